@@ -113,6 +113,18 @@ public sealed class LessonsTests
     }
 
     [Fact]
+    public void Of_MistakeIdOfOtherBuildsOnly_MeansTheEarliest()
+    {
+        static Entry Wrong(string date) => Sample.Entry(date) with { Mistakes = [new Mistake { What = "Wrong hand.", Id = new("wrong-hand") }] };
+        var mends = Sample.Entry("2025-12-02", Sample.Job(30) with { Mends = new("wrong-hand") });
+
+        var mistakes = Lessons.Of(Sample.Journal(
+            Sample.Build("drill", Wrong("2025-10-01")), Sample.Build("vice", Wrong("2025-09-01")), Sample.Build("yoke", mends))).Mistakes;
+
+        Assert.Equal([("vice", 30), ("drill", 0)], mistakes.Select(mistake => (mistake.Ref.Entry.Build.Value, mistake.Minutes.Count)));
+    }
+
+    [Fact]
     public void Of_MistakeWithAJobThatTheEntryLacks_BelongsToTheFirst()
     {
         var entry = Sample.Entry("2025-10-01", Sample.Job(30, "drilling"), Sample.Job(30)) with { Mistakes = [new Mistake { What = "Wandered.", Job = 7 }] };

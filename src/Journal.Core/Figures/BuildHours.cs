@@ -34,13 +34,14 @@ public sealed record BuildHours(
         var (cellsOfEntry, kindsOfEntry) = (cells.ToLookup(cell => cell.Entry), kinds.ToLookup(cell => cell.Entry));
 
         Work PartWork(Id<Part>? part) => Work.Of(cellsOfPart[part], kindsOfPart[part], ranks);
+        Work EntryWork(EntryRef entry) => Work.Of(cellsOfEntry[entry], kindsOfEntry[entry], ranks);
         return new BuildHours(
             build.Id,
             Work.Of(cells, kinds, ranks),
             PartWork(null),
             [.. build.PartsNamed().Select(part => new PartHours(part, PartWork(part)))],
             WorkCalendar.Of(build.Entries),
-            [.. build.Entries.Select(entry => new EntryHours(entry.Ref, entry.Date, Work.Of(cellsOfEntry[entry.Ref], kindsOfEntry[entry.Ref], ranks)))],
+            [.. build.Entries.Select(entry => new EntryHours(entry.Ref, entry.Date, EntryWork(entry.Ref)))],
             cells,
             kinds);
     }

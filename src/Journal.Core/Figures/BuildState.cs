@@ -62,12 +62,16 @@ public sealed record OpenSnag(Snag Snag, EntryRef Entry, DateOnly Date)
     /// <summary>A snag raised and cleared in one entry is put right; raised again later it is open again.</summary>
     internal static IReadOnlyList<OpenSnag> Of(Build build)
     {
-        var open = new OrderedDictionary<Id<Snag>, OpenSnag>();
+        var raised = new List<OpenSnag>();
+        var open = new Dictionary<Id<Snag>, OpenSnag>();
         foreach (var entry in build.Entries)
         {
-            foreach (var snag in entry.Snags)
+            foreach (var snag in entry.Snags.Select(snag => new OpenSnag(snag, entry.Ref, entry.Date)))
             {
-                open.TryAdd(snag.Id, new OpenSnag(snag, entry.Ref, entry.Date));
+                if (open.TryAdd(snag.Snag.Id, snag))
+                {
+                    raised.Add(snag);
+                }
             }
 
             foreach (var cleared in entry.Cleared)
@@ -76,6 +80,6 @@ public sealed record OpenSnag(Snag Snag, EntryRef Entry, DateOnly Date)
             }
         }
 
-        return [.. open.Values];
+        return [.. raised.Where(snag => ReferenceEquals(open.GetValueOrDefault(snag.Snag.Id), snag))];
     }
 }

@@ -38,7 +38,11 @@ public sealed record BuildTimeline(
             build.Id,
             [.. Route.Of(build).Select(PartTimeline.Of)],
             IdleBetween([.. calendar.Days.Select(day => day.What)]),
-            [.. build.Entries.Where(entry => entry.Milestone is not null).Select(entry => new DatedMilestone(entry.Date, entry.Milestone!, entry.Ref))],
+            [
+                .. from entry in build.Entries
+                   where entry.Milestone is not null
+                   select new DatedMilestone(entry.Date, entry.Milestone!, entry.Ref),
+            ],
             [.. build.Entries.SelectMany(entry => entry.Trials, (entry, trial) => new DatedTrial(entry.Date, trial, entry.Ref))],
             GatheredDay.Of(calendar),
             Figures.Pace.Of(calendar));

@@ -16,11 +16,15 @@ public sealed record CauseShare(Id<Cause>? Cause, int Mistakes, Minutes MinutesL
 {
     /// <summary>By time lost; ties by count, then in the vocabulary's order, no cause last.</summary>
     public static IReadOnlyList<CauseShare> ByMinutes(IEnumerable<MistakeCost> mistakes, Vocabulary vocabulary) =>
-        WithShares([.. Bars(mistakes, vocabulary).OrderByDescending(bar => bar.MinutesLost).ThenByDescending(bar => bar.Mistakes)], bar => bar.MinutesLost.Count);
+        WithShares(
+            [.. Bars(mistakes, vocabulary).OrderByDescending(bar => bar.MinutesLost).ThenByDescending(bar => bar.Mistakes)],
+            bar => bar.MinutesLost.Count);
 
     /// <summary>By count; ties by time lost, then in the vocabulary's order, no cause last.</summary>
     public static IReadOnlyList<CauseShare> ByCount(IEnumerable<MistakeCost> mistakes, Vocabulary vocabulary) =>
-        WithShares([.. Bars(mistakes, vocabulary).OrderByDescending(bar => bar.Mistakes).ThenByDescending(bar => bar.MinutesLost)], bar => bar.Mistakes);
+        WithShares(
+            [.. Bars(mistakes, vocabulary).OrderByDescending(bar => bar.Mistakes).ThenByDescending(bar => bar.MinutesLost)],
+            bar => bar.Mistakes);
 
     /// <summary>The causes in the vocabulary's order, which later sorting keeps among equals.</summary>
     private static IEnumerable<CauseShare> Bars(IEnumerable<MistakeCost> mistakes, Vocabulary vocabulary)

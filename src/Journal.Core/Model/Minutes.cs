@@ -57,6 +57,11 @@ public readonly record struct Minutes : IComparable<Minutes>
     /// <param name="weights">One weight for each share, 0 or more, and not all of them 0.</param>
     public IReadOnlyList<Minutes> Share(IReadOnlyList<decimal> weights)
     {
+        if (weights.Count == 1)
+        {
+            return [this];
+        }
+
         var (count, total) = (Count, weights.Sum());
         var remainders = weights.Select(weight => count * weight % total).ToArray();
         var whole = weights.Select((weight, i) => (int)((count * weight - remainders[i]) / total)).ToArray();

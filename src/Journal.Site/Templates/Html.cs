@@ -1,4 +1,4 @@
-using System.Net;
+using System.Text;
 
 namespace Journal.Site.Templates;
 
@@ -8,6 +8,8 @@ namespace Journal.Site.Templates;
 /// </summary>
 public readonly record struct Html(string Markup)
 {
+    private static readonly System.Buffers.SearchValues<char> WithMeaning = System.Buffers.SearchValues.Create("&<>\"'");
+
     /// <summary>Nothing.</summary>
     public static Html Empty => new("");
 
@@ -18,7 +20,29 @@ public readonly record struct Html(string Markup)
     public static Html Of(string text) => new(Escape(text));
 
     /// <summary>A text with the five characters escaped that HTML gives a meaning.</summary>
-    public static string Escape(string text) => WebUtility.HtmlEncode(text);
+    public static string Escape(string text)
+    {
+        if (text.AsSpan().IndexOfAny(WithMeaning) < 0)
+        {
+            return text;
+        }
+
+        var escaped = new StringBuilder(text.Length + 16);
+        foreach (var letter in text)
+        {
+            _ = letter switch
+            {
+                '&' => escaped.Append("&amp;"),
+                '<' => escaped.Append("&lt;"),
+                '>' => escaped.Append("&gt;"),
+                '"' => escaped.Append("&quot;"),
+                '\'' => escaped.Append("&#39;"),
+                _ => escaped.Append(letter),
+            };
+        }
+
+        return escaped.ToString();
+    }
 
     /// <inheritdoc/>
     public override string ToString() => Markup ?? "";

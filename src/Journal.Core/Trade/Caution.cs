@@ -1,0 +1,91 @@
+using Journal.Core.Model;
+
+namespace Journal.Core.Trade;
+
+/// <summary>What a caution is about, where nothing in a journal may switch it off.</summary>
+public enum CautionKind
+{
+    /// <summary>May be left out by whoever knows better.</summary>
+    Other,
+
+    /// <summary>Pressure: local codes and competent inspection decide.</summary>
+    Pressure,
+
+    /// <summary>Steam.</summary>
+    Steam,
+
+    /// <summary>Gas.</summary>
+    Gas,
+
+    /// <summary>Mains electricity.</summary>
+    Mains,
+}
+
+/// <summary>A safety note that belongs to operations, materials or words.</summary>
+public sealed record Caution
+{
+    /// <summary>Its id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The note in one line.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>What can happen.</summary>
+    public required string Happens { get; init; }
+
+    /// <summary>What is usually done.</summary>
+    public required string Done { get; init; }
+
+    /// <summary>The published source, with number and clause.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>Whether the source was read; else it is from memory.</summary>
+    public required bool IsLookedUp { get; init; }
+
+    /// <summary>Whether it may be left out.</summary>
+    public required CautionKind Kind { get; init; }
+
+    /// <summary>Operations that call for it.</summary>
+    public IReadOnlyList<Id<Operation>> Operations { get; init; } = [];
+
+    /// <summary>Materials that call for it, on their own or together with the operations.</summary>
+    public IReadOnlyList<Id<MaterialFamily>> Materials { get; init; } = [];
+
+    /// <summary>Words in a text that call for it, in lower case.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
+    /// <summary>
+    /// Whether work calls for it: operation and material together where it names both, either where it names one,
+    /// or one of its words.
+    /// </summary>
+    /// <param name="operations">What was done.</param>
+    /// <param name="materials">What it was done to.</param>
+    /// <param name="text">What was written about it.</param>
+    public bool IsCalledForBy(IEnumerable<Id<Operation>> operations, IEnumerable<Id<MaterialFamily>> materials, string text)
+    {
+        var byOperation = Operations.Intersect(operations).Any();
+        var byMaterial = Materials.Intersect(materials).Any();
+        var byWork = (Operations.Count, Materials.Count) switch
+        {
+            (0, 0) => false,
+            (_, 0) => byOperation,
+            (0, _) => byMaterial,
+            _ => byOperation && byMaterial,
+        };
+        return byWork || Words.Any(word => HoldsWord(text, word));
+    }
+
+    private static bool HoldsWord(string text, string word)
+    {
+        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
+        {
+            var end = at + word.Length;
+            if ((at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (end == text.Length || !char.IsLetterOrDigit(text[end])))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+}

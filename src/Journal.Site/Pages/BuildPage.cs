@@ -1,0 +1,275 @@
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Core.Trade;
+using Journal.Site.Charts;
+
+namespace Journal.Site.Pages;
+
+/// <summary>A line of the parts list.</summary>
+public sealed record PartLineView(BalloonView Balloon, string Made, string Pieces, string SetUps, string Hours);
+
+/// <summary>A line of the costs.</summary>
+public sealed record CostLineView(string What, string Cost);
+
+/// <summary>A milestone.</summary>
+public sealed record MilestoneView(DateView Date, LinkView Entry);
+
+/// <summary>A chapter of a video, with a link into it.</summary>
+public sealed record ChapterView(string At, string Title, string Address);
+
+/// <summary>A card for a video: nothing is loaded from its host before the reader clicks.</summary>
+public sealed record VideoView(string Title, string Address, string Host, string Covers, IReadOnlyList<ChapterView> Chapters);
+
+/// <summary>The page of one build: how far it is, what it took, and what one would need to follow it.</summary>
+public sealed record BuildPage(
+    PageFrame Frame,
+    string Kind,
+    string? Stamp,
+    string StampKind,
+    string? Gist,
+    IReadOnlyList<FactView> Facts,
+    IReadOnlyList<PartLineView> Parts,
+    string General,
+    string SetUps,
+    string Hours,
+    PhotoView? Photo,
+    string? Next,
+    IReadOnlyList<SnagView> Snags,
+    IReadOnlyList<string> SnagsCleared,
+    IReadOnlyList<ToolLineView> Essential,
+    IReadOnlyList<ToolLineView> Handy,
+    IReadOnlyList<ToolLineView> Workarounds,
+    IReadOnlyList<ToolLineView> Fixtures,
+    IReadOnlyList<EntryLineView> Latest,
+    IReadOnlyList<EntryLineView> Entries,
+    ChartView ByPart,
+    ChartView ByOperation,
+    ChartView ByKind,
+    ChartView? AgainstGuess,
+    ChartView? Gathered,
+    IReadOnlyList<MilestoneView> Milestones,
+    IReadOnlyList<TrialView> Trials,
+    IReadOnlyList<CostLineView> Costs,
+    string CostTotal,
+    IReadOnlyList<VideoView> Videos,
+    string? Story)
+{
+    internal static BuildPage Of(Book book, Build build)
+    {
+        var desk = new Desk(book, Addresses.Of(build.Id));
+        var (hours, timeline, state) = (
+            book.Hours.Builds.First(one => one.Build == build.Id),
+            book.Timeline.Builds.First(one => one.Build == build.Id),
+            book.State.Builds.First(one => one.Build == build.Id));
+        var (costs, tooling) = (book.Costs.Builds.First(one => one.Build == build.Id), book.Tooling.Builds.First(one => one.Build == build.Id));
+        var shown = build.Entries.Where(book.Showing.Shows).ToList();
+        var block = new TitleBlockView
+        {
+            Title = build.Title,
+            Supplementary = build.Drawings is { } drawings ? $"Drawings: {drawings}" : null,
+            DocumentType = "Build",
+            Status = StatusWords(build.Status),
+            Identification = build.Id.Value,
+            Issued = desk.LatestDate(build.Entries),
+            Sheet = Show.Number(1),
+        };
+        return new BuildPage(
+            desk.Frame("build", build.Title, $"{build.Title}: {Show.Count(shown.Count, "entry", "entries")}, {Show.Hours(hours.Minutes)} at the bench, {Show.Count(build.Parts.Count, "part", "parts")}.", [Desk.FrontCrumb], block),
+            KindOf(build, timeline),
+            build.Status == BuildStatus.UnderWay ? null : StatusWords(build.Status),
+            build.Status.ToWord(),
+            GistOf(book, build),
+            FactsOf(book, build, hours, timeline, state, costs),
+            PartsOf(book, desk, build, hours, timeline, state),
+            Show.HoursOrDash(hours.General.Minutes + HiddenMinutes(book, build, hours)),
+            Show.Number(timeline.Parts.Sum(part => part.SetUps)),
+            Show.Hours(hours.Minutes),
+            PictureOf(desk, shown),
+            state.Next is { } next && book.Showing.Shows(next.Entry) && build.Status != BuildStatus.Finished ? next.Text : null,
+            [.. state.Snags.Where(snag => book.Showing.Shows(snag.Entry)).Select(snag => new SnagView(new LinkView(snag.Snag.Text, Addresses.Of(snag.Entry)), DateView.Of(snag.Date)))],
+            ClearedSnags(shown, state),
+            ToolLines(book, desk, tooling.Essential),
+            ToolLines(book, desk, tooling.Handy),
+            ToolLines(book, desk, tooling.Workarounds),
+            [.. tooling.Fixtures.Where(one => book.Showing.Shows(one.Tool)).Select(one => desk.ToolLine(one.Tool, FixtureWords(book, build, one)))],
+            desk.Latest(build.Entries),
+            [.. shown.Select(desk.Line)],
+            HoursByPart(book, build, hours),
+            HoursByOperation(book, "by-operation", build.Title, hours.Work),
+            HoursByKind("by-kind", build.Title, hours.Work),
+            GuessByPart(book, build, hours),
+            GatheredOf(book, desk, build.Title, timeline),
+            [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
+            [.. timeline.Trials.Where(one => book.Showing.Shows(one.Entry)).Select(one => EntryPage.TrialOf(book, one))],
+            [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
+            Show.Money(costs.Total, book.Journal.Currency),
+            [.. build.Videos.Select(video => VideoOf(book, build, video))],
+            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null);
+    }
+
+    internal static string StatusWords(BuildStatus status) => status switch
+    {
+        BuildStatus.Planned => "Planned",
+        BuildStatus.UnderWay => "Under way",
+        BuildStatus.Finished => "Finished",
+        _ => "Laid aside",
+    };
+
+    /// <summary>The build in a sentence: what its first milestone or story says.</summary>
+    internal static string? GistOf(Book book, Build build) =>
+        build.Entries.Where(book.Showing.Shows).Select(entry => entry.Story).FirstOrDefault(story => story is not null);
+
+    internal static ChartView HoursByKind(string id, string about, Work work) => BarChart.Draw(
+        id,
+        "What the hours went into",
+        $"Hours of {about} by kind of time.",
+        [.. work.Kinds.OrderByDescending(kind => kind.Minutes).Select(kind => new Bar(KindWords(kind.What), kind.Minutes))],
+        "Kind of time");
+
+    internal static ChartView HoursByOperation(Book book, string id, string about, Work work)
+    {
+        var pages = book.ShownOperations.ToHashSet();
+        return BarChart.Draw(
+            id,
+            "Hours by operation",
+            $"Hours of {about} by operation.",
+            [.. work.Operations.Select(time => new Bar(book.Operation(time.What).Title, time.Minutes, pages.Contains(time.What) ? Addresses.Of(time.What) : null))],
+            "Operation");
+    }
+
+    internal static ChartView? GatheredOf(Book book, Desk desk, string about, BuildTimeline timeline) => timeline.Gathered.Count == 0 ? null : GatheredChart.Draw(
+        "gathered",
+        "Hours gathered",
+        $"Hours of {about} gathered from {Show.PlainDate(timeline.First!.Value)} to {Show.PlainDate(timeline.Last!.Value)}: {Show.Hours(timeline.Gathered[^1].Total)} in all.",
+        [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
+        Marks(book, timeline),
+        desk.Root);
+
+    internal static IReadOnlyList<MilestoneMark> Marks(Book book, BuildTimeline timeline) =>
+        [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneMark(one.Date, one.Text, Addresses.Of(one.Entry)))];
+
+    internal static string KindWords(TimeKind kind) => Titles.FromId(kind.ToWord());
+
+    private static string KindOf(Build build, BuildTimeline timeline)
+    {
+        var days = (timeline.First, timeline.Last, build.Status) switch
+        {
+            (null, _, _) => build.Started is { } started ? $"Begun {Show.PlainDate(started)}" : null,
+            ({ } first, { } last, BuildStatus.Finished) => $"{Show.PlainDate(first)} to {Show.PlainDate(last)}",
+            ({ } first, _, _) => $"{StatusWords(build.Status)} since {Show.PlainDate(build.Started ?? first)}",
+        };
+        return string.Join(" · ", new[] { "Build", days, build.Units == LengthUnit.Inch ? "inch" : "mm" }.OfType<string>());
+    }
+
+    private static List<FactView> FactsOf(Book book, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
+    {
+        var facts = new List<FactView> { new("Hours", Show.Hours(hours.Minutes)) };
+        var guessed = build.Parts.Sum(part => part.Guess?.MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
+        if (guessed > 0)
+        {
+            facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"{Show.Ratio(hours.Minutes.Count / guessed)} times over" : null));
+        }
+
+        facts.Add(new FactView("Parts", $"{Show.Number(state.Finished.Count)} of {Show.Number(build.Parts.Count)}"));
+        facts.Add(new FactView("Set-ups", Show.Number(timeline.Parts.Sum(part => part.SetUps))));
+        var mistakes = book.Lessons.Mistakes.Where(cost => cost.Ref.Entry.Build == build.Id).ToList();
+        facts.Add(new FactView("Mistakes", Show.Number(mistakes.Count), $"{Show.Hours(mistakes.Sum(cost => cost.Minutes))} lost"));
+        facts.Add(new FactView("Spent", Show.Money(costs.Total, book.Journal.Currency)));
+        if (timeline.Pace is { } pace)
+        {
+            facts.Add(new FactView("Pace", Show.Hours(new Minutes((int)Math.Round(pace.HoursAWeek * 60))), "a week"));
+        }
+
+        return facts;
+    }
+
+    private static IReadOnlyList<PartLineView> PartsOf(Book book, Desk desk, Build build, BuildHours hours, BuildTimeline timeline, BuildState state)
+    {
+        var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
+        var setUps = timeline.Parts.ToDictionary(part => part.Part, part => part.SetUps);
+        var finished = state.Finished.Select(part => part.Part).ToHashSet();
+        return
+        [
+            .. build.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => new PartLineView(
+                desk.Balloon(build, part, finished),
+                string.Join(", ", new[] { part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part) }.OfType<string>()),
+                part.Quantity == 1 ? "" : $"{Show.Number(part.Quantity)} off",
+                setUps.TryGetValue(part.Id, out var count) ? Show.Number(count) : "–",
+                Show.HoursOrDash(taken.GetValueOrDefault(part.Id)))),
+        ];
+    }
+
+    // What stays at home counts; it goes to the whole, without a name.
+    private static Minutes HiddenMinutes(Book book, Build build, BuildHours hours) =>
+        hours.Parts.Where(part => !book.Showing.Shows(new PartRef(build.Id, part.Part))).Sum(part => part.Minutes);
+
+    private static PhotoView? PictureOf(Desk desk, List<Entry> shown) =>
+        shown.AsEnumerable().Reverse().OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => desk.Photos(entry, isFirstOnPage: true)).FirstOrDefault();
+
+    private static IReadOnlyList<string> ClearedSnags(List<Entry> shown, BuildState state)
+    {
+        var open = state.Snags.Select(snag => snag.Snag.Id).ToHashSet();
+        return [.. shown.SelectMany(entry => entry.Snags).Where(snag => !open.Contains(snag.Id)).Select(snag => snag.Text)];
+    }
+
+    private static IReadOnlyList<ToolLineView> ToolLines(Book book, Desk desk, IReadOnlyList<Id<Tool>> tools) =>
+        [.. tools.Where(book.Showing.Shows).Select(id => desk.ToolLine(id))];
+
+    private static string FixtureWords(Book book, Build build, FixtureServed fixture)
+    {
+        var parts = fixture.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).ToList();
+        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Show.Lower(book.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
+        var cost = fixture.MinutesToMake > Minutes.Zero ? $"{Show.Hours(fixture.MinutesToMake)} to make" : null;
+        return string.Join(", ", new[] { cost, served }.OfType<string>());
+    }
+
+    private static ChartView HoursByPart(Book book, Build build, BuildHours hours)
+    {
+        var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero && book.Showing.Shows(new PartRef(build.Id, part.Part)))
+            .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new Bar(link.Text, part.Minutes, link.Address) : null!);
+        var general = hours.General.Minutes + HiddenMinutes(book, build, hours);
+        var all = general > Minutes.Zero ? bars.Append(new Bar("The build as a whole", general)) : bars;
+        return BarChart.Draw("by-part", "Hours by part", $"Hours of {build.Title} by part; what went into the build as a whole is a bar of its own.", [.. all.OrderByDescending(bar => bar.Time)]);
+    }
+
+    private static ChartView? GuessByPart(Book book, Build build, BuildHours hours)
+    {
+        var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
+        var bars = build.Parts.Where(part => part.Guess is not null && book.Showing.Shows(new PartRef(build.Id, part.Id)))
+            .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
+                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.MeanMinutes)), link.Address)
+                : null!)
+            .ToList();
+        return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);
+    }
+
+    private static string CostWords(CostKind kind) => kind switch
+    {
+        CostKind.Kit => "Kit",
+        CostKind.Stock => "Stock",
+        CostKind.Hardware => "Hardware",
+        CostKind.Consumable => "Consumables",
+        CostKind.Tooling => "Tooling",
+        CostKind.Service => "Services",
+        _ => "Mistakes",
+    };
+
+    private static VideoView VideoOf(Book book, Build build, Video video)
+    {
+        var covers = video.CoversParts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).Select(part => book.Part(new PartRef(build.Id, part)).Title)
+            .Concat(video.CoversDays.Select(days => $"{Show.Date(days.First)} to {Show.Date(days.Last)}"));
+        return new VideoView(
+            video.Title,
+            video.Url.AbsoluteUri,
+            video.Url.Host,
+            string.Join(" · ", covers),
+            [.. video.Chapters.Select(chapter => new ChapterView(AtWords(chapter.AtSecond), chapter.Title, AtTime(video.Url, chapter.AtSecond)))]);
+    }
+
+    private static string AtWords(int seconds) => seconds >= 3600
+        ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}")
+        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}");
+
+    // Media Fragments URI 1.0 (W3C 2012), 4.2.1: #t= in seconds of normal play time.
+    private static string AtTime(Uri url, int seconds) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{url.GetLeftPart(UriPartial.Query)}#t={seconds}");
+}

@@ -1,0 +1,254 @@
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Site.Templates;
+using Journal.Site.Text;
+
+namespace Journal.Site.Pages;
+
+/// <summary>Makes the views that many kinds of page share, for one page at one address.</summary>
+internal sealed class Desk(Book book, string address) : ITextTargets
+{
+    private const int LatestShown = 8;
+
+    /// <summary>The journal and its figures.</summary>
+    public Book Book { get; } = book;
+
+    /// <summary>The page's address from the root of the site.</summary>
+    public string Address { get; } = address;
+
+    /// <summary>The way up to the root.</summary>
+    public string Root { get; } = Addresses.RootOf(address);
+
+    public PageFrame Frame(string kind, string title, string description, IReadOnlyList<LinkView> crumbs, TitleBlockView? titleBlock = null) => new()
+    {
+        Title = title,
+        Description = Show.Shorten(OneLine(description), 160),
+        Root = Root,
+        Kind = kind,
+        Journal = Book.Journal.Title,
+        Maker = Book.Journal.Maker,
+        Ways = Ways(),
+        Canonical = Book.Journal.Address is { } home ? new Uri(home, Address).AbsoluteUri : null,
+        Crumbs = crumbs,
+        TitleBlock = titleBlock,
+    };
+
+    public static LinkView FrontCrumb => new("Builds", Addresses.Front);
+
+    public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
+
+    public EntryLineView Line(Entry entry)
+    {
+        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(Book.Showing.Shows).Select(part => Book.Part(part).Title).ToList();
+        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), Book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
+        if (entry.Milestone is not null)
+        {
+            about.Add("milestone");
+        }
+
+        if (entry.Mistakes.Count > 0)
+        {
+            about.Add(Show.Count(entry.Mistakes.Count, "mistake", "mistakes"));
+        }
+
+        return new EntryLineView(DateView.Of(entry.Date), new LinkView(entry.Title, Addresses.Of(entry.Ref)), Show.Hours(entry.Time), string.Join(" · ", about));
+    }
+
+    public IReadOnlyList<EntryLineView> Latest(IEnumerable<Entry> entries) =>
+        [.. entries.Where(Book.Showing.Shows).OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(LatestShown).Select(Line)];
+
+    public RemarkView Mistake(MistakeCost cost, bool withPlace)
+    {
+        var mistake = cost.Mistake;
+        var said = new List<string>();
+        if (cost.Minutes > Minutes.Zero)
+        {
+            said.Add($"{Show.Hours(cost.Minutes)} lost");
+        }
+
+        if (cost.Money > 0)
+        {
+            said.Add($"{Show.Money(cost.Money, Book.Journal.Currency)} spent on it");
+        }
+
+        if (mistake.Outcome is { } outcome)
+        {
+            said.Add(OutcomeWords(outcome));
+        }
+
+        if (mistake.Pieces is { } pieces)
+        {
+            said.Add(Show.Count(pieces, "piece", "pieces"));
+        }
+
+        var heading = mistake.Cause is null ? "Mistake" : $"Mistake · {Show.Lower(Book.CauseTitle(mistake.Cause))}";
+        var entry = cost.Ref.Entry;
+        return new RemarkView(
+            "mistake",
+            heading,
+            new LinkView(mistake.What, null),
+            said.Count == 0 ? null : string.Join(" · ", said),
+            withPlace && Book.Showing.Shows(entry) ? new LinkView(Show.Date(cost.On.Date), Addresses.Of(entry)) : null);
+    }
+
+    public RemarkView Lesson(LessonFigure lesson, string heading)
+    {
+        var said = new List<string>();
+        if (lesson.Lesson.Verdict is { } verdict)
+        {
+            said.Add(VerdictWords(verdict));
+        }
+
+        if (lesson.Lesson.Better is { } better)
+        {
+            said.Add($"better: {Show.Lower(better.TrimEnd('.'))}");
+        }
+
+        if (lesson.MinutesLost > Minutes.Zero)
+        {
+            said.Add($"{Show.Hours(lesson.MinutesLost)} lost");
+        }
+
+        if (lesson.Repeated.Count > 0)
+        {
+            said.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
+        }
+
+        if (lesson.Heeded.Count > 0)
+        {
+            said.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
+        }
+
+        return new RemarkView("lesson", heading, Book.Link(lesson.Id), said.Count == 0 ? null : string.Join(" · ", said));
+    }
+
+    public static string OutcomeWords(Outcome outcome) => outcome switch
+    {
+        Outcome.Rework => "reworked",
+        Outcome.Repair => "repaired",
+        Outcome.Scrap => "scrapped",
+        Outcome.Remade => "made again",
+        _ => "used as it is",
+    };
+
+    public static string VerdictWords(Verdict verdict) => verdict switch
+    {
+        Verdict.DoAgain => "do it again",
+        Verdict.WorkedBut => "it worked, but",
+        _ => "never again",
+    };
+
+    public ToolLineView ToolLine(Id<Tool> id, string? note = null)
+    {
+        var tool = Book.Tool(id);
+        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "a way round this workshop’s limits" : null : "not in the crib";
+        return new ToolLineView(Book.Link(id), note);
+    }
+
+    public IReadOnlyList<BalloonView> Balloons(Build build)
+    {
+        var state = Book.State.Builds.First(one => one.Build == build.Id);
+        var finished = state.Finished.Select(part => part.Part).ToHashSet();
+        return [.. build.Parts.Where(part => Book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
+    }
+
+    public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
+    {
+        var reference = new PartRef(build.Id, part.Id);
+        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Book.Worked[reference].Any() ? ("begun", "begun") : ("to-go", "not begun");
+        return new BalloonView(part.Item ?? "·", part.Title, Addresses.Of(reference), state, words);
+    }
+
+    /// <summary>The pictures of an entry that may be shown and could be read.</summary>
+    public IEnumerable<PhotoView> Photos(Entry entry, bool isFirstOnPage = false)
+    {
+        foreach (var photo in entry.Photos.Where(Book.Showing.Shows))
+        {
+            if (Photo(photo, isFirstOnPage) is { } view)
+            {
+                isFirstOnPage = false;
+                yield return view;
+            }
+        }
+    }
+
+    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Book.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
+    {
+        Address = published.Address,
+        Width = published.Width,
+        Height = published.Height,
+        Alt = Alt(photo),
+        Caption = photo.Caption,
+        Marks = [.. photo.Marks.Select(Mark)],
+        IsLazy = !isFirstOnPage,
+    };
+
+    public static IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
+        [.. cautions.Select(caution => new CautionView(caution.Title, caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
+
+    public Html Prose(Entry entry)
+    {
+        current = entry;
+        return new BodyHtml(this).Render(entry.Body);
+    }
+
+    /// <inheritdoc/>
+    public string? AddressOf(LinkTarget target)
+    {
+        var to = target.Kind switch
+        {
+            LinkKind.Part => Book.Link(new PartRef(target.Build!.Value, new(target.Id))).Address,
+            LinkKind.Tool => Book.Link(new Id<Tool>(target.Id)).Address,
+            LinkKind.Lesson => Book.Link(new Id<Lesson>(target.Id)).Address,
+            _ => Book.Link(new EntryRef(target.Build!.Value, new(target.Id))).Address,
+        };
+        return to is null ? null : Root + to;
+    }
+
+    /// <inheritdoc/>
+    public Html? PictureOf(string written)
+    {
+        if (current is null || current.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo
+            || !Book.Showing.Shows(photo) || !Book.Photos.TryGetValue(photo.File, out var published))
+        {
+            return null;
+        }
+
+        return new Html(string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"<img src=\"{Root}{published.Address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">"));
+    }
+
+    public DateView? LatestDate(IEnumerable<Entry> entries) =>
+        entries.Where(Book.Showing.Shows).Select(entry => (DateOnly?)entry.Date).Max() is { } date ? DateView.Of(date) : null;
+
+    private Entry? current;
+
+    private static string Alt(Photo photo)
+    {
+        var words = photo.Alt ?? photo.Caption ?? "";
+        return photo.Marks.Count == 0 ? words : $"{words}; marked: {string.Join(", ", photo.Marks.Select((mark, i) => $"{Show.Number(i + 1)} {mark.Text}"))}";
+    }
+
+    // The balloon stands a fifth of the picture away from what it points to, towards the nearer corner.
+    private static MarkView Mark(PhotoMark mark, int index)
+    {
+        static decimal Away(decimal at) => Math.Clamp(at < 50 ? at - 16 : at + 16, 5, 95);
+        static string Text(decimal at) => at.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + "%";
+        return new MarkView(index + 1, Text(mark.Across), Text(mark.Down), Text(Away(mark.Across)), Text(Away(mark.Down)), mark.Text);
+    }
+
+    private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private List<WayView> Ways()
+    {
+        var ways = new List<WayView>
+        {
+            new("Builds", Addresses.Front, Address == Addresses.Front),
+            new("Timeline", Addresses.Timeline, Address == Addresses.Timeline),
+            new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
+            new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
+        };
+        return ways;
+    }
+}

@@ -1,0 +1,211 @@
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Site.Templates;
+
+namespace Journal.Site.Pages;
+
+/// <summary>A job in the table of an entry.</summary>
+public sealed record JobView(
+    IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> Operations, string Hours, string SetUp, string? Datum, string? Held, IReadOnlyList<LinkView> Made, LinkView? Mends);
+
+/// <summary>A measured dimension as written.</summary>
+public sealed record ReadingView(string Feature, string Required, string Actual, LinkView? With);
+
+/// <summary>A setting as written: what was set, and to what.</summary>
+public sealed record SettingView(string Heading, IReadOnlyList<FactView> Used);
+
+/// <summary>A purchase of an evening.</summary>
+public sealed record PurchaseView(string What, string Cost);
+
+/// <summary>The page of one entry. Nothing on it is a total over the journal, so that one edit touches few pages.</summary>
+public sealed record EntryPage(
+    PageFrame Frame,
+    DateView Date,
+    string Hours,
+    IReadOnlyList<JobView> Jobs,
+    IReadOnlyList<CautionView> Cautions,
+    Html Prose,
+    IReadOnlyList<PhotoView> Photos,
+    string? Milestone,
+    string? Departure,
+    IReadOnlyList<RemarkView> Remarks,
+    string? Next,
+    IReadOnlyList<ReadingView> Readings,
+    IReadOnlyList<SettingView> Settings,
+    IReadOnlyList<TrialView> Trials,
+    IReadOnlyList<LinkView> Finished,
+    IReadOnlyList<string> Snags,
+    IReadOnlyList<string> Cleared,
+    IReadOnlyList<ToolLineView> Tools,
+    IReadOnlyList<PurchaseView> Bought,
+    IReadOnlyList<LinkView> Heeded,
+    IReadOnlyList<EntryLineView> PointingHere,
+    LinkView? Before,
+    LinkView? After,
+    IReadOnlyList<PartStepsView> PartSteps)
+{
+    internal static EntryPage Of(Book book, Build build, Entry entry)
+    {
+        var desk = new Desk(book, Addresses.Of(entry.Ref));
+        var parts = PartsOf(entry).Where(book.Showing.Shows).ToList();
+        var mistakes = book.Lessons.Mistakes.Where(cost => cost.Ref.Entry == entry.Ref).ToList();
+        var block = new TitleBlockView
+        {
+            Title = entry.Title,
+            Supplementary = build.Title,
+            DocumentType = "Entry",
+            Identification = entry.Ref.ToString(),
+            Issued = DateView.Of(entry.Date),
+        };
+        var shown = build.Entries.Where(book.Showing.Shows).ToList();
+        var at = shown.IndexOf(entry);
+        return new EntryPage(
+            desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block),
+            DateView.InFull(entry.Date),
+            Show.Hours(entry.Time),
+            [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
+            Desk.Cautions(book.Cautions(entry).Take(MostCautions)),
+            desk.Prose(entry),
+            [.. PhotosBesideText(desk, entry)],
+            entry.Milestone,
+            entry.Departure,
+            [.. RemarksOf(book, desk, entry, mistakes)],
+            entry.Next,
+            [.. entry.Readings.Select(reading => ReadingOf(book, entry, reading))],
+            [.. entry.Settings.Select(setting => SettingOf(book, entry, setting))],
+            [.. entry.Trials.Select(trial => TrialOf(book, new DatedTrial(entry.Date, trial, entry.Ref)))],
+            [.. entry.Finished.Select(finished => FinishedOf(book, build, finished))],
+            [.. entry.Snags.Select(snag => snag.Text)],
+            [.. entry.Cleared.Select(id => SnagText(build, id)).OfType<string>()],
+            [.. ToolsOf(book, desk, entry)],
+            [.. entry.Bought.Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
+            [.. entry.Heeded.Select(book.Link)],
+            [.. book.BackLinks.To(entry.Ref).Where(link => book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => desk.Line(book.Entry(link)))],
+            at > 0 ? book.Link(shown[at - 1].Ref) : null,
+            at >= 0 && at < shown.Count - 1 ? book.Link(shown[at + 1].Ref) : null,
+            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
+    }
+
+    private const int MostCautions = 3;
+
+    internal static TrialView TrialOf(Book book, DatedTrial trial)
+    {
+        var details = new[] { trial.Trial.Pressure, trial.Trial.Speed, trial.Trial.Time is { } time ? Show.Hours(time) : null };
+        return new TrialView(DateView.Of(trial.Date), book.Link(trial.Entry), $"On {trial.Trial.On}", string.Join(" · ", details.OfType<string>()), trial.Trial.Result);
+    }
+
+    private static IEnumerable<PartRef> PartsOf(Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct();
+
+    private static string DescriptionOf(Book book, Build build, Entry entry)
+    {
+        var words = entry.Story ?? (entry.Mistakes.Count > 0 ? entry.Mistakes[0].What : null) ?? entry.Next;
+        var about = $"{build.Title}: {book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())}, {Show.Hours(entry.Time)} at the bench.";
+        return words is null ? about : $"{about} {words}";
+    }
+
+    private static JobView JobOf(Book book, Entry entry, Job job)
+    {
+        var mends = job.Mends is { } id ? entryOf(id) : null;
+        return new JobView(
+            [.. job.Parts.Select(share => new PartRef(entry.Build, share.Part)).Select(book.LinkWithItem)],
+            [.. job.Operations.Select(book.Link)],
+            Show.Hours(job.Time),
+            Show.HoursOrDash(job.SetUp),
+            job.Datum,
+            job.Held,
+            [.. job.Made.Select(book.Link)],
+            mends is null ? null : new LinkView($"Puts right what went wrong on {Show.Date(mends.Date)}", Addresses.Of(mends.Ref)));
+
+        Entry? entryOf(Id<Mistake> mistake) => book.Journal.Builds.First(build => build.Id == entry.Build).Entries
+            .FirstOrDefault(other => other.Ref != entry.Ref && book.Showing.Shows(other) && other.Mistakes.Any(one => one.Id == mistake));
+    }
+
+    private static IEnumerable<PhotoView> PhotosBesideText(Desk desk, Entry entry)
+    {
+        var prose = entry.Body.Text;
+        var beside = entry with { Photos = [.. entry.Photos.Where(photo => !prose.Contains(photo.File[(photo.File.LastIndexOf('/') + 1)..], StringComparison.Ordinal))] };
+        return desk.Photos(beside, isFirstOnPage: true);
+    }
+
+    private static IEnumerable<RemarkView> RemarksOf(Book book, Desk desk, Entry entry, List<MistakeCost> mistakes)
+    {
+        var told = new HashSet<Id<Lesson>>();
+        foreach (var cost in mistakes)
+        {
+            yield return desk.Mistake(cost, withPlace: false);
+            if (cost.Mistake.Lesson is { } lesson && told.Add(lesson))
+            {
+                yield return new RemarkView("lesson", "Lesson", book.Link(lesson), VerdictOf(book.Lesson(lesson).Lesson));
+            }
+
+            if (cost.Mistake.Repeats is { } repeats && book.Showing.Shows(repeats))
+            {
+                yield return new RemarkView("lesson", "Known already", book.Link(repeats), null);
+            }
+        }
+
+        foreach (var lesson in entry.Lessons.Where(lesson => told.Add(lesson.Id)))
+        {
+            yield return new RemarkView("lesson", "Lesson", book.Link(lesson.Id), VerdictOf(lesson));
+        }
+    }
+
+    private static string? VerdictOf(Lesson lesson) => (lesson.Verdict, lesson.Better) switch
+    {
+        (null, null) => null,
+        ({ } verdict, null) => Desk.VerdictWords(verdict),
+        (null, { } better) => $"better: {Show.Lower(better)}",
+        ({ } verdict, { } better) => $"{Desk.VerdictWords(verdict)} · better: {Show.Lower(better)}",
+    };
+
+    private static ReadingView ReadingOf(Book book, Entry entry, MeasuredReading reading)
+    {
+        var part = reading.Part is { } id && entry.Jobs.SelectMany(job => job.Parts).Select(share => share.Part).Distinct().Count() > 1
+            ? $"{book.Part(new PartRef(entry.Build, id)).Title}, "
+            : "";
+        return new ReadingView(part + reading.Feature, reading.Required ?? "", reading.Actual ?? "", reading.With is { } with ? book.Link(with) : null);
+    }
+
+    private static SettingView SettingOf(Book book, Entry entry, Setting setting)
+    {
+        var job = entry.Jobs[Math.Min(setting.Job, entry.Jobs.Count) - 1];
+        var family = setting.Material?.Family ?? book.Materials(entry, job).Select(one => (Id<MaterialFamily>?)one).FirstOrDefault();
+        var heading = book.Operation(job.Operations[0]).Title + (family is { } material ? $", {Show.Lower(book.Journal.Vocabulary.Materials[material].Title)}" : "");
+        (string Label, string? Value)[] used =
+        [
+            ("Diameter", setting.Diameter), ("Speed", setting.Rpm is { } rpm ? $"{rpm.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} rev/min" : null), ("Feed", setting.Feed),
+            ("Depth of cut", setting.Depth), ("Width of cut", setting.Width), ("Cutter", setting.Cutter),
+            ("Teeth", setting.Teeth is { } teeth ? Show.Number(teeth) : null), ("Coolant", setting.Coolant), ("How it went", setting.Verdict), ("Note", setting.Note),
+        ];
+        return new SettingView(heading, [.. used.Where(one => one.Value is not null).Select(one => new FactView(one.Label, one.Value!))]);
+    }
+
+    private static LinkView FinishedOf(Book book, Build build, Finished finished)
+    {
+        var link = book.LinkWithItem(new PartRef(build.Id, finished.Part));
+        return finished.Pieces is { } pieces ? link with { Text = $"{link.Text}, {Show.Count(pieces, "piece", "pieces")}" } : link;
+    }
+
+    private static string? SnagText(Build build, Id<Snag> id) =>
+        build.Entries.SelectMany(entry => entry.Snags).FirstOrDefault(snag => snag.Id == id)?.Text;
+
+    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, Entry entry)
+    {
+        var made = entry.Jobs.SelectMany(job => job.Made).ToHashSet();
+        return entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools)).Distinct().Where(book.Showing.Shows)
+            .Select(id => desk.ToolLine(id, made.Contains(id) ? "made this evening" : null));
+    }
+}
+
+/// <summary>The entries before and after this one on the same part.</summary>
+public sealed record PartStepsView(string Part, LinkView? Before, LinkView? After)
+{
+    internal static PartStepsView? Of(Book book, PartRef part, Entry entry)
+    {
+        var entries = book.Worked[part].Where(book.Showing.Shows).ToList();
+        var at = entries.IndexOf(entry);
+        var before = at > 0 ? book.Link(entries[at - 1].Ref) : null;
+        var after = at >= 0 && at < entries.Count - 1 ? book.Link(entries[at + 1].Ref) : null;
+        return before is null && after is null ? null : new PartStepsView(book.Part(part).Title, before, after);
+    }
+}

@@ -1,0 +1,14 @@
+namespace Journal.Site.Pages;
+
+/// <summary>The page for what was not found.</summary>
+public sealed record NotFoundPage(PageFrame Frame)
+{
+    internal static NotFoundPage Of(Book book)
+    {
+        var desk = new Desk(book, Addresses.NotFound);
+        var frame = desk.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
+
+        // A server shows this page at whatever address was asked for, so the way to the root must not depend on it.
+        return new NotFoundPage(book.Journal.Address is { } home ? frame with { Root = home.AbsoluteUri } : frame);
+    }
+}

@@ -1,0 +1,65 @@
+using System.Text;
+using Journal.Core.Model;
+
+namespace Journal.Site.Pages;
+
+/// <summary>A part's chapter of the short story.</summary>
+public sealed record StoryPartView(BalloonView? Balloon, string Title, IReadOnlyList<StoryStepView> Steps);
+
+/// <summary>A step of the story: a sentence, and a picture where there is one.</summary>
+public sealed record StoryStepView(string Sentence, LinkView Entry, PhotoView? Photo);
+
+/// <summary>The short story of a build: part by part, a sentence and a picture for each step.</summary>
+public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IReadOnlyList<StoryPartView> Parts, string Outline)
+{
+    internal static bool HasStory(Book book, Build build) => build.Entries.Any(entry => entry.Story is not null && book.Showing.Shows(entry));
+
+    internal static StoryPage Of(Book book, Build build)
+    {
+        var desk = new Desk(book, Addresses.Story(build.Id));
+        var hours = book.Hours.Builds.First(one => one.Build == build.Id).Minutes;
+        var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = desk.LatestDate(build.Entries) };
+        return new StoryPage(
+            desk.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [Desk.FrontCrumb, Desk.Crumb(build)], block),
+            $"The short story · {Show.Hours(hours)} at the bench",
+            build.Title,
+            PartsOf(book, desk, build),
+            Addresses.StoryText(build.Id));
+    }
+
+    /// <summary>The story as an outline to read from.</summary>
+    internal static string Text(Book book, Build build)
+    {
+        var text = new StringBuilder();
+        text.Append(build.Title).Append('\n').Append('=', build.Title.Length).Append('\n');
+        foreach (var part in PartsOf(book, new Desk(book, Addresses.Story(build.Id)), build))
+        {
+            text.Append('\n').Append(part.Title).Append('\n');
+            foreach (var step in part.Steps)
+            {
+                text.Append("  ").Append(step.Entry.Text).Append("  ").Append(step.Sentence).Append('\n');
+            }
+        }
+
+        return text.ToString();
+    }
+
+    // An entry tells of the first part that it worked on; what belongs to no part stands where it happened first or last.
+    private static List<StoryPartView> PartsOf(Book book, Desk desk, Build build)
+    {
+        var finished = book.State.Builds.First(one => one.Build == build.Id).Finished.Select(one => one.Part).ToHashSet();
+        return
+        [
+            .. build.Entries.Where(entry => entry.Story is not null && book.Showing.Shows(entry))
+                .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part).FirstOrDefault(part => book.Showing.Shows(new PartRef(build.Id, part!.Value))))
+                .Select(group =>
+                {
+                    var part = group.Key is { } id ? book.Part(new PartRef(build.Id, id)) : null;
+                    return new StoryPartView(part is null ? null : desk.Balloon(build, part, finished), part?.Title ?? "The build as a whole", [.. group.Select(entry => Step(desk, entry))]);
+                }),
+        ];
+    }
+
+    private static StoryStepView Step(Desk desk, Entry entry) =>
+        new(entry.Story!, new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)), desk.Photos(entry).FirstOrDefault());
+}

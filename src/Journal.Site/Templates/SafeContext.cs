@@ -1,0 +1,72 @@
+using System.Collections;
+using System.Globalization;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+
+namespace Journal.Site.Templates;
+
+/// <summary>
+/// The sandbox that templates run in: it escapes all but <see cref="Html"/>, reads page models without reflection and
+/// never writes to them, has limits that throw, and holds no function that reads the clock or evaluates text.
+/// </summary>
+internal sealed class SafeContext : TemplateContext
+{
+    private const int MostTurns = 1_000_000;
+    private const int LargestPage = 32 * 1024 * 1024;
+    private const int DeepestInclude = 24;
+
+    private static readonly string[] NotForTemplates = ["date", "timespan", "object", "regex", "include_join"];
+
+    public SafeContext(ITemplateLoader loader)
+        : base(OwnFunctions())
+    {
+        TemplateLoader = loader;
+        StrictVariables = true;
+        EnableRelaxedTargetAccess = false;
+        EnableRelaxedMemberAccess = false;
+        EnableRelaxedIndexerAccess = false;
+        AutoIndent = false;
+        LoopLimit = MostTurns;
+        LimitToString = LargestPage;
+        OutputLimit = LargestPage;
+        OnOutputLimit = ScriptLimitBehavior.Throw;
+        OnStringLimit = ScriptLimitBehavior.Throw;
+        RecursiveLimit = DeepestInclude;
+        NewLine = "\n";
+        PushCulture(CultureInfo.InvariantCulture);
+    }
+
+    public override TemplateContext Write(SourceSpan span, object? textAsObject)
+    {
+        switch (textAsObject)
+        {
+            case null:
+                return this;
+            case Html html:
+                return Write(html.Markup ?? "");
+            case string text:
+                return Write(Html.Escape(text));
+            case IFormattable number:
+                return Write(Html.Escape(number.ToString(null, CultureInfo.InvariantCulture)));
+            default:
+                return Write(Html.Escape(ObjectToString(textAsObject) ?? ""));
+        }
+    }
+
+    protected override IObjectAccessor? GetMemberAccessorImpl(object target) =>
+        target is IScriptObject or IDictionary or string || target.GetType().Namespace?.StartsWith("Journal.", StringComparison.Ordinal) != true
+            ? base.GetMemberAccessorImpl(target)
+            : RecordAccessor.Of(target.GetType());
+
+    private static ScriptObject OwnFunctions()
+    {
+        var functions = GetDefaultBuiltinObject();
+        foreach (var name in NotForTemplates)
+        {
+            functions.Remove(name);
+        }
+
+        return functions;
+    }
+}

@@ -1,0 +1,74 @@
+using System.Collections.Concurrent;
+using System.Text;
+using Scriban;
+using Scriban.Parsing;
+using Scriban.Runtime;
+using Scriban.Syntax;
+
+namespace Journal.Site.Templates;
+
+/// <summary>Fills templates with page models. Templates are parsed once; any number of threads may fill them.</summary>
+public sealed class TemplateEngine(TemplateFiles files)
+{
+    private readonly ConcurrentDictionary<string, Template> parsed = new(StringComparer.Ordinal);
+    private readonly ConcurrentBag<SafeContext> idle = [];
+
+    /// <summary>The page that a template makes of a model.</summary>
+    /// <param name="template">The template's name, such as <c>entry</c>.</param>
+    /// <param name="page">The page model, which the template knows as <c>page</c>.</param>
+    /// <exception cref="TemplateException">The template is missing or at fault.</exception>
+    public string Fill(string template, object page)
+    {
+        var path = $"pages/{template}.html";
+        var body = Parse(path);
+        if (!idle.TryTake(out var context))
+        {
+            context = new SafeContext(new Loader(this));
+        }
+
+        var output = new StringBuilderOutput(new StringBuilder(16 * 1024));
+        var globals = new ScriptObject { { "page", page } };
+        globals.SetReadOnly("page", true);
+        context.PushOutput(output);
+        context.PushGlobal(globals);
+        context.PushSourceFile(path);
+        try
+        {
+            body.Evaluate(context);
+        }
+        catch (ScriptRuntimeException e)
+        {
+            throw Fault(e.Span, e.OriginalMessage);
+        }
+
+        context.PopSourceFile();
+        context.PopGlobal();
+        context.PopOutput();
+        context.Reset();
+        idle.Add(context);
+        return output.ToString();
+    }
+
+    private Template Parse(string path) => parsed.GetOrAdd(path, name =>
+    {
+        var text = files.Text(name) ?? throw new TemplateException($"There is no template {name}. Copy it from site-template.");
+        var template = Template.Parse(text, name);
+        return template.HasErrors ? throw Fault(template.Messages[0].Span, template.Messages[0].Message) : template;
+    });
+
+    private static TemplateException Fault(SourceSpan span, string message) =>
+        new(span.FileName ?? "template", span.Start.Line + 1, span.Start.Column + 1, message);
+
+    private sealed class Loader(TemplateEngine engine) : ITemplateLoader
+    {
+        public string GetPath(TemplateContext context, SourceSpan callerSpan, string templateName) => $"pieces/{templateName}.html";
+
+        public string Load(TemplateContext context, SourceSpan callerSpan, string templatePath) =>
+            engine.files.Text(templatePath) ?? throw Fault(callerSpan, $"There is no piece {templatePath}.");
+
+        public ValueTask<string?> LoadAsync(TemplateContext context, SourceSpan callerSpan, string templatePath) =>
+            ValueTask.FromResult<string?>(Load(context, callerSpan, templatePath));
+    }
+
+    private readonly TemplateFiles files = files;
+}

@@ -1,0 +1,60 @@
+using System.Reflection;
+
+namespace Journal.Site.Templates;
+
+/// <summary>
+/// The files of the look: our own, which the program carries, or a maker's copy of them. Templates lie in
+/// <c>pages/</c> and <c>pieces/</c>; all else is copied into the site as it is.
+/// </summary>
+public sealed class TemplateFiles
+{
+    private const string Prefix = "site-template/";
+    private readonly SortedDictionary<string, byte[]> files;
+
+    private TemplateFiles(SortedDictionary<string, byte[]> files) => this.files = files;
+
+    /// <summary>Paths with <c>/</c>, in ordinal order.</summary>
+    public IEnumerable<string> Paths => files.Keys;
+
+    /// <summary>The files that become part of the site as they are.</summary>
+    public IEnumerable<KeyValuePair<string, byte[]>> Plain => files.Where(file => !IsTemplate(file.Key));
+
+    /// <summary>The look that the program carries.</summary>
+    public static TemplateFiles Own()
+    {
+        var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
+        var assembly = Assembly.GetExecutingAssembly();
+        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+        {
+            using var stream = assembly.GetManifestResourceStream(name)!;
+            using var bytes = new MemoryStream();
+            stream.CopyTo(bytes);
+            files.Add(name[Prefix.Length..].Replace('\\', '/'), bytes.ToArray());
+        }
+
+        return new TemplateFiles(files);
+    }
+
+    /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours.</summary>
+    /// <exception cref="TemplateException">The folder does not exist.</exception>
+    public static TemplateFiles From(string folder)
+    {
+        if (!Directory.Exists(folder))
+        {
+            throw new TemplateException($"There is no folder {folder} with templates. Copy site-template there and try again.");
+        }
+
+        var files = Own().files;
+        foreach (var path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
+        {
+            files[Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/')] = File.ReadAllBytes(path);
+        }
+
+        return new TemplateFiles(files);
+    }
+
+    /// <summary>The text of a template; null where there is none of that name.</summary>
+    public string? Text(string path) => files.TryGetValue(path, out var bytes) ? System.Text.Encoding.UTF8.GetString(bytes) : null;
+
+    private static bool IsTemplate(string path) => path.StartsWith("pages/", StringComparison.Ordinal) || path.StartsWith("pieces/", StringComparison.Ordinal);
+}

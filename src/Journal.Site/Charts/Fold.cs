@@ -20,6 +20,13 @@ internal sealed record Fold<T>(IReadOnlyList<T> Shown, IReadOnlyList<T> Rest)
         return new Fold<T>([.. items.Where((_, i) => kept.Contains(i))], [.. items.Where((_, i) => !kept.Contains(i))]);
     }
 
+    /// <summary>Shows the last.</summary>
+    public static Fold<T> Latest(IReadOnlyList<T> items)
+    {
+        var older = items.Count <= MostRows ? 0 : items.Count - MostRows + 1;
+        return new Fold<T>([.. items.Skip(older)], [.. items.Take(older)]);
+    }
+
     /// <summary>Writes at the foot how many more there are; gives the height that it took.</summary>
     public double DrawRest(Picture picture, double top)
     {

@@ -67,6 +67,7 @@ internal sealed class SafeContext : TemplateContext
             functions.Remove(name);
         }
 
+        functions.SetValue("include", new IncludePiece(), readOnly: true);
         return functions;
     }
 }

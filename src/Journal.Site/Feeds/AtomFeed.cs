@@ -1,0 +1,54 @@
+using System.ServiceModel.Syndication;
+using System.Text;
+using System.Xml;
+using Journal.Site.Pages;
+
+namespace Journal.Site.Feeds;
+
+/// <summary>The Atom feed (RFC 4287).</summary>
+internal static class AtomFeed
+{
+    private static readonly DateTimeOffset Never = new(1970, 1, 1, 0, 0, 0, TimeSpan.Zero);
+
+    public static byte[] Of(Book book, IReadOnlyList<FeedEntry> entries)
+    {
+        var journal = book.Journal;
+        var feed = new SyndicationFeed(entries.Select(Item))
+        {
+            Id = FeedEntry.IdOf(journal, "feed").ToString(),
+            Title = new TextSyndicationContent(journal.Title),
+            LastUpdatedTime = entries.Count == 0 ? Never : entries[0].Published,
+            Language = "en-GB",
+        };
+        feed.Authors.Add(new SyndicationPerson { Name = journal.Maker.Length == 0 ? journal.Title : journal.Maker });
+        if (journal.Address is { } home)
+        {
+            feed.Links.Add(new SyndicationLink(new Uri(home, Addresses.AtomFeed), "self", null, "application/atom+xml", 0));
+            feed.Links.Add(new SyndicationLink(home, "alternate", null, "text/html", 0));
+        }
+
+        using var bytes = new MemoryStream();
+        using (var writer = XmlWriter.Create(bytes, new XmlWriterSettings { Encoding = new UTF8Encoding(false), Indent = true, NewLineChars = "\n" }))
+        {
+            feed.SaveAsAtom10(writer);
+        }
+
+        return bytes.ToArray();
+    }
+
+    private static SyndicationItem Item(FeedEntry entry)
+    {
+        var item = new SyndicationItem
+        {
+            Id = entry.Id.ToString(),
+            Title = new TextSyndicationContent(entry.Title),
+            Summary = new TextSyndicationContent(entry.Summary),
+            Content = new TextSyndicationContent(entry.Content.Markup, TextSyndicationContentKind.Html),
+            LastUpdatedTime = entry.Published,
+            PublishDate = entry.Published,
+        };
+        item.Links.Add(new SyndicationLink(entry.Address, "alternate", null, "text/html", 0));
+        item.Categories.Add(new SyndicationCategory(entry.Build));
+        return item;
+    }
+}

@@ -1,0 +1,46 @@
+using Journal.Core.Model;
+using Journal.Site.Pages;
+using Journal.Site.Templates;
+
+namespace Journal.Site.Feeds;
+
+/// <summary>An entry as feeds tell of it.</summary>
+/// <param name="Id">Lasting, and the same wherever the site stands.</param>
+/// <param name="Title">The entry's title.</param>
+/// <param name="Build">The build's title.</param>
+/// <param name="Address">Absolute where the site has an address, else from the root of the site.</param>
+/// <param name="Published">Midnight of the evening's date in UTC: times of day are never published.</param>
+/// <param name="Summary">A sentence.</param>
+/// <param name="Content">The text as HTML.</param>
+internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, Html Content)
+{
+    private const int MostEntries = 30;
+
+    public static IReadOnlyList<FeedEntry> Latest(Book book) =>
+    [
+        .. book.ShownEntries.OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(MostEntries).Select(entry => Of(book, entry)),
+    ];
+
+    public static Uri IdOf(MakerJournal journal, string name) => new($"urn:uuid:{NameBasedUuid.Of(journal.Id, name)}");
+
+    private static FeedEntry Of(Book book, Entry entry)
+    {
+        var build = book.Journal.Builds.First(one => one.Id == entry.Build);
+        var page = EntryPage.Of(book, build, entry);
+        var address = Addresses.Of(entry.Ref);
+        return new FeedEntry(
+            IdOf(book.Journal, entry.Ref.ToString()),
+            entry.Title,
+            build.Title,
+            book.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
+            new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
+            page.Frame.Description,
+            Absolute(book, page.Prose));
+    }
+
+    // In a feed the text stands at another place than its page, so addresses are made from the root of the site.
+    private static Html Absolute(Book book, Html prose) =>
+        new(prose.Markup
+            .Replace("=\"../../", "=\"" + Html.Escape(book.Journal.Address?.AbsoluteUri ?? ""), StringComparison.Ordinal)
+            .Replace(" tabindex=\"0\"", "", StringComparison.Ordinal));
+}

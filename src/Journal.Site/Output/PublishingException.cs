@@ -1,0 +1,22 @@
+namespace Journal.Site.Output;
+
+/// <summary>Publishing could not be finished; the old site stands as it was. The message says what to do.</summary>
+public sealed class PublishingException : Exception
+{
+    /// <inheritdoc/>
+    public PublishingException(string message)
+        : base(message)
+    {
+    }
+
+    /// <inheritdoc/>
+    public PublishingException(string message, Exception innerException)
+        : base(message, innerException)
+    {
+    }
+
+    /// <summary>A failure without words.</summary>
+    public PublishingException()
+    {
+    }
+}

@@ -1,0 +1,95 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Problems;
+using Journal.Site.Feeds;
+using Journal.Site.Output;
+using Journal.Site.Pages;
+using Journal.Site.Photos;
+using Journal.Site.Templates;
+
+namespace Journal.Site;
+
+/// <summary>What shall be published, and where to.</summary>
+/// <param name="Folder">The journal's folder.</param>
+/// <param name="Journal">The journal as read, without errors.</param>
+/// <param name="To">The site's folder.</param>
+/// <param name="Today">The day that <c>publish: after</c> is held against.</param>
+/// <param name="Template">A maker's own copy of the templates; null for ours.</param>
+public sealed record PublishOrder(string Folder, MakerJournal Journal, string To, DateOnly Today, string? Template = null);
+
+/// <summary>What was published.</summary>
+/// <param name="Pages">How many pages the site has.</param>
+/// <param name="Pictures">How many pictures.</param>
+/// <param name="Files">How many files in all.</param>
+/// <param name="Changed">How many of them had to be written; the others were as they should be.</param>
+/// <param name="FrontPage">The file to open.</param>
+/// <param name="Problems">Pictures that could not be read.</param>
+public sealed record Published(int Pages, int Pictures, int Files, int Changed, string FrontPage, IReadOnlyList<Problem> Problems);
+
+/// <summary>Publishes a journal as a site of static files.</summary>
+public static class Publisher
+{
+    /// <summary>Makes the whole site beside the old one and swaps it in; on any failure the old site stands as it was.</summary>
+    /// <exception cref="PublishingException">The folder is not ours to write, or another publish is at work.</exception>
+    /// <exception cref="TemplateException">A template is missing or at fault.</exception>
+    /// <exception cref="IOException">The disk is full, or a file cannot be written.</exception>
+    public static Published Publish(PublishOrder order, CancellationToken cancellation = default)
+    {
+        var templates = order.Template is { } folder ? TemplateFiles.From(folder) : TemplateFiles.Own();
+        using var site = SiteFolder.Begin(Destination.Check(order.To, order.Folder));
+        var (photos, problems) = PublishPhotos(order, site, cancellation);
+        var book = new Book(order.Journal, order.Today, photos);
+        var pages = PageList.Of(book).ToList();
+        WritePages(pages, new TemplateEngine(templates), site, cancellation);
+        WriteFeeds(book, pages, site);
+        foreach (var (path, bytes) in templates.Plain)
+        {
+            site.Write(path, bytes);
+        }
+
+        cancellation.ThrowIfCancellationRequested();
+        site.Finish();
+        var pictures = photos.Values.Distinct().Count();
+        return new Published(pages.Count, pictures, site.Count, site.Changed, Path.Combine(Path.GetFullPath(order.To), Addresses.Front), problems);
+    }
+
+    private static (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) PublishPhotos(
+        PublishOrder order, SiteFolder site, CancellationToken cancellation)
+    {
+        var showing = new Showing(order.Journal, order.Today);
+        var shown = order.Journal.Entries.Where(showing.Shows).SelectMany(entry => entry.Photos).Where(showing.Shows).Select(photo => photo.File);
+        return new PhotoStage(order.Folder, site).Publish(shown, cancellation);
+    }
+
+    private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)
+    {
+        try
+        {
+            Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, page => site.Write(page.Address, engine.Fill(page.Template, page.Model())));
+        }
+        catch (AggregateException e) when (e.InnerExceptions.OfType<TemplateException>().FirstOrDefault() is { } fault)
+        {
+            throw new TemplateException(fault.Message, fault);
+        }
+        catch (AggregateException e) when (e.InnerExceptions.OfType<IOException>().FirstOrDefault() is { } disk)
+        {
+            throw new IOException(disk.Message, disk);
+        }
+    }
+
+    private static void WriteFeeds(Book book, List<PageOrder> pages, SiteFolder site)
+    {
+        var entries = FeedEntry.Latest(book);
+        site.Write(Addresses.AtomFeed, AtomFeed.Of(book, entries));
+        site.Write(Addresses.JsonFeed, JsonFeed.Of(book, entries));
+        foreach (var build in book.Journal.Builds.Where(build => StoryPage.HasStory(book, build)))
+        {
+            site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));
+        }
+
+        site.Write("robots.txt", SiteMap.Robots(book.Journal.Address));
+        if (book.Journal.Address is { } home)
+        {
+            site.Write("sitemap.xml", SiteMap.Of(home, pages.Select(page => page.Address).Where(address => address != Addresses.NotFound)));
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using Journal.Cli.Wording;
+using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
+
+namespace Journal.Cli.Commands;
+
+/// <summary>The short line that figures of a flawed journal come with.</summary>
+internal static class Flaws
+{
+    /// <summary>How many problems there are and where to see them; null where figures can be trusted.</summary>
+    /// <param name="reading">What reading gave.</param>
+    /// <param name="named">The folder as the maker named it; null where none was.</param>
+    public static string? Tell(JournalReading reading, string? named)
+    {
+        if (!reading.IsFlawed)
+        {
+            return null;
+        }
+
+        var what = ProblemCounts.InWords(reading.Problems.Where(problem => problem.Severity != Severity.Warning));
+        var missing = reading.Journal is null ? "nothing could be read" : "what they touch is missing here";
+        return $"{what} in the journal; {missing}. See `journal check{(named is null ? "" : $" --in {named}")}`.";
+    }
+}

@@ -34,14 +34,10 @@ internal static class JournalProgram
     private static int Answer(IReadOnlyList<string> args, Terminal terminal)
     {
         var root = Root(terminal);
-        var asked = root.Parse(args, new ParserConfiguration { ResponseFileTokenReplacer = null });
+        var asked = root.Parse(args.Count > 0 ? args : ["--help"], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (asked.Errors.Count > 0 && asked.Action is not HelpPage)
         {
-            foreach (var line in WrongUse.Explain(asked, args))
-            {
-                terminal.Complain(line);
-            }
-
+            terminal.Complain(WrongUse.Explain(asked));
             return ExitStatus.WrongUse;
         }
 
@@ -63,10 +59,9 @@ internal static class JournalProgram
             root.Add(command);
         }
 
-        root.Action = root.Options.OfType<HelpOption>().Single().Action = new HelpPage(terminal);
-        root.Options.OfType<HelpOption>().Single().Description = "Show what a command does, with an example.";
-        root.Options.OfType<VersionOption>().Single().Action = new VersionLine(terminal);
-        root.Options.OfType<VersionOption>().Single().Description = "Show the version.";
+        root.Options.Clear();
+        root.Add(new HelpOption { Action = new HelpPage(terminal), Description = "Show what a command does, with an example." });
+        root.Add(new VersionOption { Action = new VersionLine(terminal), Description = "Show the version." });
         return root;
     }
 }

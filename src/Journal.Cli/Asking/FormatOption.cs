@@ -15,7 +15,7 @@ internal static class FormatOption
         var option = new Option<OutputFormat>("--format")
         {
             Description = "For people (table, the default), spreadsheets (csv) or programs (json).",
-            HelpName = "a table|csv|json",
+            HelpName = "table|csv|json",
             CustomParser = Read,
             DefaultValueFactory = _ => OutputFormat.Table,
         };

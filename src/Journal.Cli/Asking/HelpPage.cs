@@ -40,7 +40,7 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
     private static string Call(Command command) => command is RootCommand ? "journal <command> [options]"
         : $"journal {command.Name}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]";
 
-    private static string Label(Option option) => option.HelpName is { } what ? $"{option.Name} <{what[(what.IndexOf(' ', StringComparison.Ordinal) + 1)..]}>" : option.Name;
+    private static string Label(Option option) => option.HelpName is { } what ? $"{option.Name} <{what}>" : option.Name;
 
     private static void List(Printout print, string heading, List<(string Name, string Text)> items)
     {

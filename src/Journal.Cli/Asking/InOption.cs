@@ -9,6 +9,6 @@ internal static class InOption
     public static Option<string?> Create() => new("--in")
     {
         Description = "The journal's folder. Left out: the nearest folder upwards with a journal.yaml, else ./journal.",
-        HelpName = "a folder",
+        HelpName = "folder",
     };
 }

@@ -12,7 +12,7 @@ internal static class TodayOption
     public static Option<DateOnly?> Create(bool hidden) => new("--today")
     {
         Description = "Take this date as today, such as 2025-10-03, instead of the clock's.",
-        HelpName = "a date",
+        HelpName = "date",
         Hidden = hidden,
         CustomParser = Read,
     };

@@ -8,41 +8,41 @@ namespace Journal.Cli.Asking;
 internal static class WrongUse
 {
     /// <summary>The first thing that was wrong, and where to look.</summary>
-    public static IEnumerable<string> Explain(ParseResult asked, IReadOnlyList<string> args)
+    public static string Explain(ParseResult asked)
     {
         var command = asked.CommandResult.Command;
-        yield return asked.UnmatchedTokens.Count > 0 ? Stray(asked.UnmatchedTokens[0], command)
-            : args.Count == 0 ? "Say what you want to know."
-            : Sentence(asked.Errors[0]);
-        yield return command is RootCommand ? "See `journal --help`." : $"See `journal {command.Name} --help`.";
+        var what = asked.UnmatchedTokens.Count > 0 ? Stray(asked.UnmatchedTokens[0], command) : Sentence(asked.Errors[0]);
+        return command is RootCommand ? $"{what} See `journal --help`." : $"{what} See `journal {command.Name} --help`.";
     }
 
-    private static string Stray(string word, Command command)
+    private static string Stray(string word, Command command) => (command, IsOption: word.Length > 1 && word[0] == '-') switch
     {
-        if (word.StartsWith('-') && word.Length > 1)
-        {
-            var name = word.Split('=', ':')[0];
-            return $"There is no option `{name}`{Nearest(name, OptionsOf(command))}";
-        }
+        (RootCommand root, IsOption: true) => StrayBeforeCommand(OptionName(word), root),
+        (RootCommand root, _) => $"There is no command `{word}`{Nearest(word, [.. root.Subcommands.Where(one => !one.Hidden).Select(one => one.Name)])}",
+        (_, IsOption: true) => $"There is no option `{OptionName(word)}`{Nearest(OptionName(word), NamesOf(Options.Of(command)))}",
+        _ => $"`{word}` is one word too many for `journal {command.Name}`{Nearest($"--{word}", NamesOf(Options.Of(command)))}",
+    };
 
-        return command is RootCommand
-            ? $"There is no command `{word}`{Nearest(word, NamesOf(command.Subcommands))}"
-            : $"`{word}` is one word too many for `journal {command.Name}`{Nearest(word, OptionsOf(command))}";
+    private static string StrayBeforeCommand(string name, RootCommand root)
+    {
+        var owner = root.Subcommands.LastOrDefault(command => command.Options.Any(option => option.Name == name));
+        return owner is null ? $"There is no option `{name}`{Nearest(name, NamesOf(Options.Of(root)))}"
+            : $"`{name}` goes behind a command, such as `journal {owner.Name} {name}`.";
     }
+
+    private static string OptionName(string word) => word.Split('=', ':')[0];
+
+    private static string[] NamesOf(IEnumerable<Option> options) => [.. options.Select(option => option.Name)];
 
     private static string Nearest(string written, IReadOnlyCollection<string> known) =>
         Suggestion.Nearest(written, known) is { } nearest ? $". Did you mean `{nearest}`?" : ".";
 
-    private static string[] NamesOf(IEnumerable<Command> commands) =>
-        [.. commands.Where(command => !command.Hidden).Select(command => command.Name)];
-
-    private static string[] OptionsOf(Command command) =>
-        [.. Options.Of(command).Select(option => option.Name)];
-
     private static string Sentence(ParseError error) => error.SymbolResult switch
     {
-        OptionResult { Tokens.Count: 0 } bare when bare.Option.HelpName is { } what => $"`{bare.Option.Name}` wants {what} behind it.",
-        OptionResult { Tokens.Count: > 1 } twice => $"`{twice.Option.Name}` was given more than once.",
+        OptionResult { Option: VersionOption } => "`--version` stands alone.",
+        CommandResult { Command: RootCommand } => "Name a command.",
+        OptionResult { Tokens.Count: 0 } bare => $"`{bare.Option.Name}` wants <{bare.Option.HelpName}> behind it.",
+        OptionResult { IdentifierTokenCount: > 1 } twice => $"`{twice.Option.Name}` was given more than once.",
         _ => error.Message,
     };
 }

@@ -19,6 +19,8 @@ internal static class Flaws
 
         var what = ProblemCounts.InWords(reading.Problems.Where(problem => problem.Severity != Severity.Warning));
         var missing = reading.Journal is null ? "nothing could be read" : "what they touch is missing here";
-        return $"{what} in the journal; {missing}. See `journal check{(named is null ? "" : $" --in {named}")}`.";
+        return $"{what} in the journal; {missing}. See `journal check{(named is null ? "" : $" --in {Quoted(named)}")}`.";
     }
+
+    private static string Quoted(string folder) => folder.Contains(' ', StringComparison.Ordinal) ? $"\"{folder}\"" : folder;
 }

@@ -19,7 +19,7 @@ internal static class CostsTable
         }
 
         var most = costs.Kinds.MaxBy(kind => kind.Cost)!;
-        var share = costs.Total == 0 ? "" : $"; {Share.InWords((double)(most.Cost / costs.Total))} of it: {TitleBook.Lower(Name(most.What))}";
+        var share = costs.Total == 0 ? "" : $"; {Share.InWords((double)(most.Cost / costs.Total))} of it for {(most.What == CostKind.Kit ? "kits" : TitleBook.Lower(Name(most.What)))}";
         print.Say($"{Written.Money(costs.Total)} {costs.Currency} on {Count.Of(costs.Builds.Count(build => build.Kinds.Count > 0), "build")}{share}.");
         foreach (var build in costs.Builds)
         {

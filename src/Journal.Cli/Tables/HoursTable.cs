@@ -8,7 +8,8 @@ namespace Journal.Cli.Tables;
 /// <summary>Where the hours went, for people.</summary>
 internal static class HoursTable
 {
-    private const int MostNamed = 3;
+    private const int MostOperations = 12;
+    private const int MostNamed = 2;
 
     /// <summary>A lead, a table for each build, and all of it by operation and by kind of time.</summary>
     public static void Print(MakerJournal journal, Hours hours, Printout print)
@@ -30,7 +31,7 @@ internal static class HoursTable
         print.Heading("By operation");
         print.Table(
             [Column.Words("Operation"), Column.Figures("Hours"), Column.Figures("Share")],
-            hours.Work.Operations.Select(time => Row(titles.Of(time.What), time.Minutes, hours.Minutes)),
+            Operations(hours.Work, titles).Select(time => Row(time.Title, time.Minutes, hours.Minutes)),
             ["Total", hours.Minutes.ToString(), ""]);
         print.Heading("By kind of time");
         print.Table(
@@ -61,6 +62,14 @@ internal static class HoursTable
         {
             print.Say($"No hours yet on: {string.Join(", ", waiting)}.", Ink.Faint);
         }
+    }
+
+    // A long tail of small times is one row; csv and json have all of it.
+    private static IEnumerable<(string Title, Minutes Minutes)> Operations(Work work, TitleBook titles)
+    {
+        var rest = work.Operations.Count <= MostOperations + 1 ? [] : work.Operations.Skip(MostOperations).ToList();
+        var named = work.Operations.Take(work.Operations.Count - rest.Count).Select(time => (titles.Of(time.What), time.Minutes));
+        return rest.Count == 0 ? named : named.Append(($"{rest.Count} others", rest.Sum(time => time.Minutes)));
     }
 
     private static string[] Row(string title, Minutes time, Minutes whole) => [title, time.ToString(), Share.Percent(Share.Of(time, whole))];

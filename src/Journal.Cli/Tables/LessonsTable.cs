@@ -24,7 +24,7 @@ internal static class LessonsTable
         {
             print.Gap();
             print.Table(
-                [Column.Words("Lesson"), Column.Words("Learned on"), Column.Figures("Lost"), Column.Figures("Repeated"), Column.Figures("Heeded")],
+                [Column.Figures("Lost"), Column.Figures("Repeated"), Column.Figures("Heeded"), Column.Words("Lesson, and where it was learned")],
                 lessons.All.OrderByDescending(lesson => lesson.MinutesLost).Select(lesson => Row(lesson, titles)));
         }
 
@@ -42,14 +42,17 @@ internal static class LessonsTable
         return $"{Count.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.";
     }
 
-    private static string[] Row(LessonFigure lesson, TitleBook titles) =>
-    [
-        lesson.Lesson.Text,
-        Count.Capital(titles.InSentence(lesson.On.Operations)) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {titles.Of(part)}")),
-        Written.Time(lesson.MinutesLost),
-        Count.Cell(lesson.Repeated.Count),
-        Count.Cell(lesson.Heeded.Count),
-    ];
+    private static string[] Row(LessonFigure lesson, TitleBook titles)
+    {
+        var where = titles.InSentence(lesson.On.Operations) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {TitleBook.Lower(titles.Of(part))}"));
+        return
+        [
+            Written.Time(lesson.MinutesLost),
+            Count.Cell(lesson.Repeated.Count),
+            Count.Cell(lesson.Heeded.Count),
+            $"{lesson.Lesson.Text} ({where})",
+        ];
+    }
 
     private static void PrintCauses(Lessons lessons, TitleBook titles, Printout print)
     {

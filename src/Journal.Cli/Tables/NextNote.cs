@@ -69,7 +69,7 @@ internal static class NextNote
     private static void Parts(BuildState state, TitleBook titles, Printout print)
     {
         var parts = state.ToGo.Select(part => titles.Of(new PartRef(state.Build, part.Part)) + (part.Of == 1 ? "" : $" ({part.Pieces} of {part.Of})")).ToList();
-        print.Hang("To go     ", parts.Count > 0 ? string.Join(", ", parts) : "No parts; every part on the list is finished.");
+        print.Hang("To go     ", parts.Count > 0 ? string.Join("; ", parts) : "No parts; every part on the list is finished.");
     }
 
     private static void Lessons(Build build, Job job, Lessons lessons, TitleBook titles, Printout print)
@@ -81,7 +81,7 @@ internal static class NextNote
         }
 
         var parts = job.Parts.Select(share => titles.Of(new PartRef(build.Id, share.Part))).ToList();
-        print.Heading($"Before you go on {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $": {string.Join(", ", parts)}")}");
+        print.Heading($"Before more {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $" on: {string.Join("; ", parts)}")}");
         foreach (var lesson in toRead)
         {
             var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})";

@@ -50,7 +50,7 @@ internal static class ProblemList
     {
         if (reading.Problems.Count == 0 && reading.Journal is { } journal)
         {
-            return $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
+            return journal.Builds.Count == 0 ? "All well, and nothing in it yet: a folder with a build.yaml begins a build." : $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
         }
 
         var counts = Count.Capital(ProblemCounts.InWords(reading.Problems));

@@ -17,9 +17,9 @@ internal static class Flaws
             return null;
         }
 
-        var what = ProblemCounts.InWords(reading.Problems.Where(problem => problem.Severity != Severity.Warning));
-        var missing = reading.Journal is null ? "nothing could be read" : "what they touch is missing here";
-        return $"{what} in the journal; {missing}. See `journal check{(named is null ? "" : $" --in {Quoted(named)}")}`.";
+        var problems = reading.Problems.Where(problem => problem.Severity != Severity.Warning).ToList();
+        var missing = reading.Journal is null ? "nothing could be read" : $"what {(problems.Count == 1 ? "it touches" : "they touch")} is missing here";
+        return $"{ProblemCounts.InWords(problems)} in the journal; {missing}. See `journal check{(named is null ? "" : $" --in {Quoted(named)}")}`.";
     }
 
     private static string Quoted(string folder) => folder.Contains(' ', StringComparison.Ordinal) ? $"\"{folder}\"" : folder;

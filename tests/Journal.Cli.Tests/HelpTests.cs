@@ -18,9 +18,9 @@ public class HelpTests
         var help = journal.Ask(command, "--help");
 
         Assert.Equal((0, ""), (help.Status, help.Error));
-        Assert.Contains("--in <folder>", help.Out, StringComparison.Ordinal);
+        Assert.Contains(command == "completions" ? "<shell>" : "--in <folder>", help.Out, StringComparison.Ordinal);
         Assert.All(help.Lines, line => Assert.True(line.Length <= 80, line));
-        var example = help.Lines[^1].Trim().Replace("my-journal", journal.Folder, StringComparison.Ordinal).Split(" > ")[0];
+        var example = help.Lines[^1].Trim().Replace("my-journal", journal.Folder, StringComparison.Ordinal).Split(" >")[0];
         Assert.StartsWith($"journal {command}", example, StringComparison.Ordinal);
         Assert.Equal(0, journal.Ask(example.Split(' ')[1..]).Status);
     }

@@ -19,6 +19,7 @@ internal static class FormatOption
             CustomParser = Read,
             DefaultValueFactory = _ => OutputFormat.Table,
         };
+        option.CompletionSources.Clear();
         option.CompletionSources.Add(_ => Words.All<OutputFormat>().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
         return option;
     }

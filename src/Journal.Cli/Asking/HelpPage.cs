@@ -23,7 +23,9 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
         print.Say(command.Description ?? "");
         print.Gap();
         print.Put($"  {Call(command)}");
-        var options = Options.Of(command).Select(option => (Label(option), option.Description ?? "")).ToList();
+        var options = command.Arguments.Select(argument => ($"<{argument.Name}>", argument.Description ?? ""))
+            .Concat(Options.Of(command).Select(option => (Label(option), option.Description ?? "")))
+            .ToList();
         var commands = command.Subcommands.Where(one => !one.Hidden).Select(one => (one.Name, one.Description ?? "")).ToList();
         List(print, "What you can ask", commands);
         List(print, "How", options);

@@ -41,8 +41,12 @@ internal static class WrongUse
     {
         OptionResult { Option: VersionOption } => "`--version` stands alone.",
         CommandResult { Command: RootCommand } => "Name a command.",
-        OptionResult { Tokens.Count: 0 } bare => $"`{bare.Option.Name}` wants <{bare.Option.HelpName}> behind it.",
+        CommandResult { Command.Arguments.Count: > 0 } bare => Wants($"journal {bare.Command.Name}", bare.Command.Arguments[0].Name),
+        ArgumentResult { Tokens.Count: 0, Parent: CommandResult parent } bare => Wants($"journal {parent.Command.Name}", bare.Argument.Name),
+        OptionResult { Tokens.Count: 0 } bare => Wants(bare.Option.Name, bare.Option.HelpName!),
         OptionResult { IdentifierTokenCount: > 1 } twice => $"`{twice.Option.Name}` was given more than once.",
         _ => error.Message,
     };
+
+    private static string Wants(string word, string what) => $"`{word}` wants <{what}> behind it.";
 }

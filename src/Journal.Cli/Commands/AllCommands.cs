@@ -16,5 +16,6 @@ internal static class AllCommands
         LessonsCommand.Create(terminal),
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
+        CompletionsCommand.Create(terminal),
     ];
 }

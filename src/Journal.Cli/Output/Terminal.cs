@@ -11,6 +11,7 @@ namespace Journal.Cli.Output;
 internal sealed record Terminal(TextWriter Out, TextWriter Error)
 {
     private const int PlainWidth = 80;
+    private const int NarrowestUseful = 40;
     private const int WidestUseful = 100;
 
     /// <summary>Whether someone reads the results as they come; false for files and pipes.</summary>
@@ -43,7 +44,7 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
         {
             IsTerminal = isTerminal,
             HasColour = WantsColour(isTerminal, Environment.GetEnvironmentVariable),
-            Width = isTerminal ? Math.Clamp(Console.WindowWidth, 40, WidestUseful) : PlainWidth,
+            Width = isTerminal && Console.WindowWidth is > 0 and var cells ? Math.Clamp(cells, NarrowestUseful, WidestUseful) : PlainWidth,
             Folder = Environment.CurrentDirectory,
             Today = DateOnly.FromDateTime(DateTime.Now),
         };

@@ -60,7 +60,7 @@ internal static class ProblemList
 
     private static string Meaning(JournalReading reading) =>
         reading.HasErrors ? "Errors stop publishing; the site stays as it was until they are mended."
-        : reading.IsFlawed ? "All will be published but the things named."
+        : reading.IsFlawed ? "All but the things named will be published."
         : "Warnings stop nothing.";
 
     private static Style StyleOf(Severity severity) => severity == Severity.Warning ? Ink.Odd : Ink.Bad;

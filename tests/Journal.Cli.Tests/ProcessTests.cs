@@ -6,11 +6,11 @@ namespace Journal.Cli.Tests;
 public class ProcessTests
 {
     [Fact]
-    public void Next_InAnotherLocale_WritesUtf8WithoutByteOrderMarkOrColour()
+    public async Task Next_InAnotherLocale_WritesUtf8WithoutByteOrderMarkOrColour()
     {
         using var journal = JournalOnDisk.Small();
 
-        var (status, output, error) = Run("next", "--in", journal.Folder);
+        var (status, output, error) = await Run("next", "--in", journal.Folder);
 
         Assert.Equal((0, 0), (status, error.Length));
         Assert.Equal("Bench drill\n"u8.ToArray(), output[..12]);
@@ -19,15 +19,15 @@ public class ProcessTests
     }
 
     [Fact]
-    public void WrongUse_WritesNothingToStandardOutput()
+    public async Task WrongUse_WritesNothingToStandardOutput()
     {
-        var (status, output, error) = Run("huors");
+        var (status, output, error) = await Run("huors");
 
         Assert.Equal((2, 0), (status, output.Length));
-        Assert.NotEmpty(error);
+        Assert.NotEqual("", error);
     }
 
-    private static (int Status, byte[] Out, byte[] Error) Run(params string[] words)
+    private static async Task<(int Status, byte[] Out, string Error)> Run(params string[] words)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words])
         {
@@ -37,9 +37,10 @@ public class ProcessTests
         };
         using var program = Process.Start(start)!;
         using var output = new MemoryStream();
-        using var error = new MemoryStream();
-        Task.WaitAll(program.StandardOutput.BaseStream.CopyToAsync(output), program.StandardError.BaseStream.CopyToAsync(error));
-        program.WaitForExit();
-        return (program.ExitCode, output.ToArray(), error.ToArray());
+        var complaints = program.StandardError.ReadToEndAsync();
+        await program.StandardOutput.BaseStream.CopyToAsync(output);
+        var error = await complaints;
+        await program.WaitForExitAsync();
+        return (program.ExitCode, output.ToArray(), error);
     }
 }

@@ -8,7 +8,7 @@ namespace Journal.Cli.Tables;
 /// <summary>Where the hours went, for people.</summary>
 internal static class HoursTable
 {
-    private const int MostOperations = 12;
+    private const int MostOperations = 20;
     private const int MostNamed = 2;
 
     /// <summary>A lead, a table for each build, and all of it by operation and by kind of time.</summary>

@@ -1,0 +1,18 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using System.Reflection;
+using Journal.Cli.Output;
+
+namespace Journal.Cli.Asking;
+
+/// <summary>The program's name and version.</summary>
+internal sealed class VersionLine(Terminal terminal) : SynchronousCommandLineAction
+{
+    /// <inheritdoc/>
+    public override int Invoke(ParseResult parseResult)
+    {
+        var version = typeof(VersionLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+        terminal.Out.WriteLine($"journal {version.Split('+')[0]}");
+        return ExitStatus.Well;
+    }
+}

@@ -1,0 +1,21 @@
+using System.CommandLine;
+using Journal.Cli.Output;
+
+namespace Journal.Cli.Commands;
+
+/// <summary>Every command of the program, in the order of its help: one file to a command, listed here.</summary>
+internal static class AllCommands
+{
+    /// <summary>The commands, talking to a terminal.</summary>
+    public static IEnumerable<Command> Create(Terminal terminal) =>
+    [
+        NextCommand.Create(terminal),
+        CheckCommand.Create(terminal),
+        HoursCommand.Create(terminal),
+        TimelineCommand.Create(terminal),
+        LessonsCommand.Create(terminal),
+        ToolingCommand.Create(terminal),
+        CostsCommand.Create(terminal),
+        CompletionsCommand.Create(terminal),
+    ];
+}

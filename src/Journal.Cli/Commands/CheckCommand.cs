@@ -1,0 +1,66 @@
+using System.CommandLine;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Tables;
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal check</c>: every problem, with its place and a remedy.</summary>
+internal static class CheckCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: false));
+        var command = new ExampledCommand("check", "Every problem of the journal, with its place and a remedy.", "journal check --format json")
+        {
+            folder, format, today,
+        };
+        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today) ?? terminal.Today, terminal));
+        return command;
+    }
+
+    private static int Run(string? named, OutputFormat format, DateOnly today, Terminal terminal)
+    {
+        if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
+        {
+            terminal.Complain(JournalPlace.WhyNot(named, terminal.Folder));
+            return ExitStatus.WrongUse;
+        }
+
+        var reading = JournalReader.Read(folder, today);
+        switch (format)
+        {
+            case OutputFormat.Json:
+                Json.Write(new { Problems = reading.Problems.Select(Shape) }, terminal.Out);
+                break;
+            case OutputFormat.Csv:
+                new CsvTable(["severity", "code", "file", "line", "column", "message", "remedy"], reading.Problems.Select(Row)).WriteTo(terminal.Out);
+                break;
+            default:
+                ProblemList.Print(folder, reading, new Printout(terminal));
+                break;
+        }
+
+        return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
+    }
+
+    private static object?[] Row(Problem problem) =>
+    [
+        problem.Severity.ToWord(), problem.Kind.Code, problem.Place.File, problem.Place.Line, problem.Place.Column, problem.Message, problem.Remedy,
+    ];
+
+    private static object Shape(Problem problem) => new
+    {
+        Severity = problem.Severity.ToWord(),
+        problem.Kind.Code,
+        problem.Place.File,
+        problem.Place.Line,
+        problem.Place.Column,
+        problem.Message,
+        problem.Remedy,
+    };
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Journal.Cli.Output;
+using Journal.Cli.Tables;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal next</c>: where was I?</summary>
+internal static class NextCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal) => new FigureCommand
+    {
+        Name = "next",
+        Description = "Where was I? The next step, the set-up left standing, snags, and lessons for the job.",
+        Example = "journal next",
+        Table = NextNote.Print,
+        Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),
+        Json = Shape,
+    }.Create(terminal);
+
+    private static List<object?[]> Rows(MakerJournal journal)
+    {
+        if (State.Of(journal).Current is not { } state)
+        {
+            return [];
+        }
+
+        var rows = new List<object?[]>();
+        if (state.Next is { } next)
+        {
+            rows.Add(["next", null, next.Text, next.Entry.Entry]);
+        }
+
+        if (state.Left?.Held is { } held)
+        {
+            rows.Add(["held", null, held, state.Left.Entry.Entry]);
+        }
+
+        rows.AddRange(state.Snags.Select(open => new object?[] { "snag", open.Snag.Id, open.Snag.Text, open.Entry.Entry }));
+        rows.AddRange(state.ToGo.Select(part => new object?[] { "part-to-go", part.Part, null, null }));
+        rows.AddRange(Lessons(journal, state).Select(lesson => new object?[] { "lesson", lesson.Id, lesson.Lesson.Text, lesson.Entry.Entry }));
+        return rows;
+    }
+
+    private static object Shape(MakerJournal journal)
+    {
+        var state = State.Of(journal).Current;
+        return new
+        {
+            Build = state?.Build,
+            Entry = state?.Latest?.Entry,
+            Next = state?.Next?.Text,
+            state?.Left?.Held,
+            Snags = (state?.Snags ?? []).Select(open => new { open.Snag.Id, open.Snag.Text, open.Entry.Entry }),
+            PartsToGo = (state?.ToGo ?? []).Select(part => part.Part),
+            Lessons = (state is null ? [] : Lessons(journal, state)).Select(lesson => new { lesson.Id, lesson.Lesson.Text, lesson.MinutesLost }),
+            state?.Left?.Datum,
+            Date = state?.LatestDate,
+            NextFrom = state?.Next?.Entry.Entry,
+            PiecesToGo = (state?.ToGo ?? []).Select(part => new { part.Part, part.Pieces, part.Of }),
+        };
+    }
+
+    private static IReadOnlyList<LessonFigure> Lessons(MakerJournal journal, BuildState state) =>
+        LessonsForTheJob.Of(journal.Builds.Single(build => build.Id == state.Build), Core.Figures.Lessons.Of(journal));
+}

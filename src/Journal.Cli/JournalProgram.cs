@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using Journal.Cli.Asking;
+using Journal.Cli.Commands;
+using Journal.Cli.Output;
+
+namespace Journal.Cli;
+
+/// <summary>The whole program but for the process around it, so that tests go in by the same door as makers.</summary>
+internal static class JournalProgram
+{
+    /// <summary>Understands what was asked, does it, and says how it ended (<see cref="ExitStatus"/>).</summary>
+    public static int Run(IReadOnlyList<string> args, Terminal terminal)
+    {
+        try
+        {
+            return Answer(args, terminal);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            terminal.Complain($"Could not finish: {e.Message}");
+            return ExitStatus.NotFinished;
+        }
+#pragma warning disable CA1031 // Whatever is left is a fault of ours; a maker gets a sentence, not a stack.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            terminal.Complain($"Could not finish, and the fault is in this program: {e.GetType().Name}: {e.Message}");
+            terminal.Complain("Your files are as they were. Please report it with the command that you gave.");
+            return ExitStatus.NotFinished;
+        }
+    }
+
+    private static int Answer(IReadOnlyList<string> args, Terminal terminal)
+    {
+        var root = Root(terminal);
+        var asked = root.Parse(args.Count > 0 ? args : ["--help"], new ParserConfiguration { ResponseFileTokenReplacer = null });
+        if (asked.Errors.Count > 0 && asked.Action is not HelpPage)
+        {
+            terminal.Complain(WrongUse.Explain(asked));
+            return ExitStatus.WrongUse;
+        }
+
+        var status = asked.Invoke(new InvocationConfiguration
+        {
+            Output = terminal.Out,
+            Error = terminal.Error,
+            EnableDefaultExceptionHandler = false,
+        });
+        terminal.Out.Flush();
+        return status;
+    }
+
+    private static RootCommand Root(Terminal terminal)
+    {
+        var root = new RootCommand("Turns a workshop maker's notes into hours, lessons, tooling and a site worth reading.");
+        foreach (var command in AllCommands.Create(terminal))
+        {
+            root.Add(command);
+        }
+
+        root.Options.Clear();
+        root.Add(new HelpOption("--help", "-h") { Action = new HelpPage(terminal), Description = "Show what a command does, with an example." });
+        root.Add(new VersionOption { Action = new VersionLine(terminal), Description = "Show the version." });
+        return root;
+    }
+}

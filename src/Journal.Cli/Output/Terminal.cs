@@ -1,0 +1,64 @@
+using System.Text;
+
+namespace Journal.Cli.Output;
+
+/// <summary>
+/// What the program talks to. Results go to <see cref="Out"/>, all else to <see cref="Error"/>; tests read both as a
+/// maker does.
+/// </summary>
+/// <param name="Out">Takes results.</param>
+/// <param name="Error">Takes complaints and pointers.</param>
+internal sealed record Terminal(TextWriter Out, TextWriter Error)
+{
+    private const int PlainWidth = 80;
+    private const int NarrowestUseful = 40;
+    private const int WidestUseful = 100;
+
+    /// <summary>Whether someone reads the results as they come; false for files and pipes.</summary>
+    public bool IsTerminal { get; init; }
+
+    /// <summary>Whether results may be coloured; never but on a terminal.</summary>
+    public bool HasColour { get; init; }
+
+    /// <summary>How many cells a line has.</summary>
+    public int Width { get; init; } = PlainWidth;
+
+    /// <summary>The folder that the maker stands in.</summary>
+    public required string Folder { get; init; }
+
+    /// <summary>The date on the clock of the bench.</summary>
+    public required DateOnly Today { get; init; }
+
+    /// <summary>The terminal, file or pipe that this process was given: UTF-8 without a byte-order mark, NO_COLOR kept.</summary>
+    public static Terminal OfThisProcess()
+    {
+        var isTerminal = !Console.IsOutputRedirected;
+        if (OperatingSystem.IsWindows() && isTerminal)
+        {
+            Console.OutputEncoding = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false);
+        }
+
+#pragma warning disable CA2000 // The process's own streams live as long as it does; whoever writes results flushes them.
+        return new Terminal(Writer(Console.OpenStandardOutput(), flushes: false), Writer(Console.OpenStandardError(), flushes: true))
+#pragma warning restore CA2000
+        {
+            IsTerminal = isTerminal,
+            HasColour = WantsColour(isTerminal, Environment.GetEnvironmentVariable),
+            Width = isTerminal && Console.WindowWidth is > 0 and var cells ? Math.Clamp(cells, NarrowestUseful, WidestUseful) : PlainWidth,
+            Folder = Environment.CurrentDirectory,
+            Today = DateOnly.FromDateTime(DateTime.Now),
+        };
+    }
+
+    /// <summary>
+    /// Colour on a terminal that can show it, unless NO_COLOR is there and not empty (no-color.org, from memory).
+    /// </summary>
+    public static bool WantsColour(bool isTerminal, Func<string, string?> variable) =>
+        isTerminal && string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") != "dumb";
+
+    /// <summary>Says something on standard error.</summary>
+    public void Complain(string line) => Error.WriteLine(Printable.Of(line));
+
+    private static StreamWriter Writer(Stream stream, bool flushes) =>
+        new(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: false)) { AutoFlush = flushes, NewLine = "\n" };
+}

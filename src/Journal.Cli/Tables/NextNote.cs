@@ -1,0 +1,91 @@
+using Journal.Cli.Commands;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+
+namespace Journal.Cli.Tables;
+
+/// <summary>Where was I? A note to oneself.</summary>
+internal static class NextNote
+{
+    private const string Indent = "          ";
+
+    /// <summary>The note for the build that is under way.</summary>
+    public static void Print(MakerJournal journal, Printout print)
+    {
+        if (State.Of(journal).Current is not { } state)
+        {
+            print.Say(journal.Builds.Count == 0 ? "No builds yet. A folder with a build.yaml begins one." : "Nothing is under way. Every build is finished, planned or laid aside.");
+            return;
+        }
+
+        var (titles, build) = (new TitleBook(journal), journal.Builds.Single(build => build.Id == state.Build));
+        print.Say(titles.Of(state.Build), Ink.Strong);
+        if (build.Entries.Count == 0)
+        {
+            print.Say("No entries yet: everything is still to come.");
+            Parts(state, titles, print);
+            return;
+        }
+
+        var latest = build.Entries[^1];
+        print.Say($"Last at the bench {Written.Date(latest.Date)}: {latest.Title}.");
+        print.Gap();
+        Step(state, latest, print);
+        Left(state, print);
+        Snags(state, print);
+        Parts(state, titles, print);
+        Lessons(build, latest.Jobs[^1], Core.Figures.Lessons.Of(journal), titles, print);
+    }
+
+    private static void Step(BuildState state, Entry latest, Printout print)
+    {
+        var since = state.Next is { } older && older.Entry != latest.Ref ? $" (noted {Written.Date(older.Date)})" : "";
+        print.Hang("Next      ", state.Next is { } next ? next.Text + since : "You did not say. Give tonight's entry a `next`, and it will stand here.");
+    }
+
+    private static void Left(BuildState state, Printout print)
+    {
+        if (state.Left is { Held: { } held })
+        {
+            print.Hang("Held      ", held);
+        }
+
+        if (state.Left is { Datum: { } datum })
+        {
+            print.Hang("Datum     ", datum);
+        }
+    }
+
+    private static void Snags(BuildState state, Printout print)
+    {
+        foreach (var (i, open) in state.Snags.Index())
+        {
+            print.Hang(i == 0 ? "Snags     " : Indent, $"{open.Snag.Text} ({Written.Date(open.Date)})");
+        }
+    }
+
+    private static void Parts(BuildState state, TitleBook titles, Printout print)
+    {
+        var parts = state.ToGo.Select(part => titles.Of(new PartRef(state.Build, part.Part)) + (part.Of == 1 ? "" : $" ({part.Pieces} of {part.Of})")).ToList();
+        print.Hang("To go     ", parts.Count > 0 ? string.Join("; ", parts) : "No parts; every part on the list is finished.");
+    }
+
+    private static void Lessons(Build build, Job job, Lessons lessons, TitleBook titles, Printout print)
+    {
+        var toRead = LessonsForTheJob.Of(build, lessons);
+        if (toRead.Count == 0)
+        {
+            return;
+        }
+
+        var parts = job.Parts.Select(share => titles.Of(new PartRef(build.Id, share.Part))).ToList();
+        print.Heading($"Before more {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $" on: {string.Join("; ", parts)}")}");
+        foreach (var lesson in toRead)
+        {
+            var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})";
+            print.Hang("– ", lesson.Lesson.Text + cost);
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
+using Spectre.Console;
+
+namespace Journal.Cli.Tables;
+
+/// <summary>The problems of a journal, for people: grouped by file, each with its line, a mark, and what to do.</summary>
+internal static class ProblemList
+{
+    private const string Indent = "      ";
+
+    /// <summary>All problems and a last line with their counts, or one friendly line.</summary>
+    /// <param name="folder">The journal's folder, from which the lines are shown.</param>
+    /// <param name="reading">What reading it gave.</param>
+    /// <param name="print">Where to.</param>
+    public static void Print(string folder, JournalReading reading, Printout print)
+    {
+        foreach (var file in reading.Problems.GroupBy(problem => problem.Place.File))
+        {
+            var lines = SourceLines.Of(Path.Combine(folder, file.Key));
+            print.Heading(file.Key);
+            foreach (var problem in file)
+            {
+                PrintProblem(problem, lines, print);
+            }
+        }
+
+        print.Gap();
+        print.Say(LastLine(reading), reading.IsFlawed ? Ink.Bad : Ink.Good);
+    }
+
+    private static void PrintProblem(Problem problem, SourceLines lines, Printout print)
+    {
+        var (place, severity) = ($"{problem.Place.Line}:{problem.Place.Column}", problem.Severity.ToWord());
+        print.Put($"  {place,-7} {severity}", StyleOf(problem.Severity));
+        print.Say(problem.Message, indent: Indent.Length);
+        if (lines.Show(problem.Place, print.Width - Indent.Length) is { } shown)
+        {
+            print.Put(Indent + shown.Line, Ink.Faint);
+            print.Put(Indent + shown.Mark, Ink.Marking);
+        }
+
+        print.Say(problem.Remedy, indent: Indent.Length);
+    }
+
+    private static string LastLine(JournalReading reading)
+    {
+        if (reading.Problems.Count == 0 && reading.Journal is { } journal)
+        {
+            return journal.Builds.Count == 0 ? "All well, and nothing in it yet: a folder with a build.yaml begins a build." : $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
+        }
+
+        var counts = Count.Capital(ProblemCounts.InWords(reading.Problems));
+        var files = Count.Of(reading.Problems.Select(problem => problem.Place.File).Distinct().Count(), "file");
+        return $"{counts} in {files}. {Meaning(reading)}";
+    }
+
+    private static string Meaning(JournalReading reading) =>
+        reading.HasErrors ? "Errors stop publishing; the site stays as it was until they are mended."
+        : reading.IsFlawed ? "All but the things named will be published."
+        : "Warnings stop nothing.";
+
+    private static Style StyleOf(Severity severity) => severity == Severity.Warning ? Ink.Odd : Ink.Bad;
+}

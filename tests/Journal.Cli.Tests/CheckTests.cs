@@ -1,0 +1,82 @@
+using Journal.Cli.Tables;
+using Journal.Core.Model;
+
+namespace Journal.Cli.Tests;
+
+public class CheckTests
+{
+    [Fact]
+    public void WellJournal_IsOneFriendlyLine()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
+    }
+
+    [Fact]
+    public void Problem_ShowsPlaceLineMarkAndRemedy()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-slip.md", "---\npart: head\noperation: borring\nhours: 1h\n---\n");
+
+        Assert.Equal(
+            """
+            drill/2025-10-01-slip.md
+              3:12    error
+                  There is no operation `borring`.
+                  operation: borring
+                             ^
+                  Did you mean `boring`? New words go under `operations` in journal.yaml.
+
+            1 error in 1 file. Errors stop publishing; the site stays as it was until they
+            are mended.
+
+            """,
+            journal.Ask("check").Out);
+    }
+
+    [Fact]
+    public void Problems_OfTwoFiles_AreGroupedAndCounted()
+    {
+        using var journal = JournalOnDisk.Small()
+            .With("drill/2025-10-01-slip.md", "---\npart: haed\noperation: borring\nhours: 1h\n---\n")
+            .With("drill/2025-10-02-slip.md", "---\noperation: boring\nhours: 1h\nphotos: {file: photos/no.jpg, caption: The bore}\n---\n");
+
+        var lines = journal.Ask("check").Lines;
+
+        Assert.Single(lines, line => line == "drill/2025-10-01-slip.md");
+        Assert.Single(lines, line => line == "drill/2025-10-02-slip.md");
+        Assert.Contains(lines, line => line.StartsWith("2 errors, 1 omission and 1 warning in 2 files.", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("note, ", 0)]
+    [InlineData("\t", 0)]
+    [InlineData("😀 ", 0)] // two units, two cells
+    [InlineData("焊 ", 1)] // one unit, two cells
+    public void Mark_AfterLettersOfEachWidth_StandsUnderTheWord(string before, int widerThanLong)
+    {
+        using var folder = JournalOnDisk.Bare().With("note.md", before + "borring");
+
+        var (line, mark) = Show(folder, before.Length + 1);
+
+        Assert.Equal(line.IndexOf("borring", StringComparison.Ordinal) + widerThanLong, mark.Length - 1);
+    }
+
+    [Theory]
+    [InlineData(5)]
+    [InlineData(150)]
+    [InlineData(299)]
+    public void LongLine_IsCutAroundThePlace(int column)
+    {
+        var letters = string.Concat(Enumerable.Range(0, 300).Select(i => (char)('a' + (i % 26))));
+        using var folder = JournalOnDisk.Bare().With("note.md", letters);
+
+        var (line, mark) = Show(folder, column);
+
+        Assert.InRange(line.Length, 20, 60);
+        Assert.Equal(letters[column - 1], line[mark.Length - 1]);
+    }
+
+    private static (string Line, string Mark) Show(JournalOnDisk folder, int column) =>
+        SourceLines.Of(Path.Combine(folder.Folder, "note.md")).Show(new Place("note.md", 1, column), 60)!.Value;
+}

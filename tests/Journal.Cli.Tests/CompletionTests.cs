@@ -1,0 +1,58 @@
+using System.Diagnostics;
+
+namespace Journal.Cli.Tests;
+
+public class CompletionTests
+{
+    [Theory]
+    [InlineData("journal ho", "hours")]
+    [InlineData("journal hours --f", "--format")]
+    [InlineData("journal hours --format ", "csv\njson\ntable")]
+    [InlineData("journal hours --format j", "json")]
+    [InlineData("journal completions ", "bash\nfish\npowershell\nzsh")]
+    public void Suggest_LineSoFar_GivesTheWordsThatFit(string line, string words)
+    {
+        using var folder = JournalOnDisk.Bare();
+
+        var found = folder.Ask($"[suggest:{line.Length}]", line);
+
+        Assert.Equal(0, found.Status);
+        Assert.Equal(words.Split('\n'), found.Lines.Where(word => line.EndsWith("--f", StringComparison.Ordinal) || word[0] != '-').Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Completions_UnknownShell_NamesTheNearest()
+    {
+        using var folder = JournalOnDisk.Bare();
+
+        Assert.Equal((2, "There are no completions for `bahs`. Did you mean `bash`? See `journal completions --help`.\n"), (folder.Ask("completions", "bahs").Status, folder.Ask("completions", "bahs").Error));
+        Assert.Equal("`journal completions` wants <shell> behind it. See `journal completions --help`.\n", folder.Ask("completions").Error);
+    }
+
+    // The one shell of the four that is on every machine where the tests run; on Windows it is not.
+    [Fact]
+    public void Bash_RealShell_CompletesWithWhatTheProgramSays()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var folder = JournalOnDisk.Bare();
+        folder.With("completions.sh", folder.Ask("completions", "bash").Out);
+
+        // A stand-in for the program says what it would, and what it was asked is seen in the answer.
+        var script = """
+            . ./completions.sh
+            journal() { [ "$1" = '[suggest:10]' ] && [ "$2" = 'journal ho' ] && printf 'hours\ncosts\n'; }
+            COMP_LINE='journal ho' COMP_POINT=10 COMP_WORDS=(journal ho) COMP_CWORD=1
+            _journal
+            echo "${COMPREPLY[@]}"
+            """;
+        using var bash = Process.Start(new ProcessStartInfo("bash", ["-c", script]) { WorkingDirectory = folder.Folder, RedirectStandardOutput = true })!;
+
+        Assert.Equal("hours\n", bash.StandardOutput.ReadToEnd());
+        bash.WaitForExit();
+        Assert.Equal(0, bash.ExitCode);
+    }
+}

@@ -1,0 +1,108 @@
+using Journal.Cli.Output;
+
+namespace Journal.Cli.Tests;
+
+public class TableTests
+{
+    public static TheoryData<string> Commands => ["check", "hours", "timeline", "lessons", "tooling", "costs", "next"];
+
+    [Fact]
+    public void Hours_SmallJournal_LeadsWithASentenceAndTotals()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var answer = journal.Ask("hours");
+
+        Assert.Equal("10h over 3 evenings; a tenth of it setting up.", answer.Lines[0]);
+        Assert.Contains("Head casting           7h52   79 %  boring 6h45, fitting 1h07", answer.Lines);
+        Assert.Contains("Total                   10h", answer.Lines);
+        Assert.Contains("No hours yet on: Gib screw.", answer.Lines);
+    }
+
+    [Fact]
+    public void Next_SmallJournal_ReadsLikeANote()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        Assert.Equal(
+            """
+            Bench drill
+            Last at the bench 2025-09-30: The head again.
+
+            Next      Face the back of the boss.
+            Held      face plate, packed on three jacks
+            Datum     machined base
+            Snags     It still sings at 300 rpm. (2025-09-30)
+            To go     Head casting; Gib screw (4 of 4)
+
+            Before more boring on: Head casting
+            – Indicate a rough casting at both ends, and average. (cost 1h15)
+
+            """,
+            journal.Ask("next").Out);
+    }
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void EmptyJournal_EachCommand_IsOneKindSentence(string command)
+    {
+        using var journal = JournalOnDisk.Empty();
+
+        var answer = journal.Ask(command);
+
+        Assert.Equal(0, answer.Status);
+        Assert.InRange(answer.Lines.Count, 1, 2);
+        Assert.EndsWith(".", answer.Out.TrimEnd(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void LongTexts_EachCommand_FitEightyColumnsWithoutTrailingSpaces(string command)
+    {
+        var words = string.Join(' ', Enumerable.Repeat("reference surface", 30));
+        using var journal = JournalOnDisk.Small()
+            .With("drill/2025-10-01-long.md", $"---\ntitle: {words}\npart: head\noperation: boring\nhours: 1h\nnext: {words}\nmilestone: {words}\nsnags: {words}\nlessons: {words}\ntools: {new string('t', 30)}-{new string('u', 30)}\n---\n");
+
+        Assert.All(journal.Ask(command).Lines, line =>
+        {
+            Assert.True(line.Length <= 80, line);
+            Assert.Equal(line.TrimEnd(), line);
+        });
+    }
+
+    [Theory]
+    [MemberData(nameof(Commands))]
+    public void Colour_WithAndWithout_SaysTheSame(string command)
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var plain = journal.Ask(command).Out;
+        var coloured = Answer.To(journal.Folder, terminal => terminal with { IsTerminal = true, HasColour = true }, command).Out;
+
+        Assert.DoesNotContain('\e', plain);
+        Assert.Equal(Squeezed(plain), Squeezed(System.Text.RegularExpressions.Regex.Replace(coloured, "\e\\[[0-9;]*m", "")));
+    }
+
+    [Fact]
+    public void ControlCharactersInNotes_NeverReachTheTerminal()
+    {
+        using var journal = JournalOnDisk.Small()
+            .With("drill/2025-10-01-sly.md", "---\npart: head\noperation: boring\nhours: 1h\nnext: \"clear \\e[2J the screen\"\nmilestone: \"red \\e[31m\"\n---\n");
+
+        Assert.Contains("clear [2J the screen", journal.Ask("next").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain('\e', journal.Ask("next").Out + journal.Ask("timeline").Out + journal.Ask("check").Out);
+    }
+
+    [Theory]
+    [InlineData(true, null, "xterm", true)]
+    [InlineData(true, "", "xterm", true)]
+    [InlineData(true, "1", "xterm", false)]
+    [InlineData(true, null, "dumb", false)]
+    [InlineData(false, null, "xterm", false)]
+    public void Colour_TerminalAndNoColor_IsKept(bool isTerminal, string? noColour, string term, bool wanted)
+    {
+        Assert.Equal(wanted, Terminal.WantsColour(isTerminal, name => name == "NO_COLOR" ? noColour : term));
+    }
+
+    private static string Squeezed(string text) => string.Join('\n', text.Split('\n').Select(line => line.TrimEnd()));
+}

@@ -71,11 +71,12 @@ public static class Mates
         return [.. build.Mates.Select(mate => Of(build, mate, [.. readings[FeatureKey.Of(mate.Hole)]], [.. readings[FeatureKey.Of(mate.Shaft)]]))];
     }
 
-    private static MateFigure Of(Build build, Mate mate, IReadOnlyList<ReadingFigure> holes, IReadOnlyList<ReadingFigure> shafts)
+    private static MateFigure Of(Build build, Mate mate, List<ReadingFigure> holes, List<ReadingFigure> shafts)
     {
-        var (hole, shaft) = (holes.FirstOrDefault(reading => reading.IsLatest), shafts.FirstOrDefault(reading => reading.IsLatest));
-        var unit = (hole ?? holes.LastOrDefault())?.Unit ?? build.Units;
-        var (least, greatest) = Clearance(holes.LastOrDefault(), shafts.LastOrDefault(), unit);
+        var (hole, shaft) = (holes.Find(reading => reading.IsLatest), shafts.Find(reading => reading.IsLatest));
+        var (lastHole, lastShaft) = (holes is [.., var h] ? h : null, shafts is [.., var s] ? s : null);
+        var unit = lastHole?.Unit ?? build.Units;
+        var (least, greatest) = Clearance(lastHole, lastShaft, unit);
         return new()
         {
             Build = build.Id,

@@ -26,7 +26,7 @@ internal static class ReadingSlips
         }
 
         var (actual, nominal) = (reading.Actual.Value, reading.Nominal.Value);
-        return PointSlip(actual, nominal) ?? UnitSlip(actual, nominal) is { } fault ? new(reading.Place, "actual", fault) : null;
+        return (PointSlip(actual, nominal) ?? UnitSlip(actual, nominal)) is { } fault ? new(reading.Place, "actual", fault) : null;
 
         static Fault? PointSlip(Length actual, Length nominal)
         {
@@ -38,7 +38,7 @@ internal static class ReadingSlips
         {
             var other = actual.Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
             return IsNear(new Length(actual.Value, other).In(actual.Unit).Value, nominal.Value)
-                ? Slip($"The actual size is 25.4 times off: the unit has likely slipped.", $"If it was measured so, write `{Plain(actual.Value)} {other.Symbol()}`.")
+                ? Slip("The actual size is 25.4 times off: the unit has likely slipped.", $"If it was measured so, write `{Plain(actual.Value)} {other.Symbol()}`.")
                 : null;
         }
     }

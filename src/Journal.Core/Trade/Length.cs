@@ -14,6 +14,12 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
     /// <summary>The international inch in millimetres, exactly (agreed 1958, in force 1 July 1959).</summary>
     public const decimal MillimetresInAnInch = 25.4m;
 
+    /// <summary>
+    /// Where millimetres over 25.4 do not come out, the inches are cut here, three digits beyond the finest length that can
+    /// be written, so that sizes that are equal in millimetres are equal in inches.
+    /// </summary>
+    private const int DecimalsOfAQuotient = 15;
+
     /// <summary>The length in millimetres.</summary>
     public decimal Millimetres => In(LengthUnit.Millimetre).Value;
 
@@ -35,7 +41,7 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
     public Length In(LengthUnit unit) => (Unit, unit) switch
     {
         (LengthUnit.Inch, LengthUnit.Millimetre) => new(Value * MillimetresInAnInch, unit),
-        (LengthUnit.Millimetre, LengthUnit.Inch) => new(Value / MillimetresInAnInch, unit),
+        (LengthUnit.Millimetre, LengthUnit.Inch) => new(decimal.Round(Value / MillimetresInAnInch, DecimalsOfAQuotient), unit),
         _ => this,
     };
 

@@ -74,7 +74,7 @@ public static class Mates
     private static MateFigure Of(Build build, Mate mate, List<ReadingFigure> holes, List<ReadingFigure> shafts)
     {
         var (hole, shaft) = (holes.Find(reading => reading.IsLatest), shafts.Find(reading => reading.IsLatest));
-        var (lastHole, lastShaft) = (holes is [.., var h] ? h : null, shafts is [.., var s] ? s : null);
+        var (lastHole, lastShaft) = (holes.FindLast(_ => true), shafts.FindLast(_ => true));
         var unit = lastHole?.Unit ?? build.Units;
         var (least, greatest) = Clearance(lastHole, lastShaft, unit);
         return new()

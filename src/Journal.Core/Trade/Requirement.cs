@@ -55,7 +55,7 @@ public sealed record Requirement
     public bool IsByGeneralTolerance { get; init; }
 
     /// <summary>The thread asked for.</summary>
-    public Thread? Thread { get; init; }
+    public ScrewThread? Thread { get; init; }
 
     /// <summary>The feature to suit, as <c>part.feature</c>.</summary>
     public string? Suits { get; init; }

@@ -10,7 +10,7 @@ namespace Journal.Core.Trade;
 /// </summary>
 public static partial class Threads
 {
-    private static readonly Lazy<Dictionary<string, Thread>> Table = new(Load);
+    private static readonly Lazy<Dictionary<string, ScrewThread>> Table = new(Load);
 
     /// <summary>Whether a text is meant as a thread: it is one of the table, or has the form of one.</summary>
     public static bool LooksLikeOne(string text)
@@ -20,7 +20,7 @@ public static partial class Threads
     }
 
     /// <summary>Reads a designation such as <c>M6x1-6H</c>, <c>1/4-20 UNC</c>, <c>2 BA</c>, <c>1/4 x 40 ME</c>.</summary>
-    public static bool TryParse(string text, [NotNullWhen(true)] out Thread? thread, [NotNullWhen(false)] out Fault? fault)
+    public static bool TryParse(string text, [NotNullWhen(true)] out ScrewThread? thread, [NotNullWhen(false)] out Fault? fault)
     {
         var whole = Plain(text);
         if (!Table.Value.TryGetValue(Key(whole), out thread))
@@ -46,7 +46,7 @@ public static partial class Threads
     }
 
     /// <summary>A thread that the table does not list, by its form; null where the table lists the size with another pitch.</summary>
-    private static Thread? ByForm(string size)
+    private static ScrewThread? ByForm(string size)
     {
         if (MetricForm().Match(size) is { Success: true } metric)
         {
@@ -68,7 +68,7 @@ public static partial class Threads
     }
 
     /// <summary>Metric threads with their pitch; without one only the coarse threads of the table are meant.</summary>
-    private static Thread? ByMetricForm(Match form, string size)
+    private static ScrewThread? ByMetricForm(Match form, string size)
     {
         var major = decimal.Parse(form.Groups["major"].Value, CultureInfo.InvariantCulture);
         var pitch = form.Groups["pitch"].Success ? decimal.Parse(form.Groups["pitch"].Value, CultureInfo.InvariantCulture) : 0;
@@ -84,7 +84,7 @@ public static partial class Threads
     }
 
     /// <summary>The threads of the table with the size and the series of a form, whatever their pitch.</summary>
-    private static IEnumerable<Thread> SameSize(Match inch)
+    private static IEnumerable<ScrewThread> SameSize(Match inch)
     {
         var size = Key(inch.Groups["size"].Value);
         var series = Key(inch.Groups["series"].Value);
@@ -109,15 +109,15 @@ public static partial class Threads
 
     private static string Key(string text) => text.Replace(" ", "", StringComparison.Ordinal).ToUpperInvariant().Replace('X', 'x');
 
-    private static Dictionary<string, Thread> Load()
+    private static Dictionary<string, ScrewThread> Load()
     {
-        var table = new Dictionary<string, Thread>(StringComparer.Ordinal);
+        var table = new Dictionary<string, ScrewThread>(StringComparer.Ordinal);
         foreach (var series in SharedData.Load("threads.yaml").Items())
         {
             var unit = series.Get("unit").Text() == "mm" ? LengthUnit.Millimetre : LengthUnit.Inch;
             foreach (var listed in series.Get("threads").Items())
             {
-                var thread = new Thread
+                var thread = new ScrewThread
                 {
                     Designation = listed.Get("designation").Text(),
                     Series = series.Get("title").Text(),

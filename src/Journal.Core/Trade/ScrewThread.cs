@@ -1,7 +1,7 @@
 namespace Journal.Core.Trade;
 
 /// <summary>A screw thread that a drawing asks for. A gauge decides whether it is right, not this table.</summary>
-public sealed record Thread
+public sealed record ScrewThread
 {
     /// <summary>The designation as the trade writes it: <c>M6</c>, <c>1/4-20 UNC</c>, <c>2 BA</c>.</summary>
     public required string Designation { get; init; }

@@ -49,7 +49,7 @@ public sealed record Entry
     public IReadOnlyList<Trial> Trials { get; init; } = [];
 
     /// <summary>Dimensions measured.</summary>
-    public IReadOnlyList<Reading> Readings { get; init; } = [];
+    public IReadOnlyList<MeasuredReading> Readings { get; init; } = [];
 
     /// <summary>Speeds, feeds and depths used.</summary>
     public IReadOnlyList<Setting> Settings { get; init; } = [];

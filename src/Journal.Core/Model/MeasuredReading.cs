@@ -1,7 +1,7 @@
 namespace Journal.Core.Model;
 
 /// <summary>A measured dimension beside the required one, both as written.</summary>
-public sealed record Reading
+public sealed record MeasuredReading
 {
     /// <summary>The feature measured, such as <c>bore</c>.</summary>
     public required string Feature { get; init; }

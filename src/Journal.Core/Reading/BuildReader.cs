@@ -1,0 +1,132 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using Journal.Core.Model;
+using Journal.Core.Reading.Files;
+using Journal.Core.Reading.Forms;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Shapes;
+using Journal.Core.Reading.Yaml;
+using Journal.Core.Trade;
+
+namespace Journal.Core.Reading;
+
+/// <summary>Reads a build's <c>build.yaml</c>.</summary>
+internal sealed partial class BuildReader(JournalFolder folder, FileScope scope, LengthUnit journalUnits)
+{
+    /// <summary>The build of a folder; null, with problems, where it cannot be read.</summary>
+    public Build? Read(string buildFolder)
+    {
+        var name = buildFolder[(buildFolder.LastIndexOf('/') + 1)..];
+        if (!FileNames.IsFit(name, scope.Start, scope.Log, atTopOfSite: true)
+            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
+            || YamlReader.Read(text, scope.File, 1, scope.Log) is not { } map)
+        {
+            return null;
+        }
+
+        var fields = new Fields(map, scope, Keys.Build);
+        fields.Wants("title", "Give the build a title, such as `title: Sensitive bench drill`.");
+        var id = new Id<Build>(name);
+        var units = fields.Choice<Units>("units") is { } given ? given.ToUnit() : journalUnits;
+        var parts = new PartShape(scope, id).ReadAll(fields, Keys.Part);
+        return new Build
+        {
+            Id = id,
+            Title = fields.Text("title") ?? id.ToTitle(),
+            Folder = buildFolder,
+            Status = fields.Choice<BuildStatus>("status") ?? BuildStatus.UnderWay,
+            Started = fields.Date("started"),
+            Units = units,
+            Cost = fields.Cost("cost"),
+            Drawings = fields.Text("drawings"),
+            GeneralTolerance = fields.Number("general-tolerance", 0, "Write the number alone, in the build's unit.") is { } tolerance ? new Length(tolerance, units) : null,
+            Parts = parts,
+            Whole = WholeShape.Read(fields, scope),
+            Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, parts)).OfType<Mate>()],
+            Videos = [.. fields.Maps("videos", Keys.Video).Select(video => Video(video, id, parts)).OfType<Video>()],
+        };
+    }
+
+    private Mate? Mate(Fields fields, IReadOnlyList<Part> parts) =>
+        Feature(fields, "hole", parts) is { } hole && Feature(fields, "shaft", parts) is { } shaft ? new Mate(hole, shaft) : null;
+
+    private Feature? Feature(Fields fields, string key, IReadOnlyList<Part> parts)
+    {
+        if (!fields.Wants(key, "A mate has a `hole` and a `shaft`, such as `hole: head.bore`.") || fields.Text(key) is not { } text)
+        {
+            return null;
+        }
+
+        var dot = text.IndexOf('.', StringComparison.Ordinal);
+        if (dot <= 0 || dot == text.Length - 1)
+        {
+            scope.Log.Add(ProblemTable.NotAFeature, fields[key]!.Place, text);
+            return null;
+        }
+
+        var part = text[..dot];
+        if (parts.All(known => known.Id.Value != part))
+        {
+            scope.Log.Add(ProblemTable.UnknownPart, fields[key]!.Place, part, Suggestion.For(part, [.. parts.Select(known => known.Id.Value)], "parts"));
+            return null;
+        }
+
+        return new Feature(new(part), text[(dot + 1)..]);
+    }
+
+    private Video? Video(Fields fields, Id<Build> build, IReadOnlyList<Part> parts)
+    {
+        if (!fields.Wants("url", "Say where it can be seen: `url: https://…`.") || fields.Address("url") is not { } url)
+        {
+            return null;
+        }
+
+        var covers = fields.Items("covers").Select(node => (Node: node, Text: fields.TextOf(node, "covers"))).Where(cover => cover.Text is not null).ToArray();
+        var days = new List<DateRange>();
+        var partIds = new List<Id<Part>>();
+        foreach (var (node, text) in covers)
+        {
+            if (Dates.TryParseRange(text!, out var range))
+            {
+                days.Add(range);
+            }
+            else if (parts.Any(part => part.Id.Value == text))
+            {
+                partIds.Add(new(text!));
+            }
+            else
+            {
+                scope.Log.Add(ProblemTable.UnknownPart, node.Place, text!, Suggestion.For(text!, [.. parts.Select(part => part.Id.Value)], "parts"));
+            }
+        }
+
+        return new Video
+        {
+            Url = url,
+            Title = fields.Text("title") ?? $"Video of {build.ToTitle()}",
+            CoversParts = partIds,
+            CoversDays = days,
+            Chapters = [.. fields.Maps("chapters", Keys.Chapter).Select(Chapter).OfType<Chapter>()],
+        };
+    }
+
+    private Chapter? Chapter(Fields fields)
+    {
+        if (!fields.Wants("at", "Say when it begins, such as `at: \"3:20\"`.") || fields.Text("at") is not { } at)
+        {
+            return null;
+        }
+
+        if (MinutesAndSeconds().Match(at) is not { Success: true } match)
+        {
+            scope.Log.Add(ProblemTable.NotATime, fields["at"]!.Place, at);
+            return null;
+        }
+
+        int Read(string group) => match.Groups[group] is { Success: true } found ? int.Parse(found.ValueSpan, CultureInfo.InvariantCulture) : 0;
+        return new Chapter(Read("h") * 3600 + Read("m") * 60 + Read("s"), fields.Text("title") ?? "");
+    }
+
+    [GeneratedRegex("^(?:(?<h>[0-9]{1,2}):(?=[0-9]{2}:))?(?<m>[0-9]{1,3}):(?<s>[0-5][0-9])$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    private static partial Regex MinutesAndSeconds();
+}

@@ -1,0 +1,87 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Files;
+using Journal.Core.Reading.Forms;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Shapes;
+using Journal.Core.Reading.Text;
+using Journal.Core.Reading.Yaml;
+
+namespace Journal.Core.Reading;
+
+/// <summary>An entry as its own file tells it, before its claims are held against the other files.</summary>
+internal sealed record EntryDraft(Entry Entry, IReadOnlyList<Tool> ToolsDefined);
+
+/// <summary>Reads one entry.</summary>
+internal sealed class EntryReader(JournalFolder folder, Build build, FileScope scope)
+{
+    /// <summary>The entry of the scope's file; null, with problems, where too little of it can be read.</summary>
+    public EntryDraft? Read()
+    {
+        var name = Path.GetFileNameWithoutExtension(scope.File);
+        if (!FileNames.IsFit(name, scope.Start, scope.Log)
+            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
+            || FrontMatter.Split(text, scope.File, scope.Log) is not { } halves
+            || YamlReader.Read(halves.Yaml, scope.File, halves.YamlLine, scope.Log) is not { } map)
+        {
+            return null;
+        }
+
+        var fields = new Fields(map, scope, Keys.Entry);
+        return Date(fields, name) is { } date ? Read(fields, new Id<Entry>(name), date, halves) : null;
+    }
+
+    private EntryDraft Read(Fields fields, Id<Entry> id, DateOnly date, FrontMatter halves)
+    {
+        var jobs = new JobShape(scope, new EntryRef(build.Id, id), date, build.Parts);
+        var (body, inText) = new BodyReader(scope.File, scope.Log).Read(halves.Body, halves.BodyLine);
+        var entry = new Entry
+        {
+            Id = id,
+            Build = build.Id,
+            File = scope.File,
+            Title = fields.Text("title") ?? TitleFrom(id),
+            Date = date,
+            Jobs = jobs.ReadAll(fields),
+            Body = body,
+        };
+        var (mistakes, lessons) = new LessonShape(scope, entry.Ref, entry.Jobs.Count).Read(fields);
+        var photos = new PhotoFiles(folder, scope).Find(new PhotoShape(scope).ReadAll(fields), inText);
+        return new EntryDraft(
+            new RemarkShapes(scope, entry, build.Parts).Read(fields) with { Mistakes = mistakes, Lessons = lessons, Photos = photos },
+            jobs.ToolsDefined);
+    }
+
+    private DateOnly? Date(Fields fields, string name)
+    {
+        var (given, inName) = (fields.Date("date"), Dates.AtStartOf(name));
+        if (given is null && inName is null)
+        {
+            if (!fields.Has("date"))
+            {
+                scope.Log.Add(ProblemTable.DateMissing, fields.Place);
+            }
+
+            return null;
+        }
+
+        var place = fields["date"]?.Place ?? scope.Start;
+        if (given is not null && inName is not null && given != inName)
+        {
+            scope.Log.Add(ProblemTable.DateDiffers, place, Dates.Write(given.Value), Dates.Write(inName.Value));
+        }
+
+        var date = given ?? inName!.Value;
+        if (date > scope.Today)
+        {
+            scope.Log.Add(ProblemTable.DateInFuture, place, Dates.Write(date), Dates.Write(scope.Today));
+        }
+
+        return date;
+    }
+
+    private static string TitleFrom(Id<Entry> id)
+    {
+        var name = Dates.AtStartOf(id.Value) is not null && id.Value.Length > 11 ? id.Value[11..] : id.Value;
+        return Titles.FromId(name);
+    }
+}

@@ -1,0 +1,130 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Problems;
+
+namespace Journal.Core.Reading.Files;
+
+/// <summary>
+/// The files of a journal by what they are. Folders that begin with a dot or hold a published site are not read,
+/// links to other places on the disk are not followed.
+/// </summary>
+internal sealed class JournalFolder
+{
+    /// <summary>The file by which a published site says that it is one.</summary>
+    public const string SiteMark = ".published-site.json";
+
+    private const int DeepestFolder = 24;
+    private readonly ProblemLog log;
+    private readonly List<string> builds = [];
+    private readonly List<(string Build, string Entry)> entries = [];
+    private readonly List<string> plans = [];
+
+    private JournalFolder(string root, ProblemLog log) => (Root, this.log) = (root, log);
+
+    /// <summary>The journal's folder on disk.</summary>
+    public string Root { get; }
+
+    /// <summary>The folders of builds, relative, in ordinal order.</summary>
+    public IReadOnlyList<string> Builds => builds;
+
+    /// <summary>The entries, each with its build's folder, relative, in ordinal order.</summary>
+    public IReadOnlyList<(string Build, string Entry)> Entries => entries;
+
+    /// <summary>The plans, relative, in ordinal order.</summary>
+    public IReadOnlyList<string> Plans => plans;
+
+    /// <summary>Whether there is a tool crib.</summary>
+    public bool HasTools => File.Exists(PathOf("tools.yaml"));
+
+    /// <summary>Looks through a folder.</summary>
+    public static JournalFolder Survey(string root, ProblemLog log)
+    {
+        var folder = new JournalFolder(Path.GetFullPath(root), log);
+        folder.Visit("", build: null, depth: 0);
+        return folder;
+    }
+
+    /// <summary>Where a file of the journal lies on disk.</summary>
+    public string PathOf(string file) => Path.Combine(Root, file.Replace('/', Path.DirectorySeparatorChar));
+
+    private void Visit(string folder, string? build, int depth)
+    {
+        if (depth > DeepestFolder)
+        {
+            log.Add(ProblemTable.TooDeep, new Place(folder, 1, 1), DeepestFolder);
+            return;
+        }
+
+        var (folders, files) = Contents(folder);
+        if (files.Contains(SiteMark))
+        {
+            return;
+        }
+
+        if (files.Contains("build.yaml"))
+        {
+            if (folder.Length == 0)
+            {
+                log.Add(ProblemTable.BuildAtTop, new Place("build.yaml", 1, 1));
+            }
+            else
+            {
+                build = folder;
+                builds.Add(folder);
+            }
+        }
+
+        if (folder == "plans")
+        {
+            plans.AddRange(files.Where(name => name.EndsWith(".yaml", StringComparison.Ordinal)).Select(name => Join(folder, name)));
+        }
+
+        if (build is not null)
+        {
+            entries.AddRange(files.Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase)).Select(name => (build, Join(folder, name))));
+        }
+
+        foreach (var name in folders.Where(name => name[0] != '.' && !(build is not null && name == "photos")))
+        {
+            Visit(Join(folder, name), build, depth + 1);
+        }
+    }
+
+    private (IReadOnlyList<string> Folders, IReadOnlyCollection<string> Files) Contents(string folder)
+    {
+        var folders = new List<string>();
+        var files = new SortedSet<string>(StringComparer.Ordinal);
+        try
+        {
+            foreach (var found in new DirectoryInfo(PathOf(folder)).EnumerateFileSystemInfos())
+            {
+                if (found.LinkTarget is not null && IsOfInterest(found))
+                {
+                    log.Add(ProblemTable.LinkNotFollowed, new Place(Join(folder, found.Name), 1, 1));
+                }
+                else if (found is DirectoryInfo)
+                {
+                    folders.Add(found.Name);
+                }
+                else if (IsPlainFile(found))
+                {
+                    files.Add(found.Name);
+                }
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            log.Add(ProblemTable.NotReadable, new Place(folder, 1, 1), e.Message);
+        }
+
+        folders.Sort(StringComparer.Ordinal);
+        return (folders, files);
+    }
+
+    private static bool IsOfInterest(FileSystemInfo found) =>
+        found.Name[0] != '.' && (found is DirectoryInfo || found.Name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || found.Name.EndsWith(".yaml", StringComparison.Ordinal));
+
+    private static bool IsPlainFile(FileSystemInfo found) =>
+        OperatingSystem.IsWindows() || (found.Attributes & FileAttributes.Device) == 0;
+
+    private static string Join(string folder, string name) => folder.Length == 0 ? name : $"{folder}/{name}";
+}

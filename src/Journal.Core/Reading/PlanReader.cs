@@ -1,0 +1,38 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Files;
+using Journal.Core.Reading.Shapes;
+using Journal.Core.Reading.Yaml;
+
+namespace Journal.Core.Reading;
+
+/// <summary>Reads a plan.</summary>
+internal sealed class PlanReader(JournalFolder folder, FileScope scope)
+{
+    /// <summary>The plan of the scope's file; null, with problems, where it cannot be read.</summary>
+    public Plan? Read()
+    {
+        var name = Path.GetFileNameWithoutExtension(scope.File);
+        if (!FileNames.IsFit(name, scope.Start, scope.Log)
+            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
+            || YamlReader.Read(text, scope.File, 1, scope.Log) is not { } map)
+        {
+            return null;
+        }
+
+        var fields = new Fields(map, scope, Keys.Plan);
+        fields.Wants("title", "Give the plan a title, such as `title: Hand-lever bench shaper`.");
+        fields.Wants("parts", "List the parts that you can name so far.");
+        return new Plan
+        {
+            Id = new(name),
+            Title = fields.Text("title") ?? Titles.FromId(name),
+            File = scope.File,
+            Start = fields.Date("start"),
+            HoursAWeek = fields.Number("hours-a-week", 0.1m, "Write hours such as `6`; leave it out for the journal's own pace."),
+            Away = [.. fields.Items("away").Select(node => fields.Range(node, "away")).OfType<DateRange>()],
+            Parts = new PartShape(scope, build: null).ReadAll(fields, Keys.PlannedPart),
+            Whole = WholeShape.Read(fields, scope),
+            Publish = fields.Publication("publish"),
+        };
+    }
+}

@@ -1,0 +1,34 @@
+using System.Globalization;
+using System.Text;
+using Journal.Core.Model;
+
+namespace Journal.Core.Reading.Problems;
+
+/// <summary>A kind of problem: a line of <see cref="ProblemTable"/>.</summary>
+public sealed class ProblemKind
+{
+    private readonly CompositeFormat text;
+    private readonly CompositeFormat remedy;
+
+    internal ProblemKind(string code, Severity severity, string text, string remedy)
+    {
+        (Code, Severity) = (code, severity);
+        this.text = CompositeFormat.Parse(text);
+        this.remedy = CompositeFormat.Parse(remedy);
+    }
+
+    /// <summary>The lasting name of the kind, in words joined by hyphens.</summary>
+    public string Code { get; }
+
+    /// <summary>What it stops.</summary>
+    public Severity Severity { get; }
+
+    /// <summary>A problem of this kind.</summary>
+    /// <param name="place">Where it stands.</param>
+    /// <param name="details">What text and remedy name, in the order of their numbered gaps.</param>
+    public Problem At(Place place, params object[] details) => new(
+        this,
+        place,
+        string.Format(CultureInfo.InvariantCulture, text, details),
+        string.Format(CultureInfo.InvariantCulture, remedy, details).Trim());
+}

@@ -1,0 +1,58 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Forms;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Trade;
+
+namespace Journal.Core.Reading.Shapes;
+
+/// <summary>What one file adds to the journal beside its contents: problems, and claims to be checked against other files.</summary>
+internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly today)
+{
+    public string File { get; } = file;
+
+    public Vocabulary Vocabulary { get; } = vocabulary;
+
+    public DateOnly Today { get; } = today;
+
+    public ProblemLog Log { get; } = new();
+
+    /// <summary>Ids that this file uses.</summary>
+    public List<Mention> Mentions { get; } = [];
+
+    /// <summary>Ids that this file defines.</summary>
+    public List<Definition> Definitions { get; } = [];
+
+    /// <summary>Hours worked.</summary>
+    public List<ClockClaim> Clock { get; } = [];
+
+    /// <summary>Parts finished.</summary>
+    public List<FinishedClaim> Finished { get; } = [];
+
+    public Place Start => new(File, 1, 1);
+}
+
+/// <summary>What an id is the name of.</summary>
+internal enum IdKind
+{
+    Part,
+    Tool,
+    Lesson,
+    Mistake,
+    Snag,
+    Entry,
+
+    /// <summary>A part or a tool.</summary>
+    PartOrTool,
+}
+
+/// <summary>An id used, in a build where it counts within one.</summary>
+internal sealed record Mention(IdKind Kind, Id<Build>? Build, string Id, Place Place);
+
+/// <summary>An id defined, in a build where it counts within one.</summary>
+internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Place Place);
+
+/// <summary>The hours of one job on one date, with the stretches by the clock among them.</summary>
+internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<Stretch> Stretches, Place Place);
+
+/// <summary>A part, or pieces of it, said to be finished.</summary>
+internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);

@@ -1,0 +1,41 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Yaml;
+
+namespace Journal.Core.Reading.Shapes;
+
+/// <summary>Reads a tool: a line of the crib, or one that an entry defines with <c>made</c>.</summary>
+internal sealed class ToolShape(FileScope scope)
+{
+    private readonly TradeWords words = new(scope);
+
+    public Tool? Read(Fields fields, EntryRef? definedIn)
+    {
+        if (!fields.Wants("id", "Give the tool a short name, such as `id: quill-block`.") || !fields.TryId(fields["id"]!, "id", out var id))
+        {
+            return null;
+        }
+
+        scope.Definitions.Add(new Definition(IdKind.Tool, null, id, fields["id"]!.Place));
+        return new Tool
+        {
+            Id = new(id),
+            Title = fields.Text("title") ?? Titles.FromId(id),
+            Kind = words.ToolKind(fields),
+            Got = fields.Choice<Got>("got") ?? (definedIn is null ? null : Got.Made),
+            Cost = fields.Cost("cost"),
+            Since = fields.Date("since"),
+            Need = fields.Choice<Need>("need") ?? Need.Handy,
+            Link = fields.Address("link"),
+            Disclose = fields.Text("disclose"),
+            DefinedIn = definedIn,
+        };
+    }
+
+    /// <summary>The crib: a list of tools.</summary>
+    public static IReadOnlyList<Tool> ReadCrib(ListNode crib, FileScope scope)
+    {
+        var shape = new ToolShape(scope);
+        var list = new Fields(new MapNode(crib.Place, []), scope);
+        return [.. crib.Nodes.Select(node => list.Map(node, Keys.Tool)).OfType<Fields>().Select(fields => shape.Read(fields, null)).OfType<Tool>().DistinctBy(tool => tool.Id)];
+    }
+}

@@ -1,0 +1,22 @@
+using Journal.Core.Model;
+
+namespace Journal.Core.Reading.Yaml;
+
+/// <summary>A piece of YAML with the place where it stands.</summary>
+internal abstract record Node(Place Place)
+{
+    /// <summary>A key with nothing behind it: as good as left out.</summary>
+    public bool IsBlank => this is TextNode { Text: "" or "~" or "null", IsQuoted: false };
+
+    /// <summary>The items of a list, or the single value as the only one.</summary>
+    public IReadOnlyList<Node> Items => this is ListNode list ? list.Nodes : IsBlank ? [] : [this];
+}
+
+/// <summary>A single value; never typed by YAML, so that <c>010</c> and <c>2:45</c> stay what the maker wrote.</summary>
+internal sealed record TextNode(Place Place, string Text, bool IsQuoted) : Node(Place);
+
+/// <summary>A list.</summary>
+internal sealed record ListNode(Place Place, IReadOnlyList<Node> Nodes) : Node(Place);
+
+/// <summary>Keys with values, in the order of the file; a key may stand twice.</summary>
+internal sealed record MapNode(Place Place, IReadOnlyList<KeyValuePair<TextNode, Node>> Pairs) : Node(Place);

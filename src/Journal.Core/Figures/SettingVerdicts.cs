@@ -11,6 +11,7 @@ internal static class SettingVerdicts
     private static readonly string[] Bad =
     [
         "fail", "broke", "burn", "smok", "tore", "torn", "rub", "too", "bad", "poor", "rough", "dug", "stall", "never", "not", "didn't", "welded", "work-hardened",
+        "oversize", "undersize", "gone", "pulled", "slipped", "grabbed", "snatched", "moved",
     ];
 
     private static readonly string[] Good =

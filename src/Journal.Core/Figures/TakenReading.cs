@@ -8,7 +8,7 @@ internal sealed record TakenReading
 {
     public required Entry Entry { get; init; }
 
-    public required Model.Reading Reading { get; init; }
+    public required MeasuredReading Reading { get; init; }
 
     public required FeatureKey Key { get; init; }
 
@@ -53,7 +53,7 @@ internal static class TakenReadings
         return taken;
     }
 
-    private static TakenReading Take(Entry entry, Model.Reading reading, FeatureKey key, Build build, TakenReading? before)
+    private static TakenReading Take(Entry entry, MeasuredReading reading, FeatureKey key, Build build, TakenReading? before)
     {
         var findings = new List<Finding>();
         var requirement = reading.Required is null ? before?.Requirement : Require(reading, build, findings);
@@ -71,10 +71,20 @@ internal static class TakenReadings
         };
     }
 
-    private static Requirement? Require(Model.Reading reading, Build build, List<Finding> findings)
+    private static Requirement? Require(MeasuredReading reading, Build build, List<Finding> findings)
     {
         if (!Requirement.TryParse(reading.Required!, build.Units, build.GeneralTolerance, out var requirement, out var fault))
         {
+            findings.Add(new(reading.Place, "required", fault));
+        }
+        else if (requirement.Suits is { } suits && !build.HasPart(new(FeatureKey.Of(suits).Part)))
+        {
+            var known = string.Join(", ", build.Parts.Select(part => $"`{part.Id}`"));
+            fault = new(
+                FaultCode.NotAFeature,
+                $"The build has no part for `{suits}`.",
+                build.Parts.Count == 0 ? "List the part in build.yaml." : $"Before the point stands one of {known}.",
+                reading.Required!.IndexOf(suits, StringComparison.Ordinal));
             findings.Add(new(reading.Place, "required", fault));
         }
 
@@ -82,7 +92,7 @@ internal static class TakenReadings
     }
 
     /// <summary>The length measured; a bare number has the unit of what is required.</summary>
-    private static Length? Measure(Model.Reading reading, Requirement? requirement, Build build, List<Finding> findings)
+    private static Length? Measure(MeasuredReading reading, Requirement? requirement, Build build, List<Finding> findings)
     {
         if (requirement?.Kind == RequirementKind.Thread)
         {

@@ -57,12 +57,15 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
 
     /// <summary>
     /// Both units side by side, the one it was written in first: <c>12.00 mm (0.4724 in)</c>. The other shows as many
-    /// decimals as the digits of the drawing are worth.
+    /// decimals as the digits of the drawing are worth. What was converted before is cut to what can be measured: six
+    /// decimals of an inch, which 64ths need, and four of a millimetre.
     /// </summary>
     public string ToStringInBoth()
     {
         var other = Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
-        return string.Create(CultureInfo.InvariantCulture, $"{this} ({In(other).Rounded(DecimalsIn(other))})");
+        var most = Unit == LengthUnit.Inch ? 6 : 4;
+        var shown = Decimals > most ? Rounded(most) : this;
+        return string.Create(CultureInfo.InvariantCulture, $"{shown} ({In(other).Rounded(DecimalsIn(other))})");
     }
 
     /// <summary>

@@ -96,7 +96,7 @@ internal static class RequirementText
         requirement = null;
         if (!ToleranceText.TryTake(cursor, out var tolerance, out fault)
             || !LengthText.TryEnd(cursor, out fault)
-            || !Units.TryAgree([size, tolerance.First, tolerance.Second], defaultUnit, out var unit, out fault))
+            || !OneUnit.TryAgree([size, tolerance.First, tolerance.Second], defaultUnit, out var unit, out fault))
         {
             return false;
         }
@@ -120,7 +120,7 @@ internal static class RequirementText
         _ = cursor.TakeWord("to") || cursor.Take("-");
         if (!LengthText.TryTake(cursor, out var greatest, out fault)
             || !LengthText.TryEnd(cursor, out fault)
-            || !Units.TryAgree([least, greatest], defaultUnit, out var unit, out fault))
+            || !OneUnit.TryAgree([least, greatest], defaultUnit, out var unit, out fault))
         {
             return false;
         }

@@ -35,7 +35,7 @@ internal static class ToSuitText
 
         if (!ToleranceText.TryTake(cursor, out var beyond, out fault)
             || !LengthText.TryEnd(cursor, out fault)
-            || !Units.TryAgree([beyond.First, beyond.Second], defaultUnit, out var unit, out fault))
+            || !OneUnit.TryAgree([beyond.First, beyond.Second], defaultUnit, out var unit, out fault))
         {
             requirement = null;
             return false;

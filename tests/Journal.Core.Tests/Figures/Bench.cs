@@ -21,7 +21,7 @@ internal static class Bench
         Entries = entries,
     };
 
-    public static Entry Entry(string date, params Model.Reading[] readings) => new()
+    public static Entry Entry(string date, params MeasuredReading[] readings) => new()
     {
         Id = new(date),
         Build = new("drill"),
@@ -42,7 +42,7 @@ internal static class Bench
     };
 
     /// <summary>A reading of <c>part.feature</c>.</summary>
-    public static Model.Reading Reading(string feature, string? required, string? actual, string? with = null)
+    public static MeasuredReading Reading(string feature, string? required, string? actual, string? with = null)
     {
         var names = feature.Split('.');
         return new()

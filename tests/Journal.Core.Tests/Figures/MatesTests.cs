@@ -61,6 +61,6 @@ public sealed class MatesTests
         Assert.Equal((null, null, null, null), (mate.Hole, mate.Least, mate.AsBuilt, mate.Required));
     }
 
-    private static MateFigure Mate(params Model.Reading[] readings) =>
+    private static MateFigure Mate(params MeasuredReading[] readings) =>
         Assert.Single(Mates.Of(Bench.Build(Bench.Entry("2025-10-03", readings)) with { Mates = [BoreAndQuill] }));
 }

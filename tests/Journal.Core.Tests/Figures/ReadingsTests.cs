@@ -75,6 +75,7 @@ public sealed class ReadingsTests
     [InlineData("12 Q7", "12", "required", FaultCode.UnknownFitLetter)]
     [InlineData("1/0 in", "12", "required", FaultCode.DividedByZero)]
     [InlineData("7/16", "11", "required", FaultCode.MissingUnit)]
+    [InlineData("to suit quil.diameter", "12", "required", FaultCode.NotAFeature)]
     [InlineData("12 H7", "twelve", "actual", FaultCode.NotANumber)]
     [InlineData("12 H7", "120.1", "actual", FaultCode.LikelySlip)]
     [InlineData("12 H7", "1.201", "actual", FaultCode.LikelySlip)]

@@ -90,6 +90,8 @@ public sealed class SettingsTests
     [InlineData("did not work", SettingVerdict.Failed)]
     [InlineData("never-again", SettingVerdict.Failed)]
     [InlineData("smoked", SettingVerdict.Failed)]
+    [InlineData("insert gone", SettingVerdict.Failed)]
+    [InlineData("finish good", SettingVerdict.Worked)]
     [InlineData("hm", SettingVerdict.Unclear)]
     [InlineData(null, SettingVerdict.Unclear)]
     public void Of_TheMakersWord_IsSorted(string? word, SettingVerdict verdict) => Assert.Equal(verdict, Single(Turning with { Verdict = word }).Verdict);

@@ -122,6 +122,8 @@ public sealed class LengthTests
     [InlineData("0.500 in", "0.500 in (12.70 mm)")]
     [InlineData("1/2 in", "0.5 in (12.70 mm)")]
     [InlineData("-0.02 mm", "-0.02 mm (-0.0008 in)")]
+    [InlineData("1/64 in", "0.015625 in (0.397 mm)")]
+    [InlineData("1/3 in", "0.333333 in (8.467 mm)")]
     public void ToStringInBoth_ByTheDigitsOfTheDrawing_RoundsTheOtherUnit(string text, string both)
     {
         Assert.True(Length.TryParse(text, LengthUnit.Millimetre, out var length, out _));

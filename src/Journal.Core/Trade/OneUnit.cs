@@ -3,7 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 namespace Journal.Core.Trade;
 
 /// <summary>The one unit of a requirement.</summary>
-internal static class Units
+internal static class OneUnit
 {
     /// <summary>
     /// The unit that all measures agree on: the one written with any of them, else the drawing's. Two different ones, or a

@@ -38,7 +38,11 @@ internal static class ReadingJudge
         };
     }
 
-    private static (Length? Nominal, Length? Least, Length? Greatest, string? Note) Limits(TakenReading taken, LengthUnit unit, Build build, LatestReadings latest)
+    private static (Length? Nominal, Length? Least, Length? Greatest, string? Note) Limits(
+        TakenReading taken,
+        LengthUnit unit,
+        Build build,
+        LatestReadings latest)
     {
         if (taken.Requirement is not { Kind: RequirementKind.ToSuit } suiting)
         {
@@ -77,13 +81,17 @@ internal static class ReadingJudge
     /// <summary>The one-tenth rule (common practice): a tool should read to a tenth of the tolerance that it judges.</summary>
     private static string? ToolNote(TakenReading taken, Length? least, Length? greatest, IReadOnlyDictionary<Id<Tool>, Tool> tools)
     {
-        if (taken.Actual is null || taken.Reading.With is not { } with || !tools.TryGetValue(with, out var tool) || Room(taken.Requirement, least, greatest) is not { } room)
+        if (taken is not { Actual: { }, Reading.With: { } with }
+            || !tools.TryGetValue(with, out var tool)
+            || Room(taken.Requirement, least, greatest) is not { } room)
         {
             return null;
         }
 
         return Resolutions.Of(tool, room.Unit) is { } step && !Resolutions.CanJudge(step, room)
-            ? string.Create(CultureInfo.InvariantCulture, $"{tool.Title} reads to {step}; a tolerance of {room} wants a tool that reads to a tenth of it (common practice).")
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{tool.Title} reads to {step}; a tolerance of {room} wants a tool that reads to a tenth of it (common practice).")
             : null;
     }
 

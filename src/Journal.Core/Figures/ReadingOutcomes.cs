@@ -10,7 +10,7 @@ internal static class ReadingOutcomes
         ? reading
         : reading with { Mistake = MistakeOf(reading, build), RightIn = RightIn(reading, inOrderOfTime) };
 
-    /// <summary>The mistake on the same part of the same evening, or one found later and made that evening; with an outcome if there is one.</summary>
+    /// <summary>A mistake on the part told that evening, or found later and made that evening; before others one with an outcome.</summary>
     private static Mistake? MistakeOf(ReadingFigure reading, Build build)
     {
         var told = build.Entries.SelectMany(entry => entry.Mistakes

@@ -31,14 +31,18 @@ internal static class ReadingSlips
         static Fault? PointSlip(Length actual, Length nominal)
         {
             var slip = Array.Find(Points, point => IsNear(actual.Value / point.Times, nominal.Value));
-            return slip.What is null ? null : Slip($"The actual size is {slip.What} the required one: the point has likely slipped.", $"If it was {Plain(actual.Value / slip.Times)}, write that.");
+            return slip.What is null ? null : Slip(
+                $"The actual size is {slip.What} the required one: the point has likely slipped.",
+                $"If it was {Plain(actual.Value / slip.Times)}, write that.");
         }
 
         static Fault? UnitSlip(Length actual, Length nominal)
         {
             var other = actual.Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
             return IsNear(new Length(actual.Value, other).In(actual.Unit).Value, nominal.Value)
-                ? Slip("The actual size is 25.4 times off: the unit has likely slipped.", $"If it was measured so, write `{Plain(actual.Value)} {other.Symbol()}`.")
+                ? Slip(
+                    "The actual size is 25.4 times off: the unit has likely slipped.",
+                    $"If it was measured so, write `{Plain(actual.Value)} {other.Symbol()}`.")
                 : null;
         }
     }

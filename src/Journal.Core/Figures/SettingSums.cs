@@ -82,7 +82,10 @@ internal static class SettingSums
         {
             if (value <= 0)
             {
-                findings.Add(new(setting.Place, key, new(FaultCode.NotPositive, $"`{key}` must be more than zero.", "Write what was used, or leave the key out.", 0)));
+                findings.Add(new(
+                    setting.Place,
+                    key,
+                    new(FaultCode.NotPositive, $"`{key}` must be more than zero.", "Write what was used, or leave the key out.", 0)));
                 return null;
             }
 

@@ -4,14 +4,17 @@ namespace Journal.Core.Figures;
 internal static class SettingVerdicts
 {
     /// <summary>Words that deny something bad.</summary>
-    private static readonly string[] Quiet = ["no chatter", "without chatter", "chatter-free", "chatter free", "did not chatter", "didn't chatter", "stopped chattering", "not bad"];
+    private static readonly string[] Quiet =
+    [
+        "no chatter", "without chatter", "chatter-free", "chatter free", "did not chatter", "didn't chatter", "stopped chattering", "not bad",
+    ];
 
     private static readonly string[] Chatter = ["chatter", "squeal", "sang", "singing", "howl", "vibrat"];
 
     private static readonly string[] Bad =
     [
-        "fail", "broke", "burn", "smok", "tore", "torn", "rub", "too", "bad", "poor", "rough", "dug", "stall", "never", "not", "didn't", "welded", "work-hardened",
-        "oversize", "undersize", "gone", "pulled", "slipped", "grabbed", "snatched", "moved",
+        "fail", "broke", "burn", "smok", "tore", "torn", "rub", "too", "bad", "poor", "rough", "dug", "stall",
+        "never", "not", "didn't", "welded", "work-hardened", "oversize", "undersize", "gone", "pulled", "slipped", "grabbed", "snatched", "moved",
     ];
 
     private static readonly string[] Good =

@@ -21,5 +21,9 @@ public static class Settings
             .OrderBy(group => group.Key.Operation)
             .ThenBy(group => group.Key.Material?.Value, StringComparer.Ordinal)
             .ThenBy(group => group.Key.Cutter, StringComparer.Ordinal)
-            .Select(group => new SettingGroup(group.Key.Operation, group.Key.Material, group.First().Cutter?.Trim(), [.. group.OrderBy(setting => setting.Date)]))];
+            .Select(group => new SettingGroup(
+                group.Key.Operation,
+                group.Key.Material,
+                group.First().Cutter?.Trim(),
+                [.. group.OrderBy(setting => setting.Date)]))];
 }

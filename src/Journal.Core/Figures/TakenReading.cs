@@ -96,7 +96,14 @@ internal static class TakenReadings
     {
         if (requirement?.Kind == RequirementKind.Thread)
         {
-            findings.Add(new(reading.Place, "actual", new(FaultCode.GaugeWanted, "A thread is judged by a gauge or its mating part, not by a size.", "Write `actual: go` or `actual: no-go`.", 0)));
+            findings.Add(new(
+                reading.Place,
+                "actual",
+                new(
+                    FaultCode.GaugeWanted,
+                    "A thread is judged by a gauge or its mating part, not by a size.",
+                    "Write `actual: go` or `actual: no-go`.",
+                    0)));
             return null;
         }
 

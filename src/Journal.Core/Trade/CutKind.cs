@@ -22,7 +22,9 @@ public enum CutKind
 public static class CutKinds
 {
     private static readonly HashSet<string> Turning =
-        ["facing", "turning", "taper-turning", "form-turning", "eccentric-turning", "between-centres", "boring", "line-boring", "parting-off", "grooving"];
+    [
+        "facing", "turning", "taper-turning", "form-turning", "eccentric-turning", "between-centres", "boring", "line-boring", "parting-off", "grooving",
+    ];
 
     private static readonly HashSet<string> Milling = ["milling", "fly-cutting", "slotting", "slitting", "keyway-cutting", "gear-cutting"];
 

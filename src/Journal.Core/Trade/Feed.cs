@@ -58,7 +58,9 @@ public readonly record struct Feed(Length Amount, FeedPer Per)
             return LengthText.TryEnd(cursor, out fault);
         }
 
-        if (!LengthText.TryTake(cursor, out var measure, out fault) || !TryTakePer(cursor, ref measure, out var per, out fault) || !LengthText.TryEnd(cursor, out fault))
+        if (!LengthText.TryTake(cursor, out var measure, out fault)
+            || !TryTakePer(cursor, ref measure, out var per, out fault)
+            || !LengthText.TryEnd(cursor, out fault))
         {
             return false;
         }
@@ -112,7 +114,11 @@ public readonly record struct Feed(Length Amount, FeedPer Per)
         per = found.Per;
         if (!says || found.Word is null)
         {
-            fault = new(FaultCode.FeedPerWhat, "The feed does not say per what.", "Write `0.1 mm/rev`, `0.05 mm/tooth`, `120 mm/min` or `hand`.", cursor.Position);
+            fault = new(
+                FaultCode.FeedPerWhat,
+                "The feed does not say per what.",
+                "Write `0.1 mm/rev`, `0.05 mm/tooth`, `120 mm/min` or `hand`.",
+                cursor.Position);
             return false;
         }
 

@@ -28,13 +28,22 @@ public readonly record struct FitCode(string Letter, int Grade)
         var letter = written.Length > 0 && char.IsAsciiLetterUpper(written[0]) ? written.ToUpperInvariant() : written;
         if (!Fits.Letters.Contains(letter))
         {
-            fault = new(FaultCode.UnknownFitLetter, WhatOfLetter(letter), "Holes have D, E, F, G, H, J, JS, K, M, N, P, R or S; shafts the same in small letters.", 0);
+            fault = new(
+                FaultCode.UnknownFitLetter,
+                WhatOfLetter(letter),
+                "Holes have D, E, F, G, H, J, JS, K, M, N, P, R or S; shafts the same in small letters.",
+                0);
             return false;
         }
 
-        if (!int.TryParse(text.AsSpan(letter.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var grade) || grade is < FinestGrade or > CoarsestGrade)
+        var isNumber = int.TryParse(text.AsSpan(letter.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var grade);
+        if (!isNumber || grade is < FinestGrade or > CoarsestGrade)
         {
-            fault = new(FaultCode.UnknownFitGrade, $"`{text[letter.Length..]}` is not a tolerance grade known here.", "Use a grade from 4 to 13, or write the limits: `12 +0.018/0`.", letter.Length);
+            fault = new(
+                FaultCode.UnknownFitGrade,
+                $"`{text[letter.Length..]}` is not a tolerance grade known here.",
+                "Use a grade from 4 to 13, or write the limits: `12 +0.018/0`.",
+                letter.Length);
             return false;
         }
 
@@ -49,7 +58,8 @@ public readonly record struct FitCode(string Letter, int Grade)
     private static string WhatOfLetter(string letter) => letter.ToUpperInvariant() switch
     {
         "I" or "L" or "O" or "Q" or "W" => $"ISO 286 has no fit with the letter `{letter}`.",
-        "A" or "B" or "C" or "CD" or "T" or "U" or "V" or "X" or "Y" or "Z" or "ZA" or "ZB" or "ZC" => $"Fits with the letter `{letter}` lie outside D to S and are not known here; write the limits.",
+        "A" or "B" or "C" or "CD" or "T" or "U" or "V" or "X" or "Y" or "Z" or "ZA" or "ZB" or "ZC" =>
+            $"Fits with the letter `{letter}` lie outside D to S and are not known here; write the limits.",
         _ => $"`{letter}` is not the letter of a fit.",
     };
 }

@@ -106,6 +106,11 @@ internal sealed record FitException(string Letter, GradeRange Grades, decimal Ov
     public static FitException From(YamlNode node)
     {
         var grades = node.Find("grades")?.Integers() ?? [(int)node.Get("grade").Number()!.Value];
-        return new(node.Get("letter").Text(), new(grades[0], grades[^1]), node.Get("over").Number()!.Value, node.Get("up-to").Number()!.Value, node.Find("value")?.Number());
+        return new(
+            node.Get("letter").Text(),
+            new(grades[0], grades[^1]),
+            node.Get("over").Number()!.Value,
+            node.Get("up-to").Number()!.Value,
+            node.Find("value")?.Number());
     }
 }

@@ -8,20 +8,33 @@ internal static class FitText
     private const decimal MillimetresInAMicrometre = 0.001m;
 
     /// <summary>Reads the code behind a size, and the unit if it stands behind the code.</summary>
-    public static bool TryRead(Cursor cursor, Measure size, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    public static bool TryRead(
+        Cursor cursor,
+        Measure size,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         var start = cursor.Position;
         var written = cursor.TakeWhile(char.IsAsciiLetterOrDigit);
         if (!written.Any(char.IsAsciiDigit))
         {
-            fault = new(FaultCode.UnknownUnit, $"`{written}` is neither a unit nor a fit.", "Write `12 mm`, `0.5 in`, `12 thou`, or a fit with its grade: `12 H7`.", start);
+            fault = new(
+                FaultCode.UnknownUnit,
+                $"`{written}` is neither a unit nor a fit.",
+                "Write `12 mm`, `0.5 in`, `12 thou`, or a fit with its grade: `12 H7`.",
+                start);
             return false;
         }
 
         if (cursor.Next == '/')
         {
-            fault = new(FaultCode.LeftOver, "This names the fit of a hole and of a shaft together.", "Write the one that this part has, `12 H7` for the hole or `12 g6` for the shaft, and put the two under `mates`.", cursor.Position);
+            fault = new(
+                FaultCode.LeftOver,
+                "This names the fit of a hole and of a shaft together.",
+                "Write the one that this part has, `12 H7` for the hole or `12 g6` for the shaft, and put the two under `mates`.",
+                cursor.Position);
             return false;
         }
 
@@ -47,7 +60,9 @@ internal static class FitText
             return true;
         }
 
-        LengthUnit? unit = cursor.TakeWord("mm") ? LengthUnit.Millimetre : cursor.TakeWord("inch") || cursor.TakeWord("in") || cursor.Take("\"") ? LengthUnit.Inch : null;
+        LengthUnit? unit = cursor.TakeWord("mm") ? LengthUnit.Millimetre
+            : cursor.TakeWord("inch") || cursor.TakeWord("in") || cursor.Take("\"") ? LengthUnit.Inch
+            : null;
         if (unit is not null && size.Unit is not null && size.Unit != unit)
         {
             fault = new(FaultCode.MixedUnits, "Inches and millimetres stand in one requirement.", "Write the unit once, at the end.", start);
@@ -58,7 +73,12 @@ internal static class FitText
         return true;
     }
 
-    private static bool TryGiveLimits(Length nominal, FitCode code, int start, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryGiveLimits(
+        Length nominal,
+        FitCode code,
+        int start,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         if (!Fits.TryResolve(nominal, code, out var limits, out fault))

@@ -33,13 +33,21 @@ public static class Fits
         var size = nominal.Millimetres;
         if (size is <= 0 or > LargestSize)
         {
-            fault = new(FaultCode.SizeOutOfRange, $"{nominal} lies outside of the sizes from 0 to 500 mm that fits are tabled for.", "Write the limits: `12 +0.018/0`.", 0);
+            fault = new(
+                FaultCode.SizeOutOfRange,
+                $"{nominal} lies outside of the sizes from 0 to 500 mm that fits are tabled for.",
+                "Write the limits: `12 +0.018/0`.",
+                0);
             return false;
         }
 
         if (Table.Value.Find(size, code) is not { } found)
         {
-            fault = new(FaultCode.NoSuchFit, string.Create(CultureInfo.InvariantCulture, $"ISO 286 has no class {code} for {nominal}."), "Check the code on the drawing, or write the limits: `12 +0.018/0`.", 0);
+            fault = new(
+                FaultCode.NoSuchFit,
+                string.Create(CultureInfo.InvariantCulture, $"ISO 286 has no class {code} for {nominal}."),
+                "Check the code on the drawing, or write the limits: `12 +0.018/0`.",
+                0);
             return false;
         }
 

@@ -59,7 +59,11 @@ internal static class LengthText
         cursor = new Cursor(text.Length > Longest ? "" : text);
         cursor.SkipBlanks();
         fault = text.Length > Longest
-            ? new(FaultCode.TooLong, "This is too long to be a dimension.", "Write the dimension alone; remarks go into the text of the entry.", Longest)
+            ? new(
+                FaultCode.TooLong,
+                "This is too long to be a dimension.",
+                "Write the dimension alone; remarks go into the text of the entry.",
+                Longest)
             : cursor.AtEnd ? new(FaultCode.Empty, "Nothing is written here.", "Write a dimension such as `12.5 mm`, or leave the key out.", 0)
             : null;
         return fault is null;
@@ -71,7 +75,11 @@ internal static class LengthText
         cursor.SkipBlanks();
         fault = cursor.AtEnd
             ? null
-            : new(FaultCode.LeftOver, $"`{cursor.Rest.Trim()}` is not understood here.", "Write the dimension alone, in one of the forms of a drawing: `12 H7`, `12 ±0.02`, `11.98-12.02`.", cursor.Position);
+            : new(
+                FaultCode.LeftOver,
+                $"`{cursor.Rest.Trim()}` is not understood here.",
+                "Write the dimension alone, in one of the forms of a drawing: `12 H7`, `12 ±0.02`, `11.98-12.02`.",
+                cursor.Position);
         return fault is null;
     }
 
@@ -102,7 +110,11 @@ internal static class LengthText
     {
         length = new(measure.Value, measure.Unit ?? defaultUnit);
         fault = measure.IsFraction && measure.Unit is null && defaultUnit == LengthUnit.Millimetre
-            ? new(FaultCode.MissingUnit, "A fraction without a unit stands in a drawing in millimetres.", "Write the unit behind it: `7/16 in`.", measure.Start)
+            ? new(
+                FaultCode.MissingUnit,
+                "A fraction without a unit stands in a drawing in millimetres.",
+                "Write the unit behind it: `7/16 in`.",
+                measure.Start)
             : measure is { IsFraction: true, Unit: LengthUnit.Millimetre }
             ? new(FaultCode.MixedUnits, "Millimetres are not written as a fraction.", "Write decimals, `0.5 mm`, or inches, `1/2 in`.", measure.Start)
             : null;
@@ -133,7 +145,11 @@ internal static class LengthText
             return true;
         }
 
-        fault = new(FaultCode.UnknownUnit, $"`{word}` is not a unit of a workshop drawing here.", "Write millimetres (`12.5 mm`), inches (`0.5 in`) or thousandths (`12 thou`).", start);
+        fault = new(
+            FaultCode.UnknownUnit,
+            $"`{word}` is not a unit of a workshop drawing here.",
+            "Write millimetres (`12.5 mm`), inches (`0.5 in`) or thousandths (`12 thou`).",
+            start);
         return false;
     }
 }

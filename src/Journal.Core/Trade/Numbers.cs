@@ -20,7 +20,11 @@ internal static class Numbers
         var whole = cursor.TakeWhile(char.IsAsciiDigit);
         if (cursor.Next == ',' && char.IsAsciiDigit(cursor.At(1)))
         {
-            fault = new(FaultCode.CommaDecimal, "A comma stands in a number, and it may mean decimals or thousands.", "Write decimals with a point: `12.5`.", cursor.Position);
+            fault = new(
+                FaultCode.CommaDecimal,
+                "A comma stands in a number, and it may mean decimals or thousands.",
+                "Write decimals with a point: `12.5`.",
+                cursor.Position);
             return false;
         }
 
@@ -33,13 +37,21 @@ internal static class Numbers
 
         if (whole.Length + decimals.Length == 0)
         {
-            fault = new(FaultCode.NotANumber, cursor.AtEnd ? "A number is missing at the end." : "A number was expected here.", "Write a number such as `12`, `12.5` or `7/16`.", start);
+            fault = new(
+                FaultCode.NotANumber,
+                cursor.AtEnd ? "A number is missing at the end." : "A number was expected here.",
+                "Write a number such as `12`, `12.5` or `7/16`.",
+                start);
             return false;
         }
 
         if (whole.Length + decimals.Length > MostDigits)
         {
-            fault = new(FaultCode.TooLong, "The number has more digits than any length in a workshop.", "Write the number with at most 20 digits.", start);
+            fault = new(
+                FaultCode.TooLong,
+                "The number has more digits than any length in a workshop.",
+                "Write the number with at most 20 digits.",
+                start);
             return false;
         }
 

@@ -15,7 +15,11 @@ internal static class OneUnit
         var agreed = unit = written.Count > 0 ? written[0].Unit!.Value : defaultUnit;
         if (written.Find(measure => measure.Unit != agreed) is { Unit: not null } other)
         {
-            fault = new(FaultCode.MixedUnits, "Inches and millimetres stand in one requirement.", "Write all of it in one unit, and the unit once at the end.", other.Start);
+            fault = new(
+                FaultCode.MixedUnits,
+                "Inches and millimetres stand in one requirement.",
+                "Write all of it in one unit, and the unit once at the end.",
+                other.Start);
             return false;
         }
 

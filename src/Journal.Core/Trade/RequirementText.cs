@@ -34,7 +34,9 @@ internal static class RequirementText
 
         if (Threads.LooksLikeOne(cursor.Rest))
         {
-            requirement = Threads.TryParse(cursor.Rest, out var thread, out fault) ? new() { Kind = RequirementKind.Thread, Unit = defaultUnit, Thread = thread } : null;
+            requirement = Threads.TryParse(cursor.Rest, out var thread, out fault)
+                ? new() { Kind = RequirementKind.Thread, Unit = defaultUnit, Thread = thread }
+                : null;
             return requirement is not null;
         }
 
@@ -48,13 +50,24 @@ internal static class RequirementText
         : null;
 
     /// <summary><c>max 0.02</c>.</summary>
-    private static bool TryReadBound(Cursor cursor, RequirementKind kind, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryReadBound(
+        Cursor cursor,
+        RequirementKind kind,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         return LengthText.TryTake(cursor, out var size, out fault) && TryEndBound(cursor, kind, size, defaultUnit, out requirement, out fault);
     }
 
-    private static bool TryEndBound(Cursor cursor, RequirementKind kind, Measure size, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryEndBound(
+        Cursor cursor,
+        RequirementKind kind,
+        Measure size,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         if (!LengthText.TryEnd(cursor, out fault) || !LengthText.TryGiveUnit(size, defaultUnit, out var bound, out fault))
@@ -72,7 +85,12 @@ internal static class RequirementText
         return true;
     }
 
-    private static bool TryReadSize(Cursor cursor, LengthUnit defaultUnit, Length? generalTolerance, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryReadSize(
+        Cursor cursor,
+        LengthUnit defaultUnit,
+        Length? generalTolerance,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         if (!LengthText.TryTake(cursor, out var size, out fault))
@@ -91,7 +109,12 @@ internal static class RequirementText
     private static bool LimitsFollow(Cursor cursor) => cursor.Next == '-' || (cursor.Next is 't' or 'T' && cursor.At(1) is 'o' or 'O');
 
     /// <summary><c>12 ±0.02</c>, <c>12 +0.018/0</c>.</summary>
-    private static bool TryReadTolerance(Cursor cursor, Measure size, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryReadTolerance(
+        Cursor cursor,
+        Measure size,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         if (!ToleranceText.TryTake(cursor, out var tolerance, out fault)
@@ -114,7 +137,12 @@ internal static class RequirementText
     }
 
     /// <summary><c>11.98-12.02</c>, <c>11.98 to 12.02</c>. A nominal size in the middle serves for the deviation.</summary>
-    private static bool TryReadLimits(Cursor cursor, Measure least, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryReadLimits(
+        Cursor cursor,
+        Measure least,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         _ = cursor.TakeWord("to") || cursor.Take("-");
@@ -127,7 +155,11 @@ internal static class RequirementText
 
         if (least.Value >= greatest.Value)
         {
-            fault = new(FaultCode.LeastAboveGreatest, "The least size is not below the greatest.", "Write the smaller one first: `11.98-12.02`.", greatest.Start);
+            fault = new(
+                FaultCode.LeastAboveGreatest,
+                "The least size is not below the greatest.",
+                "Write the smaller one first: `11.98-12.02`.",
+                greatest.Start);
             return false;
         }
 
@@ -143,7 +175,13 @@ internal static class RequirementText
     }
 
     /// <summary>A bare size: within the general tolerance if there is one.</summary>
-    private static bool TryReadBare(Cursor cursor, Measure size, LengthUnit defaultUnit, Length? generalTolerance, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    private static bool TryReadBare(
+        Cursor cursor,
+        Measure size,
+        LengthUnit defaultUnit,
+        Length? generalTolerance,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         if (!LengthText.TryEnd(cursor, out fault) || !LengthText.TryGiveUnit(size, defaultUnit, out var nominal, out fault))

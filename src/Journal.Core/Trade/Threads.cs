@@ -91,7 +91,9 @@ public static partial class Threads
         return series == "me"
             ? []
             : Table.Value.Values.Distinct().Where(known =>
-                InchForm().Match(known.Designation) is { Success: true } listed && Key(listed.Groups["size"].Value) == size && Key(listed.Groups["series"].Value) == series);
+                InchForm().Match(known.Designation) is { Success: true } listed
+                && Key(listed.Groups["size"].Value) == size
+                && Key(listed.Groups["series"].Value) == series);
     }
 
     private static string Remedy(string text)
@@ -99,7 +101,7 @@ public static partial class Threads
         var near = InchForm().Match(text) is { Success: true } inch ? SameSize(inch).FirstOrDefault() : null;
         return near is null
             ? "Write it as the drawing does: `M6`, `M6x0.75`, `1/4-20 UNC`, `2 BA`, `1/4 x 40 ME`."
-            : $"Check the threads to the inch; the table has `{near.Designation}` with {near.ThreadsPerInch?.ToString(CultureInfo.InvariantCulture)}.";
+            : string.Create(CultureInfo.InvariantCulture, $"Check the threads to the inch; the table has `{near.Designation}` with {near.ThreadsPerInch}.");
     }
 
     /// <summary>All dashes and crosses alike, one blank between words.</summary>
@@ -137,15 +139,21 @@ public static partial class Threads
     }
 
     /// <summary>What nobody writes but for a thread: <c>M6</c>, <c>Tr 12</c>, <c>G 1/4</c>, or the name of a series at the end.</summary>
-    [GeneratedRegex(@"^(M ?\d|Tr ?\d|G ?\d|R[cp] ?\d|BA ?\d|#\d)|\d ?(UN|UNC|UNF|UNEF|UNS|BA|ME|BSW|Whitworth|Whit|BSF|BSP[PT]?|BSB|BSC|CEI|NPT|NPTF|NPS)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(M ?\d|Tr ?\d|G ?\d|R[cp] ?\d|BA ?\d|#\d)|\d ?(UN|UNC|UNF|UNEF|UNS|BA|ME|BSW|Whitworth|Whit|BSF|BSP[PT]?|BSB|BSC|CEI|NPT|NPTF|NPS)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Form();
 
     /// <summary>ISO 261 and ISO 2902: the letter, the major diameter, a cross and the pitch.</summary>
-    [GeneratedRegex(@"^(M|Tr) ?(?<major>\d{1,3}(\.\d{1,2})?) ?(x ?(?<pitch>\d{1,2}(\.\d{1,3})?))?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(M|Tr) ?(?<major>\d{1,3}(\.\d{1,2})?) ?(x ?(?<pitch>\d{1,2}(\.\d{1,3})?))?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex MetricForm();
 
     /// <summary>Size, threads to the inch and series.</summary>
-    [GeneratedRegex(@"^(?<size>#?\d{1,2}([ -]\d{1,2}/\d{1,2}|/\d{1,2})?) ?([x-] ?(?<tpi>\d{1,2}(\.\d)?))? ?(?<series>UNC|UNF|UNEF|UNS|UN|ME|BSW|Whitworth|Whit|BSF|BSPP|BSPT|BSP|BSB|BSC|CEI|NPTF|NPT|NPS)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(
+        @"^(?<size>#?\d{1,2}([ -]\d{1,2}/\d{1,2}|/\d{1,2})?) ?([x-] ?(?<tpi>\d{1,2}(\.\d)?))? ?(?<series>UNC|UNF|UNEF|UNS|UN|ME|BSW|Whitworth|Whit|BSF|BSPP|BSPT|BSP|BSB|BSC|CEI|NPTF|NPT|NPS)$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex InchForm();
 
     /// <summary>The tolerance class behind a hyphen: <c>6H</c>, <c>6g</c>, <c>2B</c>.</summary>

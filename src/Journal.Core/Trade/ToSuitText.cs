@@ -6,7 +6,11 @@ namespace Journal.Core.Trade;
 internal static class ToSuitText
 {
     /// <summary>Reads the feature behind the words, and the deviations from its size if there are any.</summary>
-    public static bool TryRead(Cursor cursor, LengthUnit defaultUnit, [NotNullWhen(true)] out Requirement? requirement, [NotNullWhen(false)] out Fault? fault)
+    public static bool TryRead(
+        Cursor cursor,
+        LengthUnit defaultUnit,
+        [NotNullWhen(true)] out Requirement? requirement,
+        [NotNullWhen(false)] out Fault? fault)
     {
         requirement = null;
         cursor.SkipBlanks();
@@ -15,7 +19,11 @@ internal static class ToSuitText
         var point = feature.IndexOf('.', StringComparison.Ordinal);
         if (point <= 0 || point == feature.Length - 1)
         {
-            fault = new(FaultCode.NotAFeature, "It does not say which feature of which part it has to suit.", "Write the part, a point and the feature: `to suit quill.diameter`.", start);
+            fault = new(
+                FaultCode.NotAFeature,
+                "It does not say which feature of which part it has to suit.",
+                "Write the part, a point and the feature: `to suit quill.diameter`.",
+                start);
             return false;
         }
 

@@ -52,7 +52,11 @@ internal static partial class ToleranceText
             tolerance = new(first, second);
         }
 
-        fault = tolerance.Lower < tolerance.Upper ? null : new(FaultCode.LeastAboveGreatest, "The tolerance leaves no room between the limits.", Remedy, start);
+        fault = tolerance.Lower < tolerance.Upper ? null : new(
+            FaultCode.LeastAboveGreatest,
+            "The tolerance leaves no room between the limits.",
+            Remedy,
+            start);
         return fault is null;
     }
 
@@ -93,7 +97,7 @@ internal static partial class ToleranceText
         return true;
     }
 
-    /// <summary>In <c>+1/0</c> the stroke parts two deviations, so a deviation is never read as a fraction unless a sign or the end follows it.</summary>
+    /// <summary>In <c>+1/0</c> the stroke parts two deviations: a number with <c>/0</c> behind it is no fraction.</summary>
     private static bool TryTakeWithoutFraction(Cursor cursor, out Measure deviation, [NotNullWhen(false)] out Fault? fault)
     {
         var start = cursor.Position;

@@ -33,7 +33,10 @@ public sealed class MatesTests
     [Fact]
     public void Of_SeveralReadings_TheLatestCounts()
     {
-        var mate = Mate(Bench.Reading("head.bore", "40 H7", "39.9"), Bench.Reading("quill.diameter", "40 g6", "39.98"), Bench.Reading("head.bore", null, "40.01"));
+        var mate = Mate(
+            Bench.Reading("head.bore", "40 H7", "39.9"),
+            Bench.Reading("quill.diameter", "40 g6", "39.98"),
+            Bench.Reading("head.bore", null, "40.01"));
         Assert.Equal(Bench.Millimetres(0.03m), mate.AsBuilt);
     }
 

@@ -110,7 +110,11 @@ public sealed class ReadingsTests
     {
         var outOfLimits = Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", "11.98")) with
         {
-            Mistakes = [new() { What = "Unsure.", Job = 2, Outcome = Outcome.Scrap }, new() { What = "Stopped too early.", Job = 1, Outcome = Outcome.Rework }],
+            Mistakes =
+            [
+                new() { What = "Unsure.", Job = 2, Outcome = Outcome.Scrap },
+                new() { What = "Stopped too early.", Job = 1, Outcome = Outcome.Rework },
+            ],
         };
         var all = Readings.Of(Bench.Journal(Bench.Build(outOfLimits, Bench.Entry("2025-10-05", Bench.Reading("head.Bore", null, "12.01"))))).All;
         Assert.Equal([false, true], all.Select(reading => reading.Within));
@@ -122,8 +126,13 @@ public sealed class ReadingsTests
     [Fact]
     public void Of_MistakeFoundLater_TellsOfTheEntryWhereItWasMade()
     {
-        var later = Bench.Entry("2025-10-05") with { Mistakes = [new() { What = "Bore too large.", MadeOn = new Id<Entry>("2025-10-03"), Outcome = Outcome.UsedAsIs }] };
-        var reading = Assert.Single(Readings.Of(Bench.Journal(Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", "12.1")), later))).All);
+        var later = Bench.Entry("2025-10-05") with
+        {
+            Mistakes = [new() { What = "Bore too large.", MadeOn = new Id<Entry>("2025-10-03"), Outcome = Outcome.UsedAsIs }],
+        };
+        var reading = Assert.Single(Readings.Of(Bench.Journal(Bench.Build(
+            Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", "12.1")),
+            later))).All);
         Assert.Equal((Outcome.UsedAsIs, null), (reading.Became, reading.RightIn));
     }
 
@@ -144,7 +153,10 @@ public sealed class ReadingsTests
     [InlineData("11.985", false)]
     public void Of_ToSuitAMate_AHoleMustGoOverItsShaft(string bore, bool within)
     {
-        var build = Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("quill.diameter", "12 h6", "11.99"), Bench.Reading("head.bore", "to suit quill.diameter", bore))) with
+        var build = Bench.Build(Bench.Entry(
+            "2025-10-03",
+            Bench.Reading("quill.diameter", "12 h6", "11.99"),
+            Bench.Reading("head.bore", "to suit quill.diameter", bore))) with
         {
             Mates = [new(new(new("head"), "bore"), new(new("quill"), "diameter"))],
         };
@@ -186,7 +198,11 @@ public sealed class ReadingsTests
     public void Of_SeveralParts_FollowsThePartsListThenTheFeature()
     {
         var all = Readings.Of(Bench.Journal(Bench.Build(
-            Bench.Entry("2025-10-03", Bench.Reading("quill.diameter", "12 h6", "11.99"), Bench.Reading("whole.height", "300", "300.2") with { Part = null }, Bench.Reading("head.bore", "12 H7", "12")),
+            Bench.Entry(
+                "2025-10-03",
+                Bench.Reading("quill.diameter", "12 h6", "11.99"),
+                Bench.Reading("whole.height", "300", "300.2") with { Part = null },
+                Bench.Reading("head.bore", "12 H7", "12")),
             Bench.Entry("2025-10-04", Bench.Reading("head.face", "max 0.02", "0.01"), Bench.Reading("head.bore", null, "12.01"))))).All;
         Assert.Equal(["bore", "bore", "face", "diameter", "height"], all.Select(reading => reading.Feature));
     }

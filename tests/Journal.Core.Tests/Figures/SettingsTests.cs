@@ -42,7 +42,9 @@ public sealed class SettingsTests
     public void Of_Milling_UsesTeethWidthAndDepth()
     {
         var setting = Single(Turning with { Job = 3, Diameter = "10", Rpm = 600, Feed = "0.05 mm/tooth", Teeth = 4, Width = "6", Depth = "1.5" });
-        Assert.Equal(("milling", Bench.Millimetres(120), Bench.Millimetres(0.2m)), (setting.Operation.Value, setting.FeedPerMinute!.Value, setting.FeedPerTurn!.Value));
+        Assert.Equal(
+            ("milling", Bench.Millimetres(120), Bench.Millimetres(0.2m)),
+            (setting.Operation.Value, setting.FeedPerMinute!.Value, setting.FeedPerTurn!.Value));
         Assert.Equal(1.08m, setting.Removal!.Value.CubicCentimetresPerMinute);
     }
 
@@ -74,7 +76,12 @@ public sealed class SettingsTests
     {
         var figures = Settings.Of(Journal(Turning with { Diameter = "1/0 in", Feed = "0.1", Rpm = -5, Depth = "1,5" }));
         Assert.Equal(
-            [("depth", FaultCode.CommaDecimal), ("diameter", FaultCode.DividedByZero), ("feed", FaultCode.FeedPerWhat), ("rpm", FaultCode.NotPositive)],
+            [
+                ("depth", FaultCode.CommaDecimal),
+                ("diameter", FaultCode.DividedByZero),
+                ("feed", FaultCode.FeedPerWhat),
+                ("rpm", FaultCode.NotPositive),
+            ],
             figures.Findings.Select(finding => (finding.Key, finding.Fault.Code)).OrderBy(finding => finding.Key, StringComparer.Ordinal));
         Assert.All(figures.Findings, finding => Assert.Equal(Turning.Place, finding.Place));
         Assert.Equal("HSS knife tool", Assert.Single(figures.All).Cutter);
@@ -94,7 +101,8 @@ public sealed class SettingsTests
     [InlineData("finish good", SettingVerdict.Worked)]
     [InlineData("hm", SettingVerdict.Unclear)]
     [InlineData(null, SettingVerdict.Unclear)]
-    public void Of_TheMakersWord_IsSorted(string? word, SettingVerdict verdict) => Assert.Equal(verdict, Single(Turning with { Verdict = word }).Verdict);
+    public void Of_TheMakersWord_IsSorted(string? word, SettingVerdict verdict) =>
+        Assert.Equal(verdict, Single(Turning with { Verdict = word }).Verdict);
 
     [Fact]
     public void Of_SeveralSettings_GathersRangesByOperationMaterialAndCutter()
@@ -105,9 +113,13 @@ public sealed class SettingsTests
             Turning with { Rpm = 900, Verdict = "chattered" },
             Turning with { Rpm = 950, Cutter = "Carbide" },
             Turning with { Job = 1, Rpm = 100 })).Groups;
-        Assert.Equal([("boring", "grey-iron", 1), ("turning", "mild-steel", 1), ("turning", "mild-steel", 3)], groups.Select(group => (group.Operation.Value, group.Material?.Value, group.Settings.Count)));
+        Assert.Equal(
+            [("boring", "grey-iron", 1), ("turning", "mild-steel", 1), ("turning", "mild-steel", 3)],
+            groups.Select(group => (group.Operation.Value, group.Material?.Value, group.Settings.Count)));
         var (worked, chattered) = (groups[2].Worked!, groups[2].Chattered!);
-        Assert.Equal((SurfaceSpeed.Of(Bench.Millimetres(20), 400), SurfaceSpeed.Of(Bench.Millimetres(20), 600), 2), (worked.Least, worked.Greatest, worked.Count));
+        Assert.Equal(
+            (SurfaceSpeed.Of(Bench.Millimetres(20), 400), SurfaceSpeed.Of(Bench.Millimetres(20), 600), 2),
+            (worked.Least, worked.Greatest, worked.Count));
         Assert.Equal((SurfaceSpeed.Of(Bench.Millimetres(20), 900), 1), (chattered.Least, chattered.Count));
         Assert.Null(groups[2].Failed);
     }
@@ -119,7 +131,13 @@ public sealed class SettingsTests
         var entry = Bench.Entry("2025-10-03");
         return Bench.Journal(Bench.Build(entry with
         {
-            Jobs = [.. entry.Jobs, Bench.Job(3, "head", "milling"), Bench.Job(4, "head", "marking-out", "drilling", "reaming"), Bench.Job(5, "quill", "parting-off")],
+            Jobs =
+            [
+                .. entry.Jobs,
+                Bench.Job(3, "head", "milling"),
+                Bench.Job(4, "head", "marking-out", "drilling", "reaming"),
+                Bench.Job(5, "quill", "parting-off"),
+            ],
             Settings = settings,
         }));
     }

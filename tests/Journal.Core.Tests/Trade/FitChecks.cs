@@ -16,7 +16,12 @@ internal static class FitChecks
         using var reader = new StreamReader(Path.Combine(AppContext.BaseDirectory, "shared", "fits-checks.yaml"));
         var yaml = new YamlStream();
         yaml.Load(reader);
-        return [.. ((YamlSequenceNode)yaml.Documents[0].RootNode).Select(row => new FitCheck(Number(row, "size"), Text(row, "code"), Number(row, "upper"), Number(row, "lower"), Text(row, "source")))];
+        return [.. ((YamlSequenceNode)yaml.Documents[0].RootNode).Select(row => new FitCheck(
+            Number(row, "size"),
+            Text(row, "code"),
+            Number(row, "upper"),
+            Number(row, "lower"),
+            Text(row, "source")))];
     }
 
     private static string Text(YamlNode row, string key) => ((YamlScalarNode)row[key]).Value!;

@@ -81,7 +81,10 @@ public sealed class LengthTests
     });
 
     [Fact]
-    public void TryParse_AnyFraction_PrintsAndReadsAgainTheSame() => Gen.Select(Gen.Int[0, 40], Gen.Int[1, 127], Gen.Int[1, 128]).Sample((whole, over, under) =>
+    public void TryParse_AnyFraction_PrintsAndReadsAgainTheSame() => Gen.Select(
+        Gen.Int[0, 40],
+        Gen.Int[1, 127],
+        Gen.Int[1, 128]).Sample((whole, over, under) =>
     {
         Assert.True(Length.TryParse($"{whole}-{over}/{under} in", LengthUnit.Millimetre, out var length, out _));
         Assert.True(Length.TryParse(length.ToString(), LengthUnit.Millimetre, out var again, out _));
@@ -91,7 +94,9 @@ public sealed class LengthTests
     [Fact]
     public void TryParse_AnyText_NeverThrowsAndAlwaysExplains() =>
         Gen.String[Gen.Char["0123456789 ./,-+±øRHhmintou\"x½–MBAUC≤"], 0, 30].Sample(text =>
-            Assert.True(Length.TryParse(text, LengthUnit.Inch, out _, out var fault) || (fault.Offset >= 0 && fault.Offset <= text.Length && fault.Remedy.Length > 0)));
+            Assert.True(
+                Length.TryParse(text, LengthUnit.Inch, out _, out var fault)
+                || (fault.Offset >= 0 && fault.Offset <= text.Length && fault.Remedy.Length > 0)));
 
     // The international inch: 25.4 mm exactly (agreed 1958, in force 1 July 1959).
     [Theory]

@@ -91,13 +91,17 @@ public sealed class RequirementTests
     public void TryParse_Thousandths_AreOfAnInch() => Assert.Equal(new Length(0.002m, LengthUnit.Inch), Parse("max 2 thou").Greatest);
 
     [Fact]
-    public void TryParse_ToSuit_NamesTheFeature() => Assert.Equal(("quill.diameter", null), (Parse("to suit quill.diameter").Suits, Parse("to suit quill.diameter").LeastBeyond));
+    public void TryParse_ToSuit_NamesTheFeature() => Assert.Equal(
+        ("quill.diameter", null),
+        (Parse("to suit quill.diameter").Suits, Parse("to suit quill.diameter").LeastBeyond));
 
     [Fact]
     public void TryParse_ToSuitWithDeviations_KeepsThem()
     {
         var requirement = Parse("to suit quill.outer-diameter +0.01/+0.03");
-        Assert.Equal(("quill.outer-diameter", Read("0.01"), Read("0.03")), (requirement.Suits, requirement.LeastBeyond!.Value, requirement.GreatestBeyond!.Value));
+        Assert.Equal(
+            ("quill.outer-diameter", Read("0.01"), Read("0.03")),
+            (requirement.Suits, requirement.LeastBeyond!.Value, requirement.GreatestBeyond!.Value));
     }
 
     [Theory]
@@ -152,7 +156,28 @@ public sealed class RequirementTests
     public void TryParse_AnyText_NeverThrowsAndAlwaysExplains() =>
         Gen.OneOf(
             Gen.String[Gen.Char["0123456789 ./,-+±øRHhgmintou\"x½–MBAUC≤#"], 0, 24],
-            Gen.OneOf("12", "1/2", "H7", " ", "mm", "in", "±", "+", "-", "/", "0", "0.02", "to suit ", "a.b", "max ", "M6", "x", "UNC", "thou", ",", "1-1/8").Array[0, 7].Select(words => string.Concat(words)))
+            Gen.OneOf(
+                "12",
+                "1/2",
+                "H7",
+                " ",
+                "mm",
+                "in",
+                "±",
+                "+",
+                "-",
+                "/",
+                "0",
+                "0.02",
+                "to suit ",
+                "a.b",
+                "max ",
+                "M6",
+                "x",
+                "UNC",
+                "thou",
+                ",",
+                "1-1/8").Array[0, 7].Select(words => string.Concat(words)))
         .Sample(text =>
         {
             if (!Requirement.TryParse(text, LengthUnit.Millimetre, new Length(0.1m, LengthUnit.Millimetre), out var requirement, out var fault))
@@ -162,8 +187,10 @@ public sealed class RequirementTests
                 return;
             }
 
-            Assert.True(requirement.Least is null || requirement.Greatest is null || requirement.Least.Value.Value < requirement.Greatest.Value.Value);
-            Assert.All(new[] { requirement.Nominal, requirement.Least, requirement.Greatest }.OfType<Length>(), length => Assert.Equal(requirement.Unit, length.Unit));
+            Assert.True(requirement is not { Least: { } least, Greatest: { } greatest } || least.Value < greatest.Value);
+            Assert.All(
+                new[] { requirement.Nominal, requirement.Least, requirement.Greatest }.OfType<Length>(),
+                length => Assert.Equal(requirement.Unit, length.Unit));
         });
 
     private static Requirement Parse(string text)

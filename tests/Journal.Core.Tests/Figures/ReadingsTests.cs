@@ -53,13 +53,19 @@ public sealed class ReadingsTests
         Assert.Equal(Bench.Inches(0.0003m), reading.Deviation);
     }
 
+    // H7 by ISO 286-2: +15/0 micrometres over 6 up to 10 mm, +18/0 over 10 up to 18, +21/0 over 18 up to 30. In inches none of
+    // these limits comes out even.
     [Theory]
-    [InlineData("12.718 mm", true)]
-    [InlineData("12.7181 mm", false)]
-    public void Of_ActualInTheOtherUnit_IsConvertedExactlyAtTheLimit(string actual, bool within)
+    [InlineData("1/4 H7", "6.365 mm", true)]
+    [InlineData("3/8 H7", "9.540 mm", true)]
+    [InlineData("1/2 H7", "12.718 mm", true)]
+    [InlineData("1/2 H7", "12.7181 mm", false)]
+    [InlineData("5/8 H7", "15.893 mm", true)]
+    [InlineData("1-1/8 H7", "28.596 mm", true)]
+    [InlineData("1-1/8 H7", "28.5961 mm", false)]
+    public void Of_ActualInTheOtherUnit_IsConvertedExactlyAtTheLimit(string required, string actual, bool within)
     {
-        // 1/2 in is 12.7 mm; H7 over 10 up to 18 mm is +18/0 micrometres (ISO 286-2).
-        var reading = Bench.Judge("1/2 H7", actual, LengthUnit.Inch);
+        var reading = Bench.Judge(required, actual, LengthUnit.Inch);
         Assert.Equal((LengthUnit.Inch, within), (reading.Unit, reading.Within));
     }
 
@@ -113,6 +119,7 @@ public sealed class ReadingsTests
             Mistakes =
             [
                 new() { What = "Unsure.", Job = 2, Outcome = Outcome.Scrap },
+                new() { What = "Read the vernier wrong at first.", Job = 1 },
                 new() { What = "Stopped too early.", Job = 1, Outcome = Outcome.Rework },
             ],
         };

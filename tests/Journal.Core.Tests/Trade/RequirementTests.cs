@@ -51,6 +51,15 @@ public sealed class RequirementTests
     }
 
     [Fact]
+    public void TryParse_FitOfAnInchSize_HasTheSameLimitsInBothUnits() => Gen.Select(Gen.Int[1, 1000], Gen.Int[4, 13]).Sample((sixtyFourths, grade) =>
+    {
+        var nominal = new Length(sixtyFourths / 64m, LengthUnit.Inch);
+        Assert.True(Fits.TryResolve(nominal, new("H", grade), out var limits, out _));
+        var greatest = new Length(nominal.Millimetres + (limits.Upper / 1000), LengthUnit.Millimetre);
+        Assert.Equal(greatest.In(LengthUnit.Inch), Parse($"{sixtyFourths}/64 H{grade} in").Greatest);
+    });
+
+    [Fact]
     public void TryParse_BareNumberWithoutGeneralTolerance_HasNoLimits()
     {
         var requirement = Parse("12.5");

@@ -1,3 +1,5 @@
+using Journal.Core.Trade;
+
 namespace Journal.Core.Model;
 
 /// <summary>How a tool came to the shop.</summary>
@@ -58,6 +60,9 @@ public sealed record Tool
 
     /// <summary>How much another maker would need it.</summary>
     public Need Need { get; init; }
+
+    /// <summary>The smallest step that a measuring tool shows; where it is left out, recognised words of the title may tell.</summary>
+    public Length? Resolution { get; init; }
 
     /// <summary>Where to see or get it.</summary>
     public Uri? Link { get; init; }

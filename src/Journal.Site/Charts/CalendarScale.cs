@@ -6,6 +6,7 @@ namespace Journal.Site.Charts;
 internal sealed class CalendarScale
 {
     private const int MostMonths = 12;
+    private const int MostYears = 8;
     private const int MostDays = 7;
 
     /// <summary>Beyond this there is no room for a month's name, in per cent.</summary>
@@ -14,7 +15,7 @@ internal sealed class CalendarScale
     /// <summary>With no more than this, the last has room to its left.</summary>
     private const int FewTicks = 4;
 
-    private static readonly int[] MonthSteps = [1, 2, 3, 6, 12, 24, 60, 120, 240, 600, 1200, 12000];
+    private static readonly int[] MonthSteps = [1, 2, 3, 6, 12, 24, 60, 120, 240, 600, 1200, 2400, 24000];
     private static readonly int[] DaySteps = [1, 2, 7, 14];
 
     private readonly DateOnly _first;
@@ -73,7 +74,7 @@ internal sealed class CalendarScale
 
     private IReadOnlyList<Tick> Ticks()
     {
-        var step = MonthSteps.First(step => Months / step <= MostMonths);
+        var step = MonthSteps.First(step => Months / step <= (step < 12 ? MostMonths : MostYears));
         var (days, format) = (Months, step) switch
         {
             ( < 2, _) => (EveryFewDays(), "d MMM"),

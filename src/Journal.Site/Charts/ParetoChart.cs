@@ -70,11 +70,17 @@ internal static class ParetoChart
         picture.Text("limit-text middle", 80, 12, ChartText.PerCent(0.8));
         foreach (var (step, row) in steps.Zip(rows))
         {
-            row.Draw(picture, "clear", indent: 6);
             picture.Hatched("bar lost", Hatch.Lost, 0, 100 * step.Share, row.Baseline + 6, 11);
         }
 
         DrawCumulative(picture, [.. steps.Zip(rows, (step, row) => (100 * step.Cumulative, row.Baseline + 11.5))]);
+
+        // Last, so that the line gives way to a label that it meets.
+        foreach (var row in rows)
+        {
+            row.Draw(picture, "clear", indent: 6);
+        }
+
         return picture.Finish(title, description, bottom);
     }
 

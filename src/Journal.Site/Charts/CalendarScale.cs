@@ -6,12 +6,16 @@ namespace Journal.Site.Charts;
 internal sealed class CalendarScale
 {
     private const int MostMonths = 12;
+    private const int MostYears = 8;
     private const int MostDays = 7;
 
     /// <summary>Beyond this there is no room for a month's name, in per cent.</summary>
     private const double LastRoom = 93;
 
-    private static readonly int[] MonthSteps = [1, 2, 3, 6, 12, 24, 60, 120, 240, 600, 1200, 12000];
+    /// <summary>With no more than this, the last has room to its left.</summary>
+    private const int FewTicks = 4;
+
+    private static readonly int[] MonthSteps = [1, 2, 3, 6, 12, 24, 60, 120, 240, 600, 1200, 2400, 24000];
     private static readonly int[] DaySteps = [1, 2, 7, 14];
 
     private readonly DateOnly _first;
@@ -43,41 +47,51 @@ internal sealed class CalendarScale
     /// <param name="baseline">Where the months are written; years go a line below.</param>
     public void Draw(Picture picture, double top, double bottom, double baseline)
     {
-        foreach (var tick in Ticks())
+        var ticks = Ticks();
+        foreach (var tick in ticks)
         {
             var x = At(tick.Day);
             picture.Upright("grid", x, top, bottom);
             if (x <= LastRoom)
             {
-                picture.Text(tick.IsMinor ? "faint minor" : "faint", x, baseline, tick.Text, 3);
-                if (tick.Year is { } year)
-                {
-                    picture.Text("faint", x, baseline + Lettering.LineHeight, year, 3);
-                }
+                Write(picture, tick, tick.IsMinor ? "faint minor" : "faint", x, baseline, 3);
             }
+            else if (ticks.Count <= FewTicks)
+            {
+                Write(picture, tick, "faint end", x, baseline, -3);
+            }
+        }
+    }
+
+    private static void Write(Picture picture, Tick tick, string classes, double x, double baseline, double beside)
+    {
+        picture.Text(classes, x, baseline, tick.Text, beside);
+        if (tick.Year is { } year)
+        {
+            picture.Text(classes, x, baseline + Lettering.LineHeight, year, beside);
         }
     }
 
     private IReadOnlyList<Tick> Ticks()
     {
-        var step = MonthSteps.First(step => Months / step <= MostMonths);
+        var step = MonthSteps.First(step => Months / step <= (step < 12 ? MostMonths : MostYears));
         var (days, format) = (Months, step) switch
         {
             ( < 2, _) => (EveryFewDays(), "d MMM"),
             (_, < 12) => (MonthStarts(step), "MMM"),
             _ => (MonthStarts(step), "yyyy"),
         };
+
+        // On a phone every second name is left out, never one with a year under it.
+        var change = Enumerable.Range(1, Math.Max(days.Count - 1, 0)).FirstOrDefault(i => days[i].Year != days[i - 1].Year);
+        var firstNamed = format == "yyyy" ? 0 : change % 2;
         var isCrowded = days.Count > MostMonths / 2;
         return [.. days.Select((day, i) => new Tick(
             day,
             day.ToString(format, CultureInfo.InvariantCulture),
-            format != "yyyy" && NamesYear(days, i) ? day.ToString("yyyy", CultureInfo.InvariantCulture) : null,
-            isCrowded && i % 2 == 1))];
+            format != "yyyy" && (i == firstNamed || (i > 0 && day.Year != days[i - 1].Year)) ? day.ToString("yyyy", CultureInfo.InvariantCulture) : null,
+            isCrowded && i % 2 != firstNamed))];
     }
-
-    /// <summary>Where the year changes; on the first too, unless the second would stand in its way.</summary>
-    private static bool NamesYear(IReadOnlyList<DateOnly> days, int i) =>
-        i == 0 ? days.Count == 1 || days[1].Year == days[0].Year : days[i].Year != days[i - 1].Year;
 
     private IReadOnlyList<DateOnly> MonthStarts(int step) =>
         [.. Enumerable.Range(0, Months + 1)

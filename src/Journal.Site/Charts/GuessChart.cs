@@ -13,7 +13,7 @@ internal sealed record TakenAndGuess(string Label, Minutes Taken, Minutes? Guess
 /// <summary>Hours taken against hours guessed: a bar, and the guess under it as a dimension line.</summary>
 internal static class GuessChart
 {
-    private const double RowHeight = 60;
+    private const double RowHeight = 68;
     private const double RowHeightWithoutGuess = 38;
 
     /// <summary>A dimension line shorter than this has its lettering beside it, in per cent.</summary>
@@ -51,13 +51,14 @@ internal static class GuessChart
         return picture.Finish(title, description, rows[^1].Bottom + fold.DrawRest(picture, rows[^1].Bottom));
     }
 
+    /// <summary>The guess as a dimension, its value over the line (ISO 129-1), or beside it where it is short.</summary>
     private static void DrawGuess(Picture picture, Minutes guess, double length, double baseline)
     {
         var beside = length < RoomForGuess;
-        picture.Upright("axis", 0, baseline + 18, baseline + 34);
-        picture.Upright("axis", length, baseline + 4, baseline + 34);
-        picture.Dimension(0, length, baseline + 28);
-        picture.Text(beside ? "faint clear" : "faint clear middle", beside ? length : length / 2, baseline + 32, $"guess {ChartText.Hours(guess)}", beside ? 6 : 0);
+        picture.Upright("axis", 0, baseline + 18, baseline + 43);
+        picture.Upright("axis", length, baseline + 4, baseline + 43);
+        picture.Dimension(0, length, baseline + 38);
+        picture.Text(beside ? "faint clear" : "faint clear middle", beside ? length : length / 2, baseline + (beside ? 42 : 33), $"guess {ChartText.Hours(guess)}", beside ? 6 : 0);
     }
 
     private static double Longest(TakenAndGuess item) => Math.Max(item.Taken.Count, item.Guess?.Count ?? 0);

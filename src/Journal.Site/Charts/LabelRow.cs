@@ -37,11 +37,11 @@ internal sealed record LabelRow(IReadOnlyList<string> Lines, string Figure, doub
     }
 
     /// <summary>Writes the label, and the figure level with its first line.</summary>
-    public void Draw(Picture picture, string labelClasses = "", string figureClasses = "end")
+    public void Draw(Picture picture, string labelClasses = "", string figureClasses = "end", double indent = 0)
     {
         for (var i = 0; i < Lines.Count; i++)
         {
-            picture.Text(labelClasses, 0, Top + FirstBaseline + (Lettering.LineHeight * i), Lines[i]);
+            picture.Text(labelClasses, 0, Top + FirstBaseline + (Lettering.LineHeight * i), Lines[i], indent);
         }
 
         if (Figure.Length > 0)

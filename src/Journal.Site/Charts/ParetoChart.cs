@@ -25,7 +25,7 @@ internal static class ParetoChart
 
     /// <summary>Draws causes by the number of mistakes.</summary>
     public static ChartView DrawByCount(string id, string title, string description, IReadOnlyList<CauseBar> causes) =>
-        Draw(id, title, description, "No mistakes written down.", Measured(causes, cause => cause.Mistakes, cause => ChartText.Count(cause.Mistakes)));
+        Draw(id, title, description, "No mistakes written down.", Measured(causes, cause => cause.Mistakes, cause => cause.Mistakes == 1 ? "1 mistake" : $"{ChartText.Count(cause.Mistakes)} mistakes"));
 
     private static ChartView Draw(string id, string title, string description, string nothing, IReadOnlyList<Step> steps) => new(
         id,
@@ -61,7 +61,7 @@ internal static class ParetoChart
 
     private static Html DrawSteps(string id, string title, string description, IReadOnlyList<Step> steps)
     {
-        var rows = LabelRow.Stack(steps, step => $"{step.Cause.Label}  {step.Figure}", _ => "", _ => RowHeight, Top);
+        var rows = LabelRow.Stack(steps, step => $"{step.Cause.Label} · {step.Figure}", _ => "", _ => RowHeight, Top);
         var bottom = rows[^1].Bottom;
 
         var picture = new Picture(id);
@@ -70,11 +70,17 @@ internal static class ParetoChart
         picture.Text("limit-text middle", 80, 12, ChartText.PerCent(0.8));
         foreach (var (step, row) in steps.Zip(rows))
         {
-            row.Draw(picture, "clear");
             picture.Hatched("bar lost", Hatch.Lost, 0, 100 * step.Share, row.Baseline + 6, 11);
         }
 
         DrawCumulative(picture, [.. steps.Zip(rows, (step, row) => (100 * step.Cumulative, row.Baseline + 11.5))]);
+
+        // Last, so that the line gives way to a label that it meets.
+        foreach (var row in rows)
+        {
+            row.Draw(picture, "clear", indent: 6);
+        }
+
         return picture.Finish(title, description, bottom);
     }
 

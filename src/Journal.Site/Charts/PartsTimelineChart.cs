@@ -17,7 +17,7 @@ internal sealed record PartDays(string Label, IReadOnlyList<TimeOf<DateOnly>> Da
 /// </summary>
 internal static class PartsTimelineChart
 {
-    private const double RowHeight = 36;
+    private const double RowHeight = 39;
     private const double HighestBlock = 13;
     private const double LowestBlock = 3;
 
@@ -72,7 +72,7 @@ internal static class PartsTimelineChart
 
         foreach (var (part, row) in fold.Shown.Zip(rows).Where(pair => pair.First.Days.Count > 0))
         {
-            DrawWork(picture, calendar, part, row.Baseline + 17, longest);
+            DrawWork(picture, calendar, part, row.Baseline + 15, longest);
         }
 
         foreach (var row in rows)

@@ -67,6 +67,7 @@ internal static class SpeedRangeChart
         }
     }
 
+    /// <summary>Both units, named where the nought would stand.</summary>
     private static void DrawAxis(Picture picture, EvenScale scale, double top)
     {
         picture.Level("axis", 0, 100, top);
@@ -74,10 +75,9 @@ internal static class SpeedRangeChart
         {
             var x = 100 * scale.At(tick);
             var classes = x switch { 0 => "faint", 100 => "faint end", _ => "faint middle" };
-            var isLast = tick == scale.Greatest;
             picture.Upright("axis", x, top, top + 5);
-            picture.Text(classes, x, top + 18, isLast ? ChartText.Measure(tick, "m/min") : ChartText.Number(tick));
-            picture.Text(classes, x, top + 33, isLast ? ChartText.Measure(Feet(tick), "ft/min") : ChartText.Number(Feet(tick)));
+            picture.Text(classes, x, top + 18, tick == 0 ? "m/min" : ChartText.Number(tick));
+            picture.Text(classes, x, top + 33, tick == 0 ? "ft/min" : ChartText.Number(Feet(tick)));
         }
     }
 

@@ -25,7 +25,7 @@ internal sealed class SafeContext : TemplateContext
         StrictVariables = true;
         EnableRelaxedTargetAccess = false;
         EnableRelaxedMemberAccess = false;
-        EnableRelaxedIndexerAccess = false;
+        EnableRelaxedIndexerAccess = true; // A piece may be given fewer arguments than it knows.
         AutoIndent = false;
         LoopLimit = MostTurns;
         LimitToString = LargestPage;
@@ -54,10 +54,13 @@ internal sealed class SafeContext : TemplateContext
         }
     }
 
-    protected override IObjectAccessor? GetMemberAccessorImpl(object target) =>
-        target is IScriptObject or IDictionary or string || target.GetType().Namespace?.StartsWith("Journal.", StringComparison.Ordinal) != true
-            ? base.GetMemberAccessorImpl(target)
-            : RecordAccessor.Of(target.GetType());
+    protected override IObjectAccessor? GetMemberAccessorImpl(object target) => target switch
+    {
+        IScriptObject or IDictionary or string => base.GetMemberAccessorImpl(target),
+        ICollection => SizeAccessor.Only,
+        _ when target.GetType().Namespace?.StartsWith("Journal.", StringComparison.Ordinal) == true => RecordAccessor.Of(target.GetType()),
+        _ => base.GetMemberAccessorImpl(target),
+    };
 
     private static ScriptObject OwnFunctions()
     {

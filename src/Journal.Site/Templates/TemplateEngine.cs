@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Text;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
@@ -26,27 +25,22 @@ public sealed class TemplateEngine(TemplateFiles files)
             context = new SafeContext(new Loader(this));
         }
 
-        var output = new StringBuilderOutput(new StringBuilder(16 * 1024));
         var globals = new ScriptObject { { "page", page } };
         globals.SetReadOnly("page", true);
-        context.PushOutput(output);
         context.PushGlobal(globals);
-        context.PushSourceFile(path);
+        string text;
         try
         {
-            body.Evaluate(context);
+            text = body.Render(context);
         }
         catch (ScriptRuntimeException e)
         {
             throw Fault(e.Span, e.OriginalMessage);
         }
 
-        context.PopSourceFile();
         context.PopGlobal();
-        context.PopOutput();
-        context.Reset();
         idle.Add(context);
-        return output.ToString();
+        return text;
     }
 
     private Template Parse(string path) => parsed.GetOrAdd(path, name =>

@@ -1,0 +1,49 @@
+#!/usr/bin/env bash
+# Installs what the tests need and runs all of them. The last line says how many passed and failed; skipping is not passing.
+set -u
+cd "$(dirname "$0")/.."
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1
+
+need() { # command, Debian package
+  command -v "$1" >/dev/null 2>&1 && return
+  [ -n "${updated:-}" ] || { apt-get update -qq && updated=yes; }
+  DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$2" >/dev/null || echo "Could not install $2." >&2
+}
+
+need chromium chromium
+need jing jing
+need java default-jre-headless
+need npm npm
+[ -f tests/.tools/node_modules/vnu-jar/package.json ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools vnu-jar commonmark-spec >/dev/null || echo "Could not install the tools from npm." >&2
+
+log=$(mktemp -d)
+trap 'rm -rf "$log"' EXIT
+if ! dotnet build Journal.sln -v q -nologo >"$log/build" 2>&1; then
+  grep -E "error|warning" "$log/build" | sort -u | head -40
+  echo "The build failed."
+  echo "0 passed, 1 failed"
+  exit 1
+fi
+
+passed=0 failed=0 skipped=0
+for project in tests/*.Tests; do
+  name=$(basename "$project")
+  echo "$name"
+  dotnet test "$project" --no-build -nologo --logger "console;verbosity=minimal" >"$log/$name" 2>&1
+  status=$?
+  line=$(grep -E "Failed: +[0-9]+, Passed: +[0-9]+" "$log/$name" | tail -n 1)
+  count() { echo "$line" | sed -nE "s/.*$1: +([0-9]+).*/\1/p"; }
+  p=$(count Passed) f=$(count Failed) s=$(count Skipped)
+  passed=$((passed + ${p:-0})) failed=$((failed + ${f:-0})) skipped=$((skipped + ${s:-0}))
+  if [ -z "$line" ] || { [ "$status" -ne 0 ] && [ "${f:-0}" -eq 0 ]; }; then
+    failed=$((failed + 1))
+  fi
+
+  [ "$status" -eq 0 ] || cat "$log/$name"
+  echo "  ${p:-0} passed, ${f:-?} failed"
+done
+
+[ "$skipped" -eq 0 ] || echo "$skipped tests were skipped, which counts as failing."
+failed=$((failed + skipped))
+echo "$passed passed, $failed failed"
+[ "$failed" -eq 0 ]

@@ -54,14 +54,14 @@ public readonly record struct Minutes : IComparable<Minutes>
     /// Shares this time in proportion to weights so that the shares add up to it exactly: whole parts first,
     /// then one minute each to the largest remainders, ties to the first named.
     /// </summary>
-    /// <param name="weights">One positive weight for each share.</param>
+    /// <param name="weights">One weight for each share, 0 or more, and not all of them 0.</param>
     public IReadOnlyList<Minutes> Share(IReadOnlyList<decimal> weights)
     {
         var (count, total) = (Count, weights.Sum());
-        var exact = weights.Select(weight => count * weight / total).ToArray();
-        var whole = exact.Select(share => (int)decimal.Floor(share)).ToArray();
+        var remainders = weights.Select(weight => count * weight % total).ToArray();
+        var whole = weights.Select((weight, i) => (int)((count * weight - remainders[i]) / total)).ToArray();
         var left = count - whole.Sum();
-        var byRemainder = Enumerable.Range(0, exact.Length).OrderByDescending(i => exact[i] - whole[i]).ThenBy(i => i);
+        var byRemainder = Enumerable.Range(0, whole.Length).OrderByDescending(i => remainders[i]).ThenBy(i => i);
         foreach (var i in byRemainder.Take(left))
         {
             whole[i]++;

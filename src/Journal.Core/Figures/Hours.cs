@@ -1,0 +1,28 @@
+using Journal.Core.Model;
+
+namespace Journal.Core.Figures;
+
+/// <summary>
+/// Where the hours went (DESIGN section 4, Hours). Whole minutes throughout: what is shared out always adds up to what
+/// was entered. Every job is shared first over its parts by weight, then over its operations equally; its kinds of time
+/// are split once. Whatever <c>publish</c> says counts.
+/// </summary>
+/// <param name="Builds">The builds by id.</param>
+/// <param name="Work">All builds together.</param>
+/// <param name="Calendar">All builds over the calendar.</param>
+public sealed record Hours(IReadOnlyList<BuildHours> Builds, Work Work, WorkCalendar Calendar)
+{
+    /// <summary>All the time of the journal.</summary>
+    public Minutes Minutes => Work.Minutes;
+
+    /// <summary>The hours of a journal.</summary>
+    public static Hours Of(MakerJournal journal)
+    {
+        var ranks = journal.Vocabulary.Operations.Ranks();
+        List<BuildHours> builds = [.. journal.Builds.Select(build => BuildHours.Of(build, journal.Vocabulary, ranks))];
+        return new Hours(
+            builds,
+            Work.Of(builds.SelectMany(build => build.Cells), builds.SelectMany(build => build.KindCells), ranks),
+            WorkCalendar.Of(journal.Builds.SelectMany(build => build.Entries)));
+    }
+}

@@ -1,0 +1,50 @@
+using Journal.Core.Model;
+
+namespace Journal.Core.Figures;
+
+/// <summary>Time at the bench by operation and by kind; each list adds up to the whole, to the minute.</summary>
+/// <param name="Minutes">All of it.</param>
+/// <param name="Operations">By operation, the most time first, then in the vocabulary's order.</param>
+/// <param name="Kinds">By kind of time, in the order of <see cref="TimeKind"/>; kinds without time are left out.</param>
+public sealed record Work(Minutes Minutes, IReadOnlyList<TimeOf<Id<Operation>>> Operations, IReadOnlyList<TimeOf<TimeKind>> Kinds)
+{
+    /// <summary>No work yet.</summary>
+    public static Work None { get; } = new(Minutes.Zero, [], []);
+
+    /// <summary>The time in one kind; zero where there is none.</summary>
+    public Minutes In(TimeKind kind) => Kinds.FirstOrDefault(time => time.What == kind)?.Minutes ?? Minutes.Zero;
+
+    internal static Work Of(
+        IEnumerable<OperationCell> cells,
+        IEnumerable<KindCell> kinds,
+        IReadOnlyDictionary<Id<Operation>, int> ranks)
+    {
+        var operations = Sums.By(cells, cell => cell.Operation, cell => cell.Minutes)
+            .OrderByDescending(time => time.Minutes)
+            .ThenBy(time => ranks.RankOf(time.What))
+            .ToList();
+        return new Work(
+            operations.Sum(time => time.Minutes),
+            operations,
+            [.. Sums.By(kinds, cell => cell.Kind, cell => cell.Minutes).OrderBy(time => time.What)]);
+    }
+}
+
+/// <summary>Time at the bench over the calendar; only what was worked, in order. Each list adds up to the whole.</summary>
+/// <param name="Weeks">By week of ISO 8601.</param>
+/// <param name="Months">By month.</param>
+/// <param name="Days">By the entry's date; time past midnight belongs to it too.</param>
+public sealed record WorkCalendar(
+    IReadOnlyList<TimeOf<IsoWeek>> Weeks,
+    IReadOnlyList<TimeOf<CalendarMonth>> Months,
+    IReadOnlyList<TimeOf<DateOnly>> Days)
+{
+    internal static WorkCalendar Of(IEnumerable<Entry> entries)
+    {
+        List<TimeOf<DateOnly>> days = [.. Sums.By(entries, entry => entry.Date, entry => entry.Time).OrderBy(day => day.What)];
+        return new WorkCalendar(
+            [.. Sums.By(days, day => IsoWeek.Of(day.What), day => day.Minutes)],
+            [.. Sums.By(days, day => CalendarMonth.Of(day.What), day => day.Minutes)],
+            days);
+    }
+}

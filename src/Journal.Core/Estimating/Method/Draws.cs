@@ -38,7 +38,7 @@ internal sealed class Draws
     /// <summary>Draws a build so many times.</summary>
     public static Draws Of(IReadOnlyList<Outlook> outlooks, SharedLuck luck, int seed, int count)
     {
-        double[] shares = [.. Enumerable.Range(0, count).Select(k => (k + 0.5) / count)];
+        var shares = Shares(count);
         double[] normals = [.. shares.Select(StandardNormal.Quantile)];
         double[] shared = [.. normals.Select(z => luck.Middle + (luck.Scale * z))];
         var powers = new Powers();
@@ -48,15 +48,24 @@ internal sealed class Draws
             var outlook = outlooks[j];
             var order = Order(seed, outlook.Name, count);
             hours[j] = outlook.Spent > 0
-                ? BeyondSpent(outlook, shared, shares, order)
-                : Whole(outlook, powers.Of(outlook.SharedScale, shared), powers.Of(outlook.Scatter, normals), order);
+                ? Beyond(outlook.Spent, [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))], outlook.Scatter, shares, order)
+                : Product(outlook, powers.Of(outlook.SharedScale, shared), powers.Of(outlook.Scatter, normals), order);
         }
 
         return new Draws(shared, hours);
     }
 
+    /// <summary>Draws hours that scatter about a middle of their own in each draw, and are more than was spent.</summary>
+    /// <param name="name">Names the stream of chance.</param>
+    /// <param name="middles">The middle of ln H in each draw.</param>
+    /// <param name="scatter">The scatter about it.</param>
+    /// <param name="spent">Hours already spent; 0 or more.</param>
+    /// <param name="seed">The seed of chance.</param>
+    public static double[] About(string name, double[] middles, double scatter, double spent, int seed) =>
+        Beyond(spent, middles, scatter, Shares(middles.Length), Order(seed, name, middles.Length));
+
     // H = exp(middle) · exp(σ Z) · exp(s ε): the last two come from tables, as parts share their scales.
-    private static double[] Whole(Outlook outlook, double[] shared, double[] own, int[] order)
+    private static double[] Product(Outlook outlook, double[] shared, double[] own, int[] order)
     {
         var middle = Exp(outlook.Middle);
         var hours = new double[order.Length];
@@ -68,21 +77,21 @@ internal sealed class Draws
         return hours;
     }
 
-    // A part begun takes more than was spent: ε is drawn from the normal distribution beyond the spent hours.
-    private static double[] BeyondSpent(Outlook outlook, double[] shared, double[] shares, int[] order)
+    // What is begun takes more than was spent: ε is drawn from the normal distribution beyond the spent hours.
+    private static double[] Beyond(double spent, double[] middles, double scatter, double[] shares, int[] order)
     {
-        var logSpent = Ln(outlook.Spent);
         var hours = new double[order.Length];
         for (var draw = 0; draw < hours.Length; draw++)
         {
-            var middle = outlook.Middle + (outlook.SharedScale * shared[draw]);
-            var beyond = StandardNormal.Above((logSpent - middle) / outlook.Scatter) * (1 - shares[order[draw]]);
-            var epsilon = -StandardNormal.Quantile(Math.Clamp(beyond, 1e-300, 1 - 1e-16));
-            hours[draw] = Math.Max(outlook.Spent, Exp(middle + (outlook.Scatter * epsilon)));
+            var beyond = spent > 0 ? StandardNormal.Above((Ln(spent) - middles[draw]) / scatter) : 1;
+            var epsilon = -StandardNormal.Quantile(Math.Clamp(beyond * (1 - shares[order[draw]]), 1e-300, 1 - 1e-16));
+            hours[draw] = Math.Max(spent, Exp(middles[draw] + (scatter * epsilon)));
         }
 
         return hours;
     }
+
+    private static double[] Shares(int count) => [.. Enumerable.Range(0, count).Select(k => (k + 0.5) / count)];
 
     private static int[] Order(int seed, string name, int count)
     {

@@ -16,13 +16,18 @@ internal sealed class Maker
 
     /// <summary>Learns from finished parts in the order of finishing; there may be none.</summary>
     public Maker(IReadOnlyList<PastPart> past)
+        : this(past, MethodConstants.WithGuesses, MethodConstants.WithoutGuesses)
+    {
+    }
+
+    private Maker(IReadOnlyList<PastPart> past, MethodConstants withGuesses, MethodConstants withoutGuesses)
     {
         Past = past;
         Curve = LearningCurve.Of(past);
         var times = new OperationTimes(past, Curve);
         references = new References(past, times);
-        WithGuesses = Learn(times, MethodConstants.WithGuesses, i => past[i].Guess is not null);
-        WithoutGuesses = Learn(times, MethodConstants.WithoutGuesses, _ => true);
+        WithGuesses = Learn(times, withGuesses, withGuess: true);
+        WithoutGuesses = Learn(times, withoutGuesses, withGuess: false);
     }
 
     /// <summary>The finished parts in the order of finishing.</summary>
@@ -37,13 +42,20 @@ internal sealed class Maker
     /// <summary>How hours run against what operations typically take.</summary>
     public Habit WithoutGuesses { get; }
 
-    /// <summary>Whether there is anything to forecast a part from.</summary>
-    public bool CanForecast(PlannedPart part) => part.Guess is not null || Past.Count > 0;
+    /// <summary>Learns from finished parts that all belong to the build being forecast.</summary>
+    public static Maker OfOneBuild(IReadOnlyList<PastPart> past) =>
+        new(past, MethodConstants.WithGuesses.WithinOneBuild(), MethodConstants.WithoutGuesses.WithinOneBuild());
+
+    /// <summary>
+    /// What finished parts of the build tell of its luck: each one's hours against the outlook on it.
+    /// </summary>
+    public SharedLuck LuckAfter(IEnumerable<(PlannedPart Part, double Hours)> finished) => SharedLuck.After(
+        finished.Select(part => (OutlookOn(part.Part), Ln(part.Hours), HabitFor(part.Part).Constants.ResidualLimit)));
 
     /// <summary>Step 9 for one part, before chance is drawn.</summary>
     public Outlook OutlookOn(PlannedPart part)
     {
-        var habit = part.Guess is null ? WithoutGuesses : WithGuesses;
+        var habit = HabitFor(part);
         var middle = habit.MiddleOf(references.LogOf(part));
         return new Outlook(part.Name, middle + TowardsNeighbour(part, habit, middle), habit.SharedScale, habit.Scatter, part.Spent);
     }
@@ -63,10 +75,11 @@ internal sealed class Maker
         return habit.Constants.LikeShare * (Ln(hours) - middle);
     }
 
-    private Habit Learn(OperationTimes times, MethodConstants constants, Func<int, bool> counts)
+    private Habit HabitFor(PlannedPart part) => part.Guess is null ? WithoutGuesses : WithGuesses;
+
+    private Habit Learn(OperationTimes times, MethodConstants constants, bool withGuess)
     {
-        var withGuess = ReferenceEquals(constants, MethodConstants.WithGuesses);
-        int[] which = [.. Enumerable.Range(0, Past.Count).Where(counts)];
+        int[] which = [.. Enumerable.Range(0, Past.Count).Where(i => !withGuess || Past[i].Guess is not null)];
         return Habit.Of(
             [.. which.Select(i => references.LogOfPast(i, withGuess))],
             [.. which.Select(i => Ln(Past[i].Hours))],

@@ -70,4 +70,13 @@ internal sealed record MethodConstants
 
     /// <summary>How far a part is drawn towards the finished part it is like, on the scale of logarithms.</summary>
     public required double LikeShare { get; init; }
+
+    /// <summary>
+    /// For parts that all belong to the build being forecast: how it differs as a whole is then part of the habit seen,
+    /// and not still to come.
+    /// </summary>
+    public MethodConstants WithinOneBuild() => this with
+    {
+        HabitScale = Math.Sqrt((HabitScale * HabitScale) + (BuildScale * BuildScale)), BuildScale = 0, ThinBuildScale = 0,
+    };
 }

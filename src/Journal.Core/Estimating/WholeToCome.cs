@@ -1,0 +1,60 @@
+using System.Globalization;
+using Journal.Core.Estimating.Chance;
+using Journal.Core.Estimating.Method;
+using Journal.Core.Model;
+
+namespace Journal.Core.Estimating;
+
+/// <summary>The work on a build as a whole, drawn: from its guesses, else from its share in finished builds.</summary>
+/// <param name="Estimate">Its range and basis.</param>
+/// <param name="Hours">Its hours in each draw.</param>
+internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
+{
+    public static WholeToCome Of(Undertaking undertaking, Knowledge knowledge, PartsToCome parts, EstimateOptions options) =>
+        undertaking.Whole.Values.Any(guess => guess > Minutes.Zero) ? FromGuesses(undertaking, knowledge, options)
+        : WholeShare.Of(knowledge.History) is { } share ? FromShare(undertaking, share, parts, options)
+        : Nothing(undertaking, options);
+
+    // Each guess is forecast like a part with a guess: the same habit, the same luck of the build.
+    private static WholeToCome FromGuesses(Undertaking undertaking, Knowledge knowledge, EstimateOptions options)
+    {
+        List<KeyValuePair<Id<Operation>, Minutes>> guesses = [.. undertaking.Whole.Where(guess => guess.Value > Minutes.Zero)];
+        List<Outlook> outlooks =
+        [
+            .. guesses.Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
+            {
+                Spent = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key).InHours,
+            })),
+        ];
+        var draws = Draws.Of(outlooks, knowledge.Luck, options.Seed, options.Draws);
+        var unforeseen = undertaking.SpentOnWhole.Where(spent => undertaking.Whole.GetValueOrDefault(spent.Key) == Minutes.Zero).Sum(spent => spent.Value);
+        double[] hours = [.. draws.Totals().Select(total => total + unforeseen.InHours)];
+
+        var guessed = guesses.Sum(guess => guess.Value);
+        var middle = outlooks.Sum(outlook => SameEverywhere.Exp(outlook.Middle));
+        var basis = Basis.OfGuess(string.Join(" + ", guesses.Select(guess => $"{guess.Value} {guess.Key}")), middle / guessed.InHours, knowledge.Maker);
+        return new(Ranged(hours, basis), hours);
+    }
+
+    private static WholeToCome FromShare(Undertaking undertaking, WholeShare share, PartsToCome parts, EstimateOptions options)
+    {
+        double[] middles = [.. parts.Totals.Select(hours => SameEverywhere.Ln(hours * share.Share))];
+        var hours = Draws.About("whole", middles, share.Spread, undertaking.SpentOnWhole.Values.Sum().InHours, options.Seed);
+        var basis = string.Create(CultureInfo.InvariantCulture, $"{share.Share * 60:0} minutes for each hour on parts, as in {Basis.Count(share.Builds, "finished build")}");
+        return new(Ranged(hours, basis), hours);
+    }
+
+    private static WholeToCome Nothing(Undertaking undertaking, EstimateOptions options)
+    {
+        var spent = undertaking.SpentOnWhole.Values.Sum();
+        var taken = spent == Minutes.Zero ? (double?)null : Rounded.Hours(spent.InHours);
+        var basis = "no guess under `whole` and no finished build to take its share from: " + (taken is null ? "not included" : $"only the {spent} spent so far");
+        return new(new(taken, taken, taken, basis), [.. Enumerable.Repeat(spent.InHours, options.Draws)]);
+    }
+
+    private static WholeEstimate Ranged(double[] hours, string basis)
+    {
+        var sorted = Estimator.Sorted(hours);
+        return new(Estimator.At(sorted, 0.1, 0), Estimator.At(sorted, 0.5, 0), Estimator.At(sorted, 0.9, 0), basis);
+    }
+}

@@ -37,8 +37,8 @@ public sealed class HonestRangesTests(ITestOutputHelper output)
         { "past builds differ", false, 0.41, 0.70 },
         { "heavy tails", true, 0.41, 0.70 },
         { "heavy tails", false, 0.41, 0.70 },
-        { "drift", true, 0.35, 0.65 },
-        { "drift", false, 0.35, 0.65 },
+        { "drift", true, 0.28, 0.55 },
+        { "drift", false, 0.35, 0.60 },
         { "odd build", true, 0.35, 0.60 },
         { "odd build", false, 0.35, 0.60 },
     };

@@ -7,49 +7,44 @@ namespace Journal.Core.Estimating.Method;
 /// <summary>
 /// Steps 9 and 10: many possible builds. Each normal number is drawn evenly: the n draws of a part take the n midpoints of
 /// equal shares of probability, each once, in the part's own random order (Latin hypercube sampling: McKay, Beckman and
-/// Conover, <i>Technometrics</i> 21, 1979). The distribution is the same as with plain draws and the seed moves the
-/// quantiles far less.
+/// Conover, <i>Technometrics</i> 21, 1979). The build's luck is spread just as evenly over the draws that came out short and
+/// those that came out long (after orthogonal arrays: B. Tang, <i>Journal of the American Statistical Association</i> 88,
+/// 1993). The distribution is the same as with plain draws, and a new seed moves the quantiles far less.
 /// </summary>
 internal sealed class Draws
 {
     private Draws(double[] shared, double[][] hours) => (Shared, Hours) = (shared, hours);
 
-    /// <summary>The build's luck Z in each draw, in rising order.</summary>
+    /// <summary>The build's luck Z in each draw.</summary>
     public double[] Shared { get; }
 
     /// <summary>The hours of each part in each draw.</summary>
     public double[][] Hours { get; }
 
     /// <summary>Step 10: the sum over the parts in each draw.</summary>
-    public double[] Totals()
-    {
-        var totals = new double[Shared.Length];
-        foreach (var hours in Hours)
-        {
-            for (var draw = 0; draw < totals.Length; draw++)
-            {
-                totals[draw] += hours[draw];
-            }
-        }
-
-        return totals;
-    }
+    public double[] Totals() => Sum(Hours, Shared.Length);
 
     /// <summary>Draws a build so many times.</summary>
     public static Draws Of(IReadOnlyList<Outlook> outlooks, SharedLuck luck, int seed, int count)
     {
         var shares = Shares(count);
         double[] normals = [.. shares.Select(StandardNormal.Quantile)];
-        double[] shared = [.. normals.Select(z => luck.Middle + (luck.Scale * z))];
-        var powers = new Powers();
-        var hours = new double[outlooks.Count][];
+        int[][] orders = [.. outlooks.Select(outlook => Shuffled(Luck.For(seed, outlook.Name), count))];
+        var powers = new PowerTables();
+        double[][] hours = [.. outlooks.Select((outlook, j) => Own(outlook, powers.Of(outlook.Scatter, normals), orders[j]))];
+
+        var shared = Spread(Sum(hours, count), [.. normals.Select(z => luck.Middle + (luck.Scale * z))], Luck.For(seed, "the build's own luck"));
         for (var j = 0; j < hours.Length; j++)
         {
             var outlook = outlooks[j];
-            var order = Order(seed, outlook.Name, count);
-            hours[j] = outlook.Spent > 0
-                ? Beyond(outlook.Spent, [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))], outlook.Scatter, shares, order)
-                : Product(outlook, powers.Of(outlook.SharedScale, shared), powers.Of(outlook.Scatter, normals), order);
+            if (outlook.Spent > 0)
+            {
+                hours[j] = Beyond(outlook.Spent, [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))], outlook.Scatter, shares, orders[j]);
+            }
+            else
+            {
+                Multiply(hours[j], powers.Of(outlook.SharedScale, shared));
+            }
         }
 
         return new Draws(shared, hours);
@@ -62,19 +57,41 @@ internal sealed class Draws
     /// <param name="spent">Hours already spent; 0 or more.</param>
     /// <param name="seed">The seed of chance.</param>
     public static double[] About(string name, double[] middles, double scatter, double spent, int seed) =>
-        Beyond(spent, middles, scatter, Shares(middles.Length), Order(seed, name, middles.Length));
+        Beyond(spent, middles, scatter, Shares(middles.Length), Shuffled(Luck.For(seed, name), middles.Length));
 
-    // H = exp(middle) · exp(σ Z) · exp(s ε): the last two come from tables, as parts share their scales.
-    private static double[] Product(Outlook outlook, double[] shared, double[] own, int[] order)
+    // H = exp(middle) · exp(s ε) · exp(σ Z): the powers come from tables, as parts share their scales.
+    private static double[] Own(Outlook outlook, double[] powers, int[] order)
     {
         var middle = Exp(outlook.Middle);
         var hours = new double[order.Length];
         for (var draw = 0; draw < hours.Length; draw++)
         {
-            hours[draw] = middle * shared[draw] * own[order[draw]];
+            hours[draw] = middle * powers[order[draw]];
         }
 
         return hours;
+    }
+
+    private static void Multiply(double[] hours, double[] powers)
+    {
+        for (var draw = 0; draw < hours.Length; draw++)
+        {
+            hours[draw] *= powers[draw];
+        }
+    }
+
+    private static double[] Sum(double[][] hours, int count)
+    {
+        var totals = new double[count];
+        foreach (var part in hours)
+        {
+            for (var draw = 0; draw < count; draw++)
+            {
+                totals[draw] += part[draw];
+            }
+        }
+
+        return totals;
     }
 
     // What is begun takes more than was spent: ε is drawn from the normal distribution beyond the spent hours.
@@ -93,15 +110,38 @@ internal sealed class Draws
 
     private static double[] Shares(int count) => [.. Enumerable.Range(0, count).Select(k => (k + 0.5) / count)];
 
-    private static int[] Order(int seed, string name, int count)
+    // Draws are taken in the order of their totals and cut into blocks; the values of luck, in rising order, into as many bins
+    // as a block has draws. Each block takes one value from each bin, in random order, and no value is taken twice.
+    private static double[] Spread(double[] totals, double[] values, Luck luck)
     {
-        int[] order = [.. Enumerable.Range(0, count)];
-        Luck.For(seed, name).Shuffle(order);
-        return order;
+        int[] byTotal = [.. Enumerable.Range(0, totals.Length)];
+        Array.Sort((double[])totals.Clone(), byTotal);
+        var bins = Enumerable.Range(1, (int)Math.Sqrt(totals.Length)).Last(size => totals.Length % size == 0);
+        var blocks = totals.Length / bins;
+        int[][] valueForBlock = [.. Enumerable.Range(0, bins).Select(_ => Shuffled(luck, blocks))];
+        var spread = new double[totals.Length];
+        for (var block = 0; block < blocks; block++)
+        {
+            var binForDraw = Shuffled(luck, bins);
+            for (var draw = 0; draw < bins; draw++)
+            {
+                var bin = binForDraw[draw];
+                spread[byTotal[(block * bins) + draw]] = values[(bin * blocks) + valueForBlock[bin][block]];
+            }
+        }
+
+        return spread;
+    }
+
+    private static int[] Shuffled(Luck luck, int count)
+    {
+        int[] items = [.. Enumerable.Range(0, count)];
+        luck.Shuffle(items);
+        return items;
     }
 
     // exp(scale · z) for each z, kept for the few scales that a plan has.
-    private sealed class Powers
+    private sealed class PowerTables
     {
         private readonly Dictionary<(double Scale, double[] Normals), double[]> kept = [];
 

@@ -28,7 +28,7 @@ public sealed record Backtest(
     private const int Draws = 1_000;
 
     // The latest parts show how the forecasts do now; more would cost time and change little.
-    private const int LatestParts = 100;
+    private const int LatestParts = 40;
 
     /// <summary>Goes back over a history.</summary>
     internal static Backtest Of(History history, int seed)

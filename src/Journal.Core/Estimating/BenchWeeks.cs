@@ -65,7 +65,8 @@ internal sealed class BenchCalendar
             var done = hours[at] * days.Length / 7;
             if (done >= work && days.Length > 0)
             {
-                return days[Math.Clamp((int)Math.Ceiling(work / done * days.Length) - 1, 0, days.Length - 1)];
+                var part = work > 0 ? work / done : 0;
+                return days[Math.Clamp((int)Math.Ceiling(part * days.Length) - 1, 0, days.Length - 1)];
             }
 
             work -= done;

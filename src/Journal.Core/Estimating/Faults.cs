@@ -48,7 +48,7 @@ internal static class Faults
             yield return new(
                 EstimateFaultKind.AlreadyFinished, $"{undertaking.Title} is finished; it took {undertaking.SpentInAll}.", "Estimate a plan or a build under way.");
         }
-        else if (undertaking.Parts.Count == 0 && undertaking.Whole.Count == 0)
+        else if (undertaking.Parts.Count == 0 && undertaking.Whole.Values.All(guess => guess == Minutes.Zero))
         {
             yield return new(
                 EstimateFaultKind.NoParts, $"{undertaking.Title} has no parts to estimate.", "List its parts under `parts`, each with operations or a guess.");

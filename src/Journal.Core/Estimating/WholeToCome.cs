@@ -12,7 +12,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
 {
     public static WholeToCome Of(Undertaking undertaking, Knowledge knowledge, PartsToCome parts, EstimateOptions options) =>
         undertaking.Whole.Values.Any(guess => guess > Minutes.Zero) ? FromGuesses(undertaking, knowledge, options)
-        : WholeShare.Of(knowledge.History) is { } share ? FromShare(undertaking, share, parts, options)
+        : WholeShare.Of(knowledge.History) is { } share && parts.Totals.Min() > 0 ? FromShare(undertaking, share, parts, options)
         : Nothing(undertaking, options);
 
     // Each guess is forecast like a part with a guess: the same habit, the same luck of the build.

@@ -82,6 +82,36 @@ public sealed class BuildUnderWayTests
     }
 
     [Fact]
+    public void Of_OnlyAssemblyLeft_ForecastsTheWholeBeyondWhatWasSpent()
+    {
+        var shop = new Shop().WithDrill(8).With(
+            "shaper", BuildStatus.UnderWay, [Part("ram", 10)],
+            ("2025-11-01", "ram", "turning", 12, "ram"),
+            ("2025-11-08", "whole", "assembly", 5, null)).Change("shaper", build => build with
+            {
+                Whole = new Dictionary<Id<Operation>, Minutes> { [new("assembly")] = Time(6) },
+            });
+
+        var estimate = Estimated(shop);
+
+        Assert.True(estimate.Whole.P10 > 5);
+        Assert.Equal(estimate.Hours.P50, 12 + estimate.Whole.P50!.Value, 0.002);
+        Assert.Equal("whole", Assert.Single(estimate.MostUncertain).Part);
+    }
+
+    [Fact]
+    public void Of_NothingLeft_IsDoneOnTheFirstDay()
+    {
+        var shop = new Shop().WithDrill(8).With("shaper", BuildStatus.UnderWay, [Part("ram", 10)], ("2025-11-01", "ram", "turning", 12, "ram"));
+
+        var estimate = Estimated(shop);
+
+        Assert.Equal((0, 12), (estimate.Left!.P90, estimate.Hours.P90));
+        Assert.Equal(Today.Today, estimate.Finish!.P90);
+        Assert.Empty(estimate.MostUncertain);
+    }
+
+    [Fact]
     public void Of_AFinishedBuild_IsRefusedInWords()
     {
         var journal = new Shop().WithDrill(6).Journal();

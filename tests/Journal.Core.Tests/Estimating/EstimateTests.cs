@@ -1,12 +1,13 @@
 using System.Text.Json;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
+using Xunit.Abstractions;
 using static Journal.Core.Tests.Estimating.Shop;
 
 namespace Journal.Core.Tests.Estimating;
 
 /// <summary>Estimates of plans and builds from journals.</summary>
-public sealed class EstimateTests
+public sealed class EstimateTests(ITestOutputHelper output)
 {
     private static readonly EstimateOptions Today = new() { Today = Day("2026-01-05") };
 
@@ -58,9 +59,10 @@ public sealed class EstimateTests
         var journal = new Shop().WithDrill(history).Journal();
         var plan = Plan("shaper", [.. Enumerable.Range(0, parts).Select(i => Part($"part-{i}", guesses ? 3 + (i % 7) : null, ["turning", "boring"]))]);
 
-        double[] hours = [.. Enumerable.Range(1, 40).Select(seed => Estimated(journal, plan, Today with { Seed = seed }).Hours.P80)];
+        double[] hours = [.. Enumerable.Range(1, 12).Select(seed => Estimated(journal, plan, Today with { Seed = seed }).Hours.P80)];
 
-        Assert.All(hours.Skip(1).Zip(hours), pair => Assert.InRange(pair.First / pair.Second, 0.98, 1.02));
+        output.WriteLine($"The 80 % figure moves from {hours.Min()} to {hours.Max()}, {(hours.Max() / hours.Min()) - 1:P2}.");
+        Assert.InRange(hours.Max() / hours.Min(), 1, 1.02);
     }
 
     [Fact]
@@ -186,6 +188,57 @@ public sealed class EstimateTests
         var overrun = Estimated(journal, Shaper()).Overrun;
 
         Assert.Equal(new Overrun(2, 12, 16, 1.333, 2, 0.5), overrun);
+    }
+
+    [Fact]
+    public void Of_MixedHistoryAndMixedPlan_ForecastsEachPartFromWhatFitsIt()
+    {
+        var shop = new Shop().WithDrill(8).WithDrill(9, "shaper", "2025-06-02", guesses: false);
+        var plan = Plan("planer", Part("bed", 12), Part("bush", operations: ["turning", "boring"]), Part("odd"), Part("new", operations: ["painting"]));
+
+        var estimate = Estimated(shop.Journal(), plan);
+
+        Assert.EndsWith("from 8 parts", estimate.Parts[0].Basis, StringComparison.Ordinal);
+        Assert.Equal("17 past turning, 17 boring jobs", estimate.Parts[1].Basis);
+        Assert.Equal("17 finished parts, as it names no operation", estimate.Parts[2].Basis);
+        Assert.Equal("17 finished parts, none with painting", estimate.Parts[3].Basis);
+        Assert.True(Ratio(estimate.Parts[0]) < Ratio(estimate.Parts[1]));
+        static double Ratio(PartEstimate part) => part.P90 / part.P10;
+    }
+
+    [Fact]
+    public void Of_SixPieces_TakesSixTimesOneAndAGuessByOperationIsForEach()
+    {
+        var guessed = Part("screws", quantity: 6) with { Guess = new Guess { Likely = Time(2), ByOperation = [(new("turning"), Time(2))] } };
+        var estimate = Estimated(new Shop().WithDrill(9).Journal(), Plan("shaper", Part("pin", operations: ["turning"]), Part("pins", null, ["turning"], 6), guessed));
+
+        // The reference is six times as long; the slope of step 6 takes a little off what is longer than usual.
+        Assert.InRange(estimate.Parts[1].P50 / estimate.Parts[0].P50, 3, 6);
+        Assert.StartsWith("your guess 2h for each of 6 × ", estimate.Parts[2].Basis, StringComparison.Ordinal);
+        Assert.InRange(estimate.Parts[2].P50, 9, 18);
+    }
+
+    [Fact]
+    public void Of_LikeAPartNotFinished_IsEstimatedWithoutItAndSaysSo()
+    {
+        var shop = new Shop().WithDrill(9).With("shaper", BuildStatus.UnderWay, [Part("ram")], ("2025-08-01", "ram", "turning", 30, null));
+
+        var estimate = Estimated(shop.Journal(), Plan("planer", Part("bed", 10, like: "shaper/ram")));
+
+        Assert.DoesNotContain("like", estimate.Parts[0].Basis, StringComparison.Ordinal);
+        Assert.Contains("bed is like shaper/ram, which is not finished yet: it is estimated without it.", estimate.Remarks);
+    }
+
+    [Fact]
+    public void Of_AThreePointGuess_EntersByItsMean()
+    {
+        var journal = new Shop().WithDrill(9).Journal();
+        var three = Part("ram") with { Guess = new Guess { Low = Time(6), Likely = Time(9), High = Time(18) } };
+
+        // (6 + 4 · 9 + 18) / 6 = 10 h.
+        Assert.Equal(
+            Estimated(journal, Plan("shaper", Part("ram", 10))).Parts[0] with { Basis = "" },
+            Estimated(journal, Plan("shaper", three)).Parts[0] with { Basis = "" });
     }
 
     [Fact]

@@ -148,6 +148,26 @@ public sealed class SmallCaseByHand
     }
 
     [Fact]
+    public void LuckAfter_TwoFinishedParts_IsTheNormalPosterior()
+    {
+        // Z ~ N(0, 1); d = σ Z + s ε with σ = 0.5, s = 0.8 for d = 0.4 and d = 0.9:
+        // precision 1 + 2 · 0.25 / 0.64, mean (0.5 · 0.4 + 0.5 · 0.9) / 0.64 over that.
+        var outlook = new Outlook("part", Middle: 1, SharedScale: 0.5, Scatter: 0.8, Spent: 0);
+
+        var luck = SharedLuck.After([(outlook, 1.4, 2.1), (outlook, 1.9, 2.1)]);
+
+        Assert.Equal(0.65 / 0.64 / (1 + (0.5 / 0.64)), luck.Middle, 1e-12);
+        Assert.Equal(1 / Math.Sqrt(1 + (0.5 / 0.64)), luck.Scale, 1e-12);
+    }
+
+    [Fact]
+    public void OfOneBuild_NoPartYet_IsAsWideAsAnyNewBuildWithAThinHistory()
+    {
+        Assert.Equal(Math.Sqrt(0.04 + 0.09), new Maker([]).WithGuesses.SharedScale, 1e-12);
+        Assert.Equal(Math.Sqrt(0.04 + 0.09), Maker.OfOneBuild([]).WithGuesses.SharedScale, 1e-12);
+    }
+
+    [Fact]
     public void Draws_TwoParts_TotalsAreTheSumsOfStepTen()
     {
         var maker = new Maker(Past);

@@ -72,11 +72,11 @@ internal sealed record MethodConstants
     public required double LikeShare { get; init; }
 
     /// <summary>
-    /// For parts that all belong to the build being forecast: how it differs as a whole is then part of the habit seen,
-    /// and not still to come.
+    /// For a history that is mostly the build being forecast: how it differs as a whole is then part of the habit seen,
+    /// and not still to come. Other builds being too few to tell, it may differ as far as with a thin history.
     /// </summary>
     public MethodConstants WithinOneBuild() => this with
     {
-        HabitScale = Math.Sqrt((HabitScale * HabitScale) + (BuildScale * BuildScale)), BuildScale = 0, ThinBuildScale = 0,
+        HabitScale = Math.Sqrt((HabitScale * HabitScale) + (ThinBuildScale * ThinBuildScale)), BuildScale = 0, ThinBuildScale = 0,
     };
 }

@@ -47,7 +47,10 @@ internal abstract class Benchmark
         var median = Median(work);
         output.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{Name}: {What}\n  first {first * 1000:0} ms, then {median * 1000:0} ms, floor {Median(floor) * 1000:0} ms, ratio {median / Median(floor):0.0}; at most {MostSeconds * 1000:0} ms"));
+            $"""
+            {Name}: {What}
+              first {first * 1000:0} ms, then {median * 1000:0} ms, floor {Median(floor) * 1000:0} ms, ratio {median / Median(floor):0.0}; at most {MostSeconds * 1000:0} ms
+            """));
         return first <= MostSeconds && median <= MostSeconds;
     }
 

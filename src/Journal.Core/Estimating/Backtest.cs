@@ -33,7 +33,13 @@ public sealed record Backtest(
     /// <summary>Goes back over a history.</summary>
     internal static Backtest Of(History history, int seed)
     {
-        List<KitForecast> kits = [.. history.Builds.Where(build => build.IsFinished).OrderBy(build => build.First).Select(build => Forecast(build, history, seed)).OfType<KitForecast>()];
+        List<KitForecast> kits =
+        [
+            .. history.Builds.Where(build => build.IsFinished)
+                .OrderBy(build => build.First)
+                .Select(build => Forecast(build, history, seed))
+                .OfType<KitForecast>(),
+        ];
         List<double> parts = [.. LaterParts(history)];
         return new Backtest(
             kits.Count,
@@ -48,7 +54,10 @@ public sealed record Backtest(
     // The parts of a build from those finished before its first evening; null where none was.
     private static KitForecast? Forecast(HistoryBuild build, History history, int seed)
     {
-        List<PastPart> before = [.. history.Parts.Where(part => part.Finished < build.First && part.Ref.Build != build.Build).Select(part => part.ForMethod())];
+        List<PastPart> before =
+        [
+            .. history.Parts.Where(part => part.Finished < build.First && part.Ref.Build != build.Build).Select(part => part.ForMethod()),
+        ];
         List<HistoryPart> parts = [.. history.Parts.Where(part => part.Ref.Build == build.Build)];
         if (before.Count == 0 || parts.Count == 0)
         {
@@ -59,7 +68,8 @@ public sealed record Backtest(
         var totals = Method.Draws.Of([.. parts.Select(part => maker.OutlookOn(part.AsPlanned()))], SharedLuck.Unknown, seed, Draws).Totals();
         Array.Sort(totals);
         double At(double share) => Rounded.Hours(Quantiles.OfSorted(totals, share));
-        return new KitForecast(build.Build.Value, build.Title, At(0.1), At(0.25), At(0.5), At(0.75), At(0.9), Rounded.Hours(parts.Sum(part => part.Minutes.InHours)));
+        var took = Rounded.Hours(parts.Sum(part => part.Minutes).InHours);
+        return new KitForecast(build.Build.Value, build.Title, At(0.1), At(0.25), At(0.5), At(0.75), At(0.9), took);
     }
 
     // Where in its forecast each later part fell, 0 to 1. One part alone is log-normal: no draws are needed.
@@ -74,7 +84,8 @@ public sealed record Backtest(
         }
     }
 
-    private static double? Share<T>(IReadOnlyCollection<T> items, Func<T, bool> holds) => items.Count == 0 ? null : (double)items.Count(holds) / items.Count;
+    private static double? Share<T>(IReadOnlyCollection<T> items, Func<T, bool> holds) =>
+        items.Count == 0 ? null : (double)items.Count(holds) / items.Count;
 }
 
 /// <summary>A finished build's parts as they would have been forecast before it began, and what they took.</summary>

@@ -29,7 +29,7 @@ internal static class Basis
         return guess.IsForOne(part) ? $"{time} for each of {part.Quantity}" : time.ToString();
     }
 
-    // `9 past boring jobs`, `9 past boring and 4 turning jobs`.
+    // `9 past boring jobs`, `9 past boring, 4 turning jobs`.
     private static string OfOperations(IReadOnlyList<Id<Operation>> operations, History history)
     {
         if (operations.Count == 0)
@@ -39,12 +39,18 @@ internal static class Basis
 
         List<(Id<Operation> Operation, int Jobs)> known =
         [
-            .. operations.Select(operation => (operation, history.Parts.Sum(part => part.Work.Where(work => work.Operation == operation).Sum(work => work.Jobs)))).Where(pair => pair.Item2 > 0),
+            .. operations.Select(operation => (operation, Jobs(operation, history))).Where(pair => pair.Item2 > 0),
         ];
         return known.Count == 0
             ? $"{Count(history.Parts.Count, "finished part")}, none with {string.Join(" or ", operations)}"
-            : $"{string.Join(", ", known.Select((pair, i) => i == 0 ? $"{pair.Jobs} past {pair.Operation}" : $"{pair.Jobs} {pair.Operation}"))} {(known.Sum(pair => pair.Jobs) == 1 ? "job" : "jobs")}";
+            : $"{string.Join(", ", known.Select((pair, i) => $"{pair.Jobs} {(i == 0 ? "past " : "")}{pair.Operation}"))} {Jobs(known[^1].Jobs)}";
     }
 
+    private static int Jobs(Id<Operation> operation, History history) =>
+        history.Parts.SelectMany(part => part.Work).Where(work => work.Operation == operation).Sum(work => work.Jobs);
+
+    private static string Jobs(int count) => count == 1 ? "job" : "jobs";
+
+    /// <summary>A number of things: <c>1 part</c>, <c>4 parts</c>.</summary>
     internal static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
 }

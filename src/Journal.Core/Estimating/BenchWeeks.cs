@@ -30,10 +30,14 @@ internal sealed record BenchWeeks(IReadOnlyList<double> Hours, int Taken)
         List<IsoWeek> known = over.Count > 0 ? over : [.. worked.Keys];
         double[] hours = known.Count == 0 ? []
             : [.. IsoWeek.Through(known.Min(), known.Max()).TakeLast(Longest).Select(week => worked.GetValueOrDefault(week).InHours)];
-        return hoursAWeek is { } wanted
-            ? hours.Length < Enough ? new([(double)wanted], hours.Length) : new([.. hours.Select(week => week * (double)wanted / hours.Average())], hours.Length)
-            : hours.Length == 0 ? null : new(hours, hours.Length);
+        return hoursAWeek is { } wanted ? Scaled(hours, (double)wanted)
+            : hours.Length == 0 ? null
+            : new(hours, hours.Length);
     }
+
+    private static BenchWeeks Scaled(double[] hours, double wanted) => hours.Length < Enough
+        ? new([wanted], hours.Length)
+        : new([.. hours.Select(week => week * wanted / hours.Average())], hours.Length);
 }
 
 /// <summary>Days from a start on, away days left out: hours become dates.</summary>
@@ -52,7 +56,8 @@ internal sealed class BenchCalendar
     private readonly List<DateOnly[]> openDays = [];
 
     /// <summary>Prepares to reckon from a day on.</summary>
-    public BenchCalendar(BenchWeeks weeks, DateOnly start, IReadOnlyList<DateRange> away) => (hours, this.start, this.away) = (weeks.Hours, start, away);
+    public BenchCalendar(BenchWeeks weeks, DateOnly start, IReadOnlyList<DateRange> away) =>
+        (hours, this.start, this.away) = (weeks.Hours, start, away);
 
     /// <summary>The day on which so many hours are done, with weeks drawn by chance; the last day of all for more than a century.</summary>
     public DateOnly DayOf(double work, Luck luck)

@@ -108,4 +108,10 @@ public sealed record HistorySize(int Parts, int Minutes);
 /// <param name="Ratio">Hours taken for an hour guessed.</param>
 /// <param name="FixturesAndPuttingRightHours">Of the hours taken, those for fixtures, tools and putting right.</param>
 /// <param name="ShareOfOverrun">Those hours against what the guesses ran over, 1 at most; null where they did not run over.</param>
-public sealed record Overrun(int Parts, double GuessedHours, double TakenHours, double Ratio, double FixturesAndPuttingRightHours, double? ShareOfOverrun);
+public sealed record Overrun(
+    int Parts,
+    double GuessedHours,
+    double TakenHours,
+    double Ratio,
+    double FixturesAndPuttingRightHours,
+    double? ShareOfOverrun);

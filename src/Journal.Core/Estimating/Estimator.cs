@@ -56,5 +56,10 @@ internal static class Estimator
     public static double At(double[] sorted, double share, double before) => Rounded.Hours(Math.Max(0, Quantiles.OfSorted(sorted, share) - before));
 
     private static HourRange Range(double[] sorted, double before) => new(
-        At(sorted, 0.1, before), At(sorted, 0.25, before), At(sorted, 0.5, before), At(sorted, 0.75, before), At(sorted, 0.8, before), At(sorted, 0.9, before));
+        At(sorted, 0.1, before),
+        At(sorted, 0.25, before),
+        At(sorted, 0.5, before),
+        At(sorted, 0.75, before),
+        At(sorted, 0.8, before),
+        At(sorted, 0.9, before));
 }

@@ -46,12 +46,16 @@ internal static class Faults
         if (undertaking.IsFinished)
         {
             yield return new(
-                EstimateFaultKind.AlreadyFinished, $"{undertaking.Title} is finished; it took {undertaking.SpentInAll}.", "Estimate a plan or a build under way.");
+                EstimateFaultKind.AlreadyFinished,
+                $"{undertaking.Title} is finished; it took {undertaking.SpentInAll}.",
+                "Estimate a plan or a build under way.");
         }
         else if (undertaking.Parts.Count == 0 && undertaking.Whole.Values.All(guess => guess == Minutes.Zero))
         {
             yield return new(
-                EstimateFaultKind.NoParts, $"{undertaking.Title} has no parts to estimate.", "List its parts under `parts`, each with operations or a guess.");
+                EstimateFaultKind.NoParts,
+                $"{undertaking.Title} has no parts to estimate.",
+                "List its parts under `parts`, each with operations or a guess.");
         }
     }
 
@@ -64,13 +68,18 @@ internal static class Faults
 
         if (part.Guess is { MeanMinutes: <= 0 })
         {
-            yield return new(EstimateFaultKind.GuessOfNothing, $"The guess for {part.Id} is no time at all.", "Guess at least a few minutes, or leave the guess out.");
+            yield return new(
+                EstimateFaultKind.GuessOfNothing,
+                $"The guess for {part.Id} is no time at all.",
+                "Guess at least a few minutes, or leave the guess out.");
         }
 
         if (part.Like is { } like && journal.Builds.All(build => build.Id != like.Build || !build.HasPart(like.Part)))
         {
             yield return new(
-                EstimateFaultKind.UnknownLike, $"{part.Id} is like {like}, which the journal does not have.", "Name a part that was made: `build/part`.");
+                EstimateFaultKind.UnknownLike,
+                $"{part.Id} is like {like}, which the journal does not have.",
+                "Name a part that was made: `build/part`.");
         }
     }
 
@@ -83,7 +92,8 @@ internal static class Faults
             yield return new(
                 EstimateFaultKind.NothingToGoOn,
                 $"No part is finished yet, and there is no guess for {Listed(bare)}.",
-                "Write a guess for each part, such as `guess: 6h`; or write down the hours of the parts you make, and `finished` when one is done: five of them are a start.");
+                "Write a guess for each part, such as `guess: 6h`; or write down the hours of the parts you make, "
+                + "and `finished` when one is done: five of them are a start.");
         }
     }
 

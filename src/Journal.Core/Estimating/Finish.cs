@@ -41,7 +41,8 @@ internal sealed record Finish
                 : $"The dates rest on {Basis.Count(weeks.Taken, "week")} of your own: take them lightly.");
         }
 
-        var (calendar, luck, spent) = (new BenchCalendar(weeks, start, undertaking.Away), Luck.For(options.Seed, "weeks"), undertaking.SpentInAll.InHours);
+        var (calendar, luck) = (new BenchCalendar(weeks, start, undertaking.Away), Luck.For(options.Seed, "weeks"));
+        var spent = undertaking.SpentInAll.InHours;
         DateOnly[] days = [.. totals.Select(hours => calendar.DayOf(hours - spent, luck)).Order()];
         return new Finish(start)
         {

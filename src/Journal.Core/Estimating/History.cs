@@ -60,7 +60,11 @@ public sealed record HistoryPart
 
     /// <summary>As the method sees it.</summary>
     internal PastPart ForMethod() => new(
-        Ref.ToString(), Minutes.InHours, GuessHours, [.. Work.Where(work => work.Minutes > Minutes.Zero).Select(work => new Method.Work(work.Operation, work.Minutes.InHours))], Quantity);
+        Ref.ToString(),
+        Minutes.InHours,
+        GuessHours,
+        [.. Work.Where(work => work.Minutes > Minutes.Zero).Select(work => new Method.Work(work.Operation, work.Minutes.InHours))],
+        Quantity);
 
     /// <summary>
     /// As the maker would have planned it: the operations that the parts list foresaw, else (nothing else being known)

@@ -43,7 +43,11 @@ internal sealed record PartsToCome(
 
         var sorted = Estimator.Sorted(draws);
         return new(
-            part.Value, Estimator.At(sorted, 0.1, 0), Estimator.At(sorted, 0.5, 0), Estimator.At(sorted, 0.9, 0), $"{basis}; {undertaking.SpentOn(part)} spent so far");
+            part.Value,
+            Estimator.At(sorted, 0.1, 0),
+            Estimator.At(sorted, 0.5, 0),
+            Estimator.At(sorted, 0.9, 0),
+            $"{basis}; {undertaking.SpentOn(part)} spent so far");
 
         double Exact(double share) => Rounded.Hours(outlook.Quantile(share, luck));
     }

@@ -20,7 +20,8 @@ internal static class Uncertainty
         }
 
         var most = new List<UncertainPart>();
-        foreach (var (name, share) in items.Select(item => (item.Name, Share: Covariance(item.Hours, off) / variance)).OrderByDescending(item => item.Share))
+        var shares = items.Select(item => (item.Name, Share: Covariance(item.Hours, off) / variance));
+        foreach (var (name, share) in shares.OrderByDescending(item => item.Share))
         {
             if (most.Count == AtMost || most.Sum(part => part.Share) >= 0.5)
             {

@@ -1,4 +1,5 @@
 using Journal.Core.Estimating.Chance;
+using Journal.Core.Model;
 
 namespace Journal.Core.Estimating;
 
@@ -18,7 +19,7 @@ internal sealed record WholeShare(double Share, double Spread, int Builds)
     /// <summary>The share of a history; null where no finished build shows one.</summary>
     public static WholeShare? Of(History history)
     {
-        List<HistoryBuild> builds = [.. history.Builds.Where(build => build.IsFinished && build.OnParts > Model.Minutes.Zero)];
+        List<HistoryBuild> builds = [.. history.Builds.Where(build => build.IsFinished && build.OnParts > Minutes.Zero)];
         var (onWhole, onParts) = (builds.Sum(build => build.OnWhole.InHours), builds.Sum(build => build.OnParts.InHours));
         if (onWhole <= 0)
         {
@@ -26,7 +27,11 @@ internal sealed record WholeShare(double Share, double Spread, int Builds)
         }
 
         var share = onWhole / onParts;
-        double[] off = [.. builds.Where(build => build.OnWhole > Model.Minutes.Zero).Select(build => SameEverywhere.Ln(build.OnWhole.InHours / build.OnParts.InHours / share))];
+        double[] off =
+        [
+            .. builds.Where(build => build.OnWhole > Minutes.Zero)
+                .Select(build => SameEverywhere.Ln(build.OnWhole.InHours / build.OnParts.InHours / share)),
+        ];
         var squares = (AssumedBuilds * AssumedSpread * AssumedSpread) + off.Sum(d => d * d);
         return new WholeShare(share, Math.Sqrt(squares / (AssumedBuilds + off.Length)), builds.Count);
     }

@@ -27,12 +27,15 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
             })),
         ];
         var draws = Draws.Of(outlooks, knowledge.Luck, options.Seed, options.Draws);
-        var unforeseen = undertaking.SpentOnWhole.Where(spent => undertaking.Whole.GetValueOrDefault(spent.Key) == Minutes.Zero).Sum(spent => spent.Value);
+        var unforeseen = undertaking.SpentOnWhole
+            .Where(spent => undertaking.Whole.GetValueOrDefault(spent.Key) == Minutes.Zero)
+            .Sum(spent => spent.Value);
         double[] hours = [.. draws.Totals().Select(total => total + unforeseen.InHours)];
 
         var guessed = guesses.Sum(guess => guess.Value);
         var middle = outlooks.Sum(outlook => SameEverywhere.Exp(outlook.Middle));
-        var basis = Basis.OfGuess(string.Join(" + ", guesses.Select(guess => $"{guess.Value} {guess.Key}")), middle / guessed.InHours, knowledge.Maker);
+        var words = string.Join(" + ", guesses.Select(guess => $"{guess.Value} {guess.Key}"));
+        var basis = Basis.OfGuess(words, middle / guessed.InHours, knowledge.Maker);
         return new(Ranged(hours, basis), hours);
     }
 
@@ -40,7 +43,9 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
     {
         double[] middles = [.. parts.Totals.Select(hours => SameEverywhere.Ln(hours * share.Share))];
         var hours = Draws.About("whole", middles, share.Spread, undertaking.SpentOnWhole.Values.Sum().InHours, options.Seed);
-        var basis = string.Create(CultureInfo.InvariantCulture, $"{share.Share * 60:0} minutes for each hour on parts, as in {Basis.Count(share.Builds, "finished build")}");
+        var basis = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{share.Share * 60:0} minutes for each hour on parts, as in {Basis.Count(share.Builds, "finished build")}");
         return new(Ranged(hours, basis), hours);
     }
 
@@ -48,7 +53,8 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
     {
         var spent = undertaking.SpentOnWhole.Values.Sum();
         var taken = spent == Minutes.Zero ? (double?)null : Rounded.Hours(spent.InHours);
-        var basis = "no guess under `whole` and no finished build to take its share from: " + (taken is null ? "not included" : $"only the {spent} spent so far");
+        var basis = "no guess under `whole` and no finished build to take its share from: "
+            + (taken is null ? "not included" : $"only the {spent} spent so far");
         return new(new(taken, taken, taken, basis), [.. Enumerable.Repeat(spent.InHours, options.Draws)]);
     }
 

@@ -26,7 +26,8 @@ internal sealed class EstimateBenchmark : Benchmark
     public override string Name => "estimate";
 
     /// <inheritdoc/>
-    protected override string What => $"{Draws:N0} draws over {Parts} parts from 150 finished ones, dates and back-test included; floor: as many bare normals, exponentials and sums";
+    protected override string What =>
+        $"{Draws:N0} draws over {Parts} parts from 150 finished ones, dates and back-test included; floor: as many bare normals and sums";
 
     /// <inheritdoc/>
     protected override double MostSeconds => 0.3;
@@ -58,6 +59,8 @@ internal sealed class EstimateBenchmark : Benchmark
         Array.Sort(totals);
     }
 
+    private static (Id<Operation>, Operation, IReadOnlyList<string>) Word(string id) => (new(id), new(new(id), id, TimeKind.Cutting), []);
+
     // Five builds of 30 parts, three evenings to a part.
     private static MakerJournal InventJournal() => new()
     {
@@ -65,7 +68,7 @@ internal sealed class EstimateBenchmark : Benchmark
         Id = Guid.Empty,
         Vocabulary = new Vocabulary
         {
-            Operations = WordList<Operation>.Of(Operations.Select(id => (new Id<Operation>(id), new Operation(new(id), id, TimeKind.Cutting), (IReadOnlyList<string>)[]))),
+            Operations = WordList<Operation>.Of(Operations.Select(Word)),
             Causes = WordList<Cause>.Of([]),
             Materials = WordList<MaterialFamily>.Of([]),
             StockForms = WordList<StockForm>.Of([]),

@@ -39,7 +39,8 @@ internal sealed class Draws
             var outlook = outlooks[j];
             if (outlook.Spent > 0)
             {
-                hours[j] = Beyond(outlook.Spent, [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))], outlook.Scatter, shares, orders[j]);
+                double[] middles = [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))];
+                hours[j] = Beyond(outlook.Spent, middles, outlook.Scatter, shares, orders[j]);
             }
             else
             {

@@ -16,7 +16,12 @@ internal sealed class References
     public References(IReadOnlyList<PastPart> past, OperationTimes times)
     {
         (this.past, this.times) = (past, times);
-        double[] ratios = [.. Enumerable.Range(0, past.Count).Where(i => past[i].Guess is not null).Select(i => Ln(past[i].Guess!.Value / times.TypicalOfPast(i)))];
+        double[] ratios =
+        [
+            .. Enumerable.Range(0, past.Count)
+                .Where(i => past[i].Guess is not null)
+                .Select(i => Ln(past[i].Guess!.Value / times.TypicalOfPast(i))),
+        ];
 
         // λ = exp(median ln(g/Q)): brings the operations' hours to the scale of the maker's guesses.
         lambda = ratios.Length == 0 ? null : Exp(Quantiles.Median(ratios));

@@ -4,8 +4,12 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Tests.Estimating;
 
-/// <summary>A maker invented for a test: a history, a plan, and what the plan really took.</summary>
-internal sealed record InventedMaker(IReadOnlyList<PastPart> Past, IReadOnlyList<PlannedPart> Plan, double Took);
+/// <summary>A maker invented for a test: a history, a plan, and what each part of the plan really took.</summary>
+internal sealed record InventedMaker(IReadOnlyList<PastPart> Past, IReadOnlyList<PlannedPart> Plan, IReadOnlyList<double> Hours)
+{
+    /// <summary>What the plan took in all.</summary>
+    public double Took => Hours.Sum();
+}
 
 /// <summary>How an invented world works; the default is as the method thinks.</summary>
 /// <param name="WithGuesses">Whether makers guess.</param>
@@ -52,7 +56,7 @@ internal sealed record InventedWorld(bool WithGuesses)
         return new InventedMaker(
             [.. sketches.Take(finished).Select((sketch, i) => sketch.Finished(i, hours[i]))],
             [.. sketches.Skip(finished).Select((sketch, j) => sketch.Planned(j))],
-            hours.Skip(finished).Sum());
+            [.. hours.Skip(finished)]);
     }
 
     private sealed record Sketch(double LogReference, double? Guess, double[] Shares, Id<Operation>[] Operations)

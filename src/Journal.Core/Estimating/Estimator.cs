@@ -1,4 +1,5 @@
 using Journal.Core.Estimating.Chance;
+using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
 
 namespace Journal.Core.Estimating;
@@ -18,8 +19,13 @@ internal static class Estimator
 
         var undertaking = asked.Without(options.Without);
         var knowledge = Knowledge.Of(undertaking, history);
-        var parts = PartsToCome.Of(undertaking, knowledge, options);
-        var whole = WholeToCome.Of(undertaking, knowledge, parts, options);
+        var open = OpenPart.Of(undertaking, knowledge);
+        var guesses = WholeToCome.Guesses(undertaking, knowledge);
+
+        // Drawn together, since the build's luck is one and the same for its parts and its whole.
+        var draws = Draws.Of([.. open.Select(part => part.Outlook), .. guesses], knowledge.Luck, options.Seed, options.Draws);
+        var parts = PartsToCome.Of(undertaking, knowledge, open, draws.Hours[..open.Count], options);
+        var whole = WholeToCome.Of(undertaking, knowledge, guesses, draws.Hours[open.Count..], parts, options);
         double[] totals = [.. parts.Totals.Zip(whole.Hours, (onParts, onWhole) => onParts + onWhole)];
         var finish = Finish.Of(undertaking, journal, totals, options);
         var sorted = Sorted(totals);

@@ -12,25 +12,21 @@ internal sealed record PartsToCome(
     IReadOnlyList<(string Name, double[] Hours)> Open,
     double[] Totals)
 {
-    public static PartsToCome Of(Undertaking undertaking, Knowledge knowledge, EstimateOptions options)
+    public static PartsToCome Of(
+        Undertaking undertaking,
+        Knowledge knowledge,
+        IReadOnlyList<OpenPart> open,
+        IReadOnlyList<double[]> hours,
+        EstimateOptions options)
     {
-        List<Part> open = [.. undertaking.Open];
-        List<PlannedPart> planned = [.. open.Select(part => knowledge.Planned(part, undertaking.SpentOn(part.Id)))];
-        List<Outlook> outlooks = [.. planned.Select(knowledge.Maker.OutlookOn)];
-        var draws = Draws.Of(outlooks, knowledge.Luck, options.Seed, options.Draws);
-        var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Id));
-
-        var estimates = new Dictionary<Id<Part>, PartEstimate>();
-        for (var j = 0; j < open.Count; j++)
-        {
-            var basis = Basis.Of(open[j], planned[j], outlooks[j], knowledge.Maker, knowledge.History);
-            estimates[open[j].Id] = Estimated(open[j].Id, outlooks[j], draws.Hours[j], knowledge.Luck, basis, undertaking);
-        }
-
+        var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Part.Id));
+        var estimates = open.Zip(hours).ToDictionary(
+            pair => pair.First.Part.Id,
+            pair => Estimated(pair.First.Part.Id, pair.First.Outlook, pair.Second, knowledge.Luck, pair.First.Basis(knowledge), undertaking));
         return new PartsToCome(
             [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part.Id, undertaking.SpentOn(part.Id)))],
-            [.. open.Zip(draws.Hours, (part, hours) => (part.Id.Value, hours))],
-            [.. draws.Totals().Select(hours => hours + closed.InHours)]);
+            [.. open.Zip(hours, (part, drawn) => (part.Part.Id.Value, drawn))],
+            [.. Draws.Sum(hours, options.Draws).Select(sum => sum + closed.InHours)]);
     }
 
     // A part not begun is log-normal, exactly; of one begun the draws tell.
@@ -54,4 +50,22 @@ internal sealed record PartsToCome(
 
     private static PartEstimate Taken(Id<Part> part, Minutes time) => new(
         part.Value, Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), $"finished in {time}", IsFinished: true);
+}
+
+/// <summary>A part still to make.</summary>
+/// <param name="Part">The part of the list.</param>
+/// <param name="Planned">The part as the method sees it.</param>
+/// <param name="Outlook">The outlook on it.</param>
+internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
+{
+    /// <summary>The parts of an undertaking still to make, in the order of its list.</summary>
+    public static IReadOnlyList<OpenPart> Of(Undertaking undertaking, Knowledge knowledge) =>
+    [
+        .. from part in undertaking.Open
+           let planned = knowledge.Planned(part, undertaking.SpentOn(part.Id))
+           select new OpenPart(part, planned, knowledge.Maker.OutlookOn(planned)),
+    ];
+
+    /// <summary>What its range rests on.</summary>
+    public string Basis(Knowledge knowledge) => Estimating.Basis.Of(Part, Planned, Outlook, knowledge.Maker, knowledge.History);
 }

@@ -10,33 +10,45 @@ namespace Journal.Core.Estimating;
 /// <param name="Hours">Its hours in each draw.</param>
 internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
 {
-    public static WholeToCome Of(Undertaking undertaking, Knowledge knowledge, PartsToCome parts, EstimateOptions options) =>
-        undertaking.Whole.Values.Any(guess => guess > Minutes.Zero) ? FromGuesses(undertaking, knowledge, options)
+    /// <summary>The outlooks on the guesses for the whole: each is forecast like a part with a guess, by the same habit.</summary>
+    public static IReadOnlyList<Outlook> Guesses(Undertaking undertaking, Knowledge knowledge) =>
+    [
+        .. Guessed(undertaking).Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
+        {
+            Spent = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key).InHours,
+        })),
+    ];
+
+    public static WholeToCome Of(
+        Undertaking undertaking,
+        Knowledge knowledge,
+        IReadOnlyList<Outlook> guesses,
+        IReadOnlyList<double[]> hours,
+        PartsToCome parts,
+        EstimateOptions options) =>
+        guesses.Count > 0 ? FromGuesses(undertaking, knowledge, guesses, hours, options)
         : WholeShare.Of(knowledge.History) is { } share && parts.Totals.Min() > 0 ? FromShare(undertaking, share, parts, options)
         : Nothing(undertaking, options);
 
-    // Each guess is forecast like a part with a guess: the same habit, the same luck of the build.
-    private static WholeToCome FromGuesses(Undertaking undertaking, Knowledge knowledge, EstimateOptions options)
+    private static List<KeyValuePair<Id<Operation>, Minutes>> Guessed(Undertaking undertaking) =>
+        [.. undertaking.Whole.Where(guess => guess.Value > Minutes.Zero)];
+
+    private static WholeToCome FromGuesses(
+        Undertaking undertaking,
+        Knowledge knowledge,
+        IReadOnlyList<Outlook> outlooks,
+        IReadOnlyList<double[]> hours,
+        EstimateOptions options)
     {
-        List<KeyValuePair<Id<Operation>, Minutes>> guesses = [.. undertaking.Whole.Where(guess => guess.Value > Minutes.Zero)];
-        List<Outlook> outlooks =
-        [
-            .. guesses.Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
-            {
-                Spent = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key).InHours,
-            })),
-        ];
-        var draws = Draws.Of(outlooks, knowledge.Luck, options.Seed, options.Draws);
         var unforeseen = undertaking.SpentOnWhole
             .Where(spent => undertaking.Whole.GetValueOrDefault(spent.Key) == Minutes.Zero)
             .Sum(spent => spent.Value);
-        double[] hours = [.. draws.Totals().Select(total => total + unforeseen.InHours)];
+        double[] totals = [.. Draws.Sum(hours, options.Draws).Select(sum => sum + unforeseen.InHours)];
 
-        var guessed = guesses.Sum(guess => guess.Value);
-        var middle = outlooks.Sum(outlook => SameEverywhere.Exp(outlook.Middle));
+        var guesses = Guessed(undertaking);
         var words = string.Join(" + ", guesses.Select(guess => $"{guess.Value} {guess.Key}"));
-        var basis = Basis.OfGuess(words, middle / guessed.InHours, knowledge.Maker);
-        return new(Ranged(hours, basis), hours);
+        var ratio = outlooks.Sum(outlook => SameEverywhere.Exp(outlook.Middle)) / guesses.Sum(guess => guess.Value).InHours;
+        return new(Ranged(totals, Basis.OfGuess(words, ratio, knowledge.Maker)), totals);
     }
 
     private static WholeToCome FromShare(Undertaking undertaking, WholeShare share, PartsToCome parts, EstimateOptions options)

@@ -242,6 +242,17 @@ public sealed class EstimateTests(ITestOutputHelper output)
     }
 
     [Fact]
+    public void Of_WorkOnTheWhole_SharesTheLuckOfTheBuildWithItsParts()
+    {
+        var journal = new Shop().WithDrill(17).Journal();
+        var two = Estimated(journal, Plan("shaper", Part("ram", 10), Part("slide", 10, ["assembly"])));
+        var whole = Estimated(journal, Plan("shaper", Part("ram", 10)) with { Whole = new Dictionary<Id<Operation>, Minutes> { [new("assembly")] = Time(10) } });
+
+        // Ten hours of assembly are as uncertain on the whole as on a part; with luck of its own the range would be narrower.
+        Assert.InRange(whole.Hours.P90 / whole.Hours.P10 / (two.Hours.P90 / two.Hours.P10), 0.985, 1.015);
+    }
+
+    [Fact]
     public void Of_OneGreatPart_IsNamedAsTheGreatestUncertainty()
     {
         var estimate = Estimated(new Shop().WithDrill(17).Journal(), Plan("shaper", Part("bush", 1), Part("bed", 60), Part("screw", 2)));

@@ -81,7 +81,8 @@ internal sealed class Draws
         }
     }
 
-    private static double[] Sum(double[][] hours, int count)
+    /// <summary>Step 10 for some of the parts: their sum in each of so many draws.</summary>
+    public static double[] Sum(IReadOnlyList<double[]> hours, int count)
     {
         var totals = new double[count];
         foreach (var part in hours)

@@ -1,0 +1,56 @@
+using System.Globalization;
+using Journal.Core.Estimating.Chance;
+using Journal.Core.Estimating.Method;
+using Journal.Core.Model;
+
+namespace Journal.Core.Estimating;
+
+/// <summary>What a part's range rests on, in words.</summary>
+internal static class Basis
+{
+    /// <summary>Of a part of the list.</summary>
+    public static string Of(Part part, PlannedPart planned, Outlook outlook, Maker maker, History history)
+    {
+        var words = planned.Guess is { } guess
+            ? OfGuess(Guessed(part), SameEverywhere.Exp(outlook.Middle) / guess, maker)
+            : OfOperations(planned.Operations, history);
+        return planned.Like is { } like ? $"{words}; like {like.Name}" : words;
+    }
+
+    /// <summary>Of a guess: <c>your guess 12h × 1.31, from 17 parts</c>.</summary>
+    public static string OfGuess(string guess, double ratio, Maker maker) => maker.WithGuesses.Parts == 0
+        ? $"your guess {guess}, with no past guess to hold it against"
+        : string.Create(CultureInfo.InvariantCulture, $"your guess {guess} × {ratio:0.00}, from {Count(maker.WithGuesses.Parts, "part")}");
+
+    private static string Guessed(Part part)
+    {
+        var guess = part.Guess!;
+        var time = new Minutes((int)Math.Round(guess.MeanMinutes, MidpointRounding.AwayFromZero));
+        return guess.IsForOne(part) ? $"{time} for each of {part.Quantity}" : time.ToString();
+    }
+
+    // `9 past boring jobs`, `9 past boring, 4 turning jobs`.
+    private static string OfOperations(IReadOnlyList<Id<Operation>> operations, History history)
+    {
+        if (operations.Count == 0)
+        {
+            return $"{Count(history.Parts.Count, "finished part")}, as it names no operation";
+        }
+
+        List<(Id<Operation> Operation, int Jobs)> known =
+        [
+            .. operations.Select(operation => (operation, Jobs(operation, history))).Where(pair => pair.Item2 > 0),
+        ];
+        return known.Count == 0
+            ? $"{Count(history.Parts.Count, "finished part")}, none with {string.Join(" or ", operations)}"
+            : $"{string.Join(", ", known.Select((pair, i) => $"{pair.Jobs} {(i == 0 ? "past " : "")}{pair.Operation}"))} {Jobs(known[^1].Jobs)}";
+    }
+
+    private static int Jobs(Id<Operation> operation, History history) =>
+        history.Parts.SelectMany(part => part.Work).Where(work => work.Operation == operation).Sum(work => work.Jobs);
+
+    private static string Jobs(int count) => count == 1 ? "job" : "jobs";
+
+    /// <summary>A number of things: <c>1 part</c>, <c>4 parts</c>.</summary>
+    internal static string Count(int count, string what) => count == 1 ? $"1 {what}" : $"{count} {what}s";
+}

@@ -1,0 +1,94 @@
+using Journal.Core.Estimating.Chance;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+
+namespace Journal.Core.Estimating;
+
+/// <summary>Hours in weeks as the maker has them, idle ones included.</summary>
+/// <param name="Hours">The hours of weeks that followed each other; more than zero in all.</param>
+/// <param name="Taken">How many of the maker's own weeks they come from.</param>
+internal sealed record BenchWeeks(IReadOnlyList<double> Hours, int Taken)
+{
+    // Two years: what the bench was like before says little about next winter. Our own choice.
+    private const int Longest = 104;
+
+    /// <summary>Fewer of the maker's own weeks than this do not show how they vary.</summary>
+    public const int Enough = 4;
+
+    /// <summary>The mean, idle weeks counted.</summary>
+    public double HoursAWeek => Hours.Average();
+
+    /// <summary>
+    /// The ISO weeks from the first to the last worked; the week of today, not over yet, only where there is no other.
+    /// Hours a week, where given, scale them: the maker's weeks keep their ups and downs. Null where nothing is known.
+    /// </summary>
+    public static BenchWeeks? Of(MakerJournal journal, DateOnly today, decimal? hoursAWeek)
+    {
+        var worked = Sums.By(journal.StoodOn(today).Entries, entry => IsoWeek.Of(entry.Date), entry => entry.Time)
+            .ToDictionary(week => week.What, week => week.Minutes);
+        List<IsoWeek> over = [.. worked.Keys.Where(week => week != IsoWeek.Of(today))];
+        List<IsoWeek> known = over.Count > 0 ? over : [.. worked.Keys];
+        double[] hours = known.Count == 0 ? []
+            : [.. IsoWeek.Through(known.Min(), known.Max()).TakeLast(Longest).Select(week => worked.GetValueOrDefault(week).InHours)];
+        return hoursAWeek is { } wanted ? Scaled(hours, (double)wanted)
+            : hours.Length == 0 ? null
+            : new(hours, hours.Length);
+    }
+
+    private static BenchWeeks Scaled(double[] hours, double wanted) => hours.Length < Enough
+        ? new([wanted], hours.Length)
+        : new([.. hours.Select(week => week * wanted / hours.Average())], hours.Length);
+}
+
+/// <summary>Days from a start on, away days left out: hours become dates.</summary>
+internal sealed class BenchCalendar
+{
+    /// <summary>A century of weeks; what takes longer has no date.</summary>
+    private const int LastWeek = 5_218;
+
+    // Weeks are drawn in runs, since busy and idle ones come in spells: single draws would even them out and promise too much.
+    // (The moving-block bootstrap: H. R. Künsch, Annals of Statistics 17, 1989.)
+    private const int Run = 4;
+
+    private readonly IReadOnlyList<double> hours;
+    private readonly DateOnly start;
+    private readonly IReadOnlyList<DateRange> away;
+    private readonly List<DateOnly[]> openDays = [];
+
+    /// <summary>Prepares to reckon from a day on.</summary>
+    public BenchCalendar(BenchWeeks weeks, DateOnly start, IReadOnlyList<DateRange> away) =>
+        (hours, this.start, this.away) = (weeks.Hours, start, away);
+
+    /// <summary>The day on which so many hours are done, with weeks drawn by chance; the last day of all for more than a century.</summary>
+    public DateOnly DayOf(double work, Luck luck)
+    {
+        var at = 0;
+        for (var week = 0; week < LastWeek; week++)
+        {
+            at = week % Run == 0 ? luck.Below(hours.Count) : (at + 1) % hours.Count;
+            var days = OpenDays(week);
+            var done = hours[at] * days.Length / 7;
+            if (done >= work && days.Length > 0)
+            {
+                var part = work > 0 ? work / done : 0;
+                return days[Math.Clamp((int)Math.Ceiling(part * days.Length) - 1, 0, days.Length - 1)];
+            }
+
+            work -= done;
+        }
+
+        return DateOnly.MaxValue;
+    }
+
+    // The days of the week at the bench; the first week begins with the start.
+    private DateOnly[] OpenDays(int week)
+    {
+        while (openDays.Count <= week)
+        {
+            var monday = IsoWeek.Of(start).Monday.AddDays(7 * openDays.Count);
+            openDays.Add([.. Enumerable.Range(0, 7).Select(monday.AddDays).Where(day => day >= start && away.All(range => !range.Contains(day)))]);
+        }
+
+        return openDays[week];
+    }
+}

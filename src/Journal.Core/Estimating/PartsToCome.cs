@@ -1,0 +1,71 @@
+using Journal.Core.Estimating.Method;
+using Journal.Core.Model;
+
+namespace Journal.Core.Estimating;
+
+/// <summary>The parts of an undertaking, drawn.</summary>
+/// <param name="Estimates">Each part of the list in its order.</param>
+/// <param name="Open">The parts still to make with their hours in each draw.</param>
+/// <param name="Totals">Hours on all parts in each draw, what was spent on others included.</param>
+internal sealed record PartsToCome(
+    IReadOnlyList<PartEstimate> Estimates,
+    IReadOnlyList<(string Name, double[] Hours)> Open,
+    double[] Totals)
+{
+    public static PartsToCome Of(
+        Undertaking undertaking,
+        Knowledge knowledge,
+        IReadOnlyList<OpenPart> open,
+        IReadOnlyList<double[]> hours,
+        EstimateOptions options)
+    {
+        var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Part.Id));
+        var estimates = open.Zip(hours).ToDictionary(
+            pair => pair.First.Part.Id,
+            pair => Estimated(pair.First.Part.Id, pair.First.Outlook, pair.Second, knowledge.Luck, pair.First.Basis(knowledge), undertaking));
+        return new PartsToCome(
+            [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part.Id, undertaking.SpentOn(part.Id)))],
+            [.. open.Zip(hours, (part, drawn) => (part.Part.Id.Value, drawn))],
+            [.. Draws.Sum(hours, options.Draws).Select(sum => sum + closed.InHours)]);
+    }
+
+    // A part not begun is log-normal, exactly; of one begun the draws tell.
+    private static PartEstimate Estimated(Id<Part> part, Outlook outlook, double[] draws, SharedLuck luck, string basis, Undertaking undertaking)
+    {
+        if (outlook.Spent == 0)
+        {
+            return new(part.Value, Exact(0.1), Exact(0.5), Exact(0.9), basis);
+        }
+
+        var sorted = Estimator.Sorted(draws);
+        return new(
+            part.Value,
+            Estimator.At(sorted, 0.1, 0),
+            Estimator.At(sorted, 0.5, 0),
+            Estimator.At(sorted, 0.9, 0),
+            $"{basis}; {undertaking.SpentOn(part)} spent so far");
+
+        double Exact(double share) => Rounded.Hours(outlook.Quantile(share, luck));
+    }
+
+    private static PartEstimate Taken(Id<Part> part, Minutes time) => new(
+        part.Value, Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), $"finished in {time}", IsFinished: true);
+}
+
+/// <summary>A part still to make.</summary>
+/// <param name="Part">The part of the list.</param>
+/// <param name="Planned">The part as the method sees it.</param>
+/// <param name="Outlook">The outlook on it.</param>
+internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
+{
+    /// <summary>The parts of an undertaking still to make, in the order of its list.</summary>
+    public static IReadOnlyList<OpenPart> Of(Undertaking undertaking, Knowledge knowledge) =>
+    [
+        .. from part in undertaking.Open
+           let planned = knowledge.Planned(part, undertaking.SpentOn(part.Id))
+           select new OpenPart(part, planned, knowledge.Maker.OutlookOn(planned)),
+    ];
+
+    /// <summary>What its range rests on.</summary>
+    public string Basis(Knowledge knowledge) => Estimating.Basis.Of(Part, Planned, Outlook, knowledge.Maker, knowledge.History);
+}

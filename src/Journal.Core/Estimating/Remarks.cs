@@ -1,0 +1,38 @@
+using Journal.Core.Estimating.Method;
+using Journal.Core.Model;
+
+namespace Journal.Core.Estimating;
+
+/// <summary>What the reader should know of an estimate.</summary>
+internal static class Remarks
+{
+    /// <summary>About the history and the list, in the order of their weight.</summary>
+    public static IEnumerable<string> On(Undertaking undertaking, Knowledge knowledge)
+    {
+        List<Part> open = [.. undertaking.Open];
+        if (open.Count > 0 && Thin(open, knowledge) is { } thin)
+        {
+            yield return thin;
+        }
+
+        foreach (var part in open.Where(part => part.Like is { } like && knowledge.History.Parts.All(past => past.Ref != like)))
+        {
+            yield return $"{part.Id} is like {part.Like}, which is not finished yet: it is estimated without it.";
+        }
+    }
+
+    private static string? Thin(List<Part> open, Knowledge knowledge)
+    {
+        var (guessed, all) = (knowledge.Maker.WithGuesses.Parts, knowledge.History.Parts.Count);
+        var hasGuesses = open.Any(part => part.Guess is not null);
+        return all == 0
+            ? "No part is finished yet: this rests on your guesses alone, and the range is wide."
+            : all < MethodConstants.EnoughParts
+            ? $"Only {Basis.Count(all, "part")} finished so far: too few to know your habits, so the range is wider."
+            : hasGuesses && guessed == 0
+            ? "No finished part had a guess: what your guesses are worth is not known yet, so the range is wider."
+            : hasGuesses && guessed < MethodConstants.EnoughParts
+            ? $"Only {Basis.Count(guessed, "finished part")} had a guess: too few to know what yours are worth, so the range is wider."
+            : null;
+    }
+}

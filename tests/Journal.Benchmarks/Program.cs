@@ -1,0 +1,15 @@
+using Journal.Benchmarks;
+using Journal.Benchmarks.Estimating;
+
+// Each benchmark is one class; more are added here. Without a name all of them run.
+Benchmark[] all = [new EstimateBenchmark()];
+
+var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
+if (wanted.Length == 0)
+{
+    Console.Error.WriteLine($"No benchmark has that name. There are: {string.Join(", ", all.Select(benchmark => benchmark.Name))}.");
+    return 2;
+}
+
+var missed = wanted.Count(benchmark => !benchmark.Measure(Console.Out));
+return missed == 0 ? 0 : 1;

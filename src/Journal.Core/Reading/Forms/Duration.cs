@@ -9,7 +9,8 @@ internal enum TimeFault
 {
     None,
     Form,
-    NotPositive,
+    Zero,
+    Negative,
 }
 
 /// <summary>
@@ -18,7 +19,8 @@ internal enum TimeFault
 /// </summary>
 internal static partial class Duration
 {
-    private const decimal MostMinutes = 1_000_000;
+    /// <summary>Ten thousand hours: beyond any build, and sums of many stay within an integer.</summary>
+    private const decimal MostMinutes = 600_000;
 
     public static bool TryParse(string text, out Minutes time, out TimeFault fault)
     {
@@ -34,7 +36,7 @@ internal static partial class Duration
         var whole = (int)decimal.Round(minutes, MidpointRounding.AwayFromZero);
         if (isNegative || whole == 0)
         {
-            fault = TimeFault.NotPositive;
+            fault = isNegative ? TimeFault.Negative : TimeFault.Zero;
             return false;
         }
 

@@ -29,6 +29,8 @@ public sealed class ProblemKind
     public Problem At(Place place, params object[] details) => new(
         this,
         place,
-        string.Format(CultureInfo.InvariantCulture, text, details),
-        string.Format(CultureInfo.InvariantCulture, remedy, details).Trim());
+        string.Format(CultureInfo.InvariantCulture, text, Clean(details)),
+        string.Format(CultureInfo.InvariantCulture, remedy, Clean(details)).Trim());
+
+    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Of(written) : detail)];
 }

@@ -43,6 +43,7 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
 
     private EntryDraft Read(Fields fields, Id<Entry> id, DateOnly date, FrontMatter halves)
     {
+        scope.Definitions.Add(new Definition(IdKind.Entry, build, id.Value, scope.Start));
         var jobs = new JobShape(scope, new EntryRef(build, id), date, parts);
         var (body, inText) = new BodyReader(scope.File, scope.Log).Read(halves.Body, halves.BodyLine);
         var entry = new Entry
@@ -92,7 +93,7 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
 
     private static string TitleFrom(Id<Entry> id)
     {
-        var name = Dates.AtStartOf(id.Value) is not null && id.Value.Length > 11 ? id.Value[11..] : id.Value;
-        return Titles.FromId(name);
+        const int Date = 10;
+        return Dates.AtStartOf(id.Value) is null ? id.ToTitle() : id.Value.Length > Date + 1 ? Titles.FromId(id.Value[(Date + 1)..]) : id.Value;
     }
 }

@@ -159,6 +159,15 @@ public sealed class JournalReader
         }
     }
 
-    private Problem[] InOrder() =>
-        [.. scopes.SelectMany(scope => scope.Log.Problems).Concat(log.Problems).OrderBy(problem => problem.Place).ThenBy(problem => problem.Kind.Code, StringComparer.Ordinal)];
+    private Problem[] InOrder()
+    {
+        var cut = new HashSet<string>(StringComparer.Ordinal);
+        return
+        [
+            .. scopes.SelectMany(scope => scope.Log.Problems).Concat(log.Problems)
+                .OrderBy(problem => problem.Place)
+                .ThenBy(problem => problem.Kind.Code, StringComparer.Ordinal)
+                .Where(problem => problem.Kind != ProblemTable.TooManyProblems || cut.Add(problem.Place.File)),
+        ];
+    }
 }

@@ -84,7 +84,7 @@ public sealed class EntryKeysTests
         var trial = Assert.Single(entry.Trials);
         Assert.Equal(("air", "3 bar", "200 rpm", 13, "Ran"), (trial.On, trial.Pressure, trial.Speed, trial.Time?.Count, trial.Result));
         var measured = Assert.Single(entry.Readings);
-        Assert.Equal(("bore", "head", "25 H7", "25.012", "gauges", 24), (measured.Feature, measured.Part?.Value, measured.Required, measured.Actual, measured.With?.Value, measured.Place.Line));
+        Assert.Equal(("bore", "head", "25 H7", "25.012", "gauges", 25), (measured.Feature, measured.Part?.Value, measured.Required, measured.Actual, measured.With?.Value, measured.Place.Line));
         var setting = Assert.Single(entry.Settings);
         Assert.Equal(("25", 320m, "0.05", 2, "3", "0.5"), (setting.Diameter, setting.Rpm, setting.Feed, setting.Teeth, setting.Width, setting.Depth));
         Assert.Equal(("grey-iron", "GG25", "bar", "lathe", "dry", "good", "Sang"), (setting.Material?.Family.Value, setting.Material?.Grade, setting.Cutter, setting.Machine?.Value, setting.Coolant, setting.Verdict, setting.Note));

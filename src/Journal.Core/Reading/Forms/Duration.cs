@@ -75,7 +75,7 @@ internal static partial class Duration
     [GeneratedRegex(@"^(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"^(?:(?<h>[0-9]+(?:\.[0-9]+)?) ?h(?:ours?|rs?)?(?: ?(?<m>[0-5]?[0-9]) ?(?:m|min|minutes?)?)?|(?<m>[0-9]+) ?(?:m|min|minutes?))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?:(?<h>[0-9]+(?:\.[0-9]+)?) ?h(?:ours?|rs?)?(?: ?(?<m>[0-5]?[0-9]) ?(?:m|min|minutes?)?)?|(?<m>[0-9]+(?:\.[0-9]+)?) ?(?:m|min|minutes?))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex HoursAndMinutes();
 
     [GeneratedRegex("^(?<h>[0-9]{1,3}):(?<m>[0-5][0-9])$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Journal.Core.Model;
 
 namespace Journal.Core.Reading.Problems;
@@ -7,14 +6,13 @@ namespace Journal.Core.Reading.Problems;
 /// <summary>A kind of problem: a line of <see cref="ProblemTable"/>.</summary>
 public sealed class ProblemKind
 {
-    private readonly CompositeFormat text;
-    private readonly CompositeFormat remedy;
+    private readonly string text;
+    private readonly string remedy;
 
     internal ProblemKind(string code, Severity severity, string text, string remedy)
     {
         (Code, Severity) = (code, severity);
-        this.text = CompositeFormat.Parse(text);
-        this.remedy = CompositeFormat.Parse(remedy);
+        (this.text, this.remedy) = (text, remedy);
     }
 
     /// <summary>The lasting name of the kind, in words joined by hyphens.</summary>

@@ -141,7 +141,7 @@ public sealed class ProblemTableTests
     {
         foreach (var (name, kind) in Kinds())
         {
-            var problem = kind.At(new("a", 1, 1), "one.", "two.", "three", "four", "five");
+            var problem = kind.At(new("a", 1, 1), "one.", "two.", "three.", "four.", "five");
             Assert.True(problem.Message.EndsWith('.') && problem.Remedy.EndsWith('.') && !problem.Message.Contains('{', StringComparison.Ordinal), name);
             Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", kind.Code);
         }

@@ -82,14 +82,27 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
             return null;
         }
 
-        // Pipes and devices have no length either; opening one could wait for ever.
-        if (new FileInfo(full).Length == 0)
+        if (FaultOf(full) is { } fault)
         {
-            scope.Log.Add(ProblemTable.PictureBroken, place, written, "it is empty.");
+            scope.Log.Add(ProblemTable.PictureBroken, place, written, fault);
             return null;
         }
 
         return Path.GetRelativePath(folder.Root, full).Replace(Path.DirectorySeparatorChar, '/');
+    }
+
+    // Pipes and devices have no length; opening one could wait for ever.
+    private static string? FaultOf(string full)
+    {
+        try
+        {
+            var file = new FileInfo(full);
+            return ((FileInfo?)file.ResolveLinkTarget(returnFinalTarget: true) ?? file).Length == 0 ? "it is empty." : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return e.Message;
+        }
     }
 
     private bool IsBelow(string full) => full.StartsWith(folder.Root + Path.DirectorySeparatorChar, StringComparison.Ordinal);

@@ -24,6 +24,8 @@ internal sealed class YamlReader
 
     private YamlReader(string text, string file, int firstLine, ProblemLog log)
     {
+        // YAML 1.2.2, 5.4: these end no line any more; the parser still thinks so and would count lines that no editor shows.
+        text = text.Replace('\u0085', ' ').Replace('\u2028', ' ').Replace('\u2029', ' ');
         (this.text, this.file, this.log) = (text, file, log);
         lineOffset = firstLine - 1;
         parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
@@ -144,7 +146,9 @@ internal sealed class YamlReader
     {
         if (scalar.Style == ScalarStyle.Plain && LostAsComment(scalar.End) is { } lost)
         {
-            log.Add(ProblemTable.CutShort, PlaceOf(scalar.Start), lost);
+            // Where all is lost there is no value to point at but the lost one.
+            var place = PlaceOf(scalar.Start);
+            log.Add(ProblemTable.CutShort, scalar.Value.Length > 0 ? place : place with { Column = place.Column + lost.After }, lost.Text);
         }
 
         return new TextNode(PlaceOf(scalar.Start), scalar.Value, scalar.Style is not ScalarStyle.Plain);
@@ -180,9 +184,10 @@ internal sealed class YamlReader
     }
 
     // `tap #10-32` loses its end without a word; `2h45  # a remark` is meant as a comment.
-    private string? LostAsComment(Mark end)
+    private (string Text, int After)? LostAsComment(Mark end)
     {
-        var at = (int)Math.Min(end.Index, text.Length);
+        var start = (int)Math.Min(end.Index, text.Length);
+        var at = start;
         while (at < text.Length && text[at] is ' ' or '\t')
         {
             at++;
@@ -194,7 +199,7 @@ internal sealed class YamlReader
         }
 
         var stop = text.AsSpan(at).IndexOfAny("\r\n \t");
-        return stop < 0 ? text[at..] : text[at..(at + stop)];
+        return (stop < 0 ? text[at..] : text[at..(at + stop)], at - start);
     }
 
     private void Next<T>()

@@ -107,6 +107,7 @@ public sealed class PlaceTests
     [InlineData("---  \npart: head\nhours: 1h\n---\t\nText")]
     [InlineData("---\r\npart: head\r\nhours: 1h\r\n---\r\nText")]
     [InlineData("---\npart: head\nhours: 1h\n---")]
+    [InlineData("---\rpart: head\rhours: 1h\r---\rText")]
     [InlineData("---\npart: head\nhours: 1h\n---\n---\n\nText after a rule\n\n---\n")]
     public void FrontMatter_FencesInAnyDress_AreSeen(string text)
     {

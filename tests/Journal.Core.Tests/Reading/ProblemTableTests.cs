@@ -14,7 +14,7 @@ public sealed class ProblemTableTests
     [
         new(NoJournal, "journal.yaml:1:1", "There is no journal.yaml here.", "--in", j => File.Delete(j.PathOf("journal.yaml"))),
         new(NotUtf8, "drill/2025-10-03.md:3:14", "This file is not UTF-8", "encoding UTF-8", j => j.Write("drill/2025-10-03.md", [.. "---\nhours: 1h\ntitle: A mill"u8, 0xE9, .. "\n---\n"u8])),
-        new(FileTooLarge, "drill/2025-10-03.md:1:1", "This file has 2 MiB; at most 1 MiB is read.", "Split it", j => j.Write("drill/2025-10-03.md", new byte[2 * 1024 * 1024])),
+        new(FileTooLarge, "drill/2025-10-03.md:1:1", "This file has 2 MiB; at most 512 KiB is read.", "Split it", j => j.Write("drill/2025-10-03.md", new byte[2 * 1024 * 1024])),
         new(BuildAtTop, "build.yaml:1:1", "build.yaml stands beside journal.yaml.", "folder of its own", j => j.Write("build.yaml", "title: A\n")),
         new(BadFileName, "drill/2025-10-03 Boring.md:1:1", "The name “2025-10-03 Boring” cannot be an address.", "such as `2025-10-03-boring`", j => j.WriteEntry("2025-10-03 Boring")),
         new(ReservedName, "tooling/build.yaml:1:1", "The name “tooling” is taken", "Rename it", j => j.Write("tooling/build.yaml", "title: A\n")),

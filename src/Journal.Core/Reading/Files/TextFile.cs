@@ -3,6 +3,7 @@ using System.Text;
 using System.Text.Unicode;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Text;
 
 namespace Journal.Core.Reading.Files;
 
@@ -10,7 +11,7 @@ namespace Journal.Core.Reading.Files;
 internal static class TextFile
 {
     /// <summary>The most that is read of any file.</summary>
-    public const long LargestFile = 1024 * 1024;
+    public const long LargestFile = 512 * 1024;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -71,8 +72,7 @@ internal static class TextFile
     private static Place PlaceBehind(ReadOnlySpan<byte> bytes, int good, string file)
     {
         var before = Strict.GetString(bytes[..good]);
-        var line = 1 + before.Count(c => c == '\n');
-        return new Place(file, line, before.Length - before.LastIndexOf('\n'));
+        return new LineStarts(before, file, firstLine: 1).At(before.Length);
     }
 
     private static string Size(long bytes) =>

@@ -20,11 +20,12 @@ internal static class BodyBounds
     private const int DeepestLine = 24;
 
     /// <summary>The line, from 0, on which there is too much to read; null where there is none.</summary>
-    public static (int Line, bool IsTable)? Excess(string text)
+    public static (int Line, bool IsTable)? Excess(LineStarts lines)
     {
-        var (line, brackets, emphasis, columns, rows) = (0, 0, 0, 0, 0);
-        foreach (var row in text.AsSpan().EnumerateLines())
+        var (brackets, emphasis, columns, rows) = (0, 0, 0, 0);
+        for (var line = 0; line < lines.Count; line++)
         {
+            var row = lines.Row(line);
             (columns, rows) = row.IsWhiteSpace() ? (0, 0) : (Math.Max(columns, row.Count('|')), rows + 1);
             if (columns > WidestTable + 1 || columns * rows > MostCells)
             {
@@ -37,22 +38,20 @@ internal static class BodyBounds
             {
                 return (line, false);
             }
-
-            line++;
         }
 
         return null;
     }
 
     /// <summary>The line, from 0, that opens most: the likeliest place of what the library found too deep.</summary>
-    public static int DeepestLineOf(string text)
+    public static int DeepestLineOf(LineStarts lines)
     {
-        var (line, deepest, most) = (0, 0, -1);
-        foreach (var row in text.AsSpan().EnumerateLines())
+        var (deepest, most) = (0, -1);
+        for (var line = 0; line < lines.Count; line++)
         {
+            var row = lines.Row(line);
             var opened = row.Count('[') + row.Count('*') + row.Count('_') + row.Count('>') + (row.Length - row.TrimStart().Length) / 2;
             (deepest, most) = opened > most ? (line, opened) : (deepest, most);
-            line++;
         }
 
         return deepest;

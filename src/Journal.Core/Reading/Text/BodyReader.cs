@@ -16,7 +16,8 @@ internal sealed class BodyReader(string file, ProblemLog log)
     /// <summary>The text with its links, and the pictures that stand in it; empty, with a problem, where it is refused.</summary>
     public (Body Body, IReadOnlyList<(Photo Photo, Place Place)> Photos) Read(string text, int firstLine)
     {
-        if (!IsWithinBounds(text, firstLine))
+        var places = new LineStarts(text, file, firstLine);
+        if (!IsWithinBounds(text, places))
         {
             return (Body.Empty, []);
         }
@@ -29,11 +30,10 @@ internal sealed class BodyReader(string file, ProblemLog log)
         catch (ArgumentException)
         {
             // The library's own limit on nesting, told without a position.
-            log.Add(ProblemTable.TextTooNested, new Place(file, firstLine + BodyBounds.DeepestLineOf(text), 1));
+            log.Add(ProblemTable.TextTooNested, places.AtLine(BodyBounds.DeepestLineOf(places)));
             return (Body.Empty, []);
         }
 
-        var places = new LineStarts(text, file, firstLine);
         var (links, photos, holdsHtml) = (new List<BodyLink>(), new List<(Photo, Place)>(), false);
         foreach (var node in document.Descendants())
         {
@@ -81,23 +81,23 @@ internal sealed class BodyReader(string file, ProblemLog log)
         return words.Length == 0 ? null : words;
     }
 
-    private bool IsWithinBounds(string text, int firstLine)
+    private bool IsWithinBounds(string text, LineStarts places)
     {
         if (text.Length > BodyBounds.LongestBody)
         {
-            log.Add(ProblemTable.BodyTooLong, new Place(file, firstLine, 1), text.Length, BodyBounds.LongestBody);
+            log.Add(ProblemTable.BodyTooLong, places.AtLine(0), text.Length, BodyBounds.LongestBody);
             return false;
         }
 
-        switch (BodyBounds.Excess(text))
+        switch (BodyBounds.Excess(places))
         {
             case null:
                 return true;
             case (var line, true):
-                log.Add(ProblemTable.TableTooLarge, new Place(file, firstLine + line, 1), BodyBounds.WidestTable, BodyBounds.MostCells);
+                log.Add(ProblemTable.TableTooLarge, places.AtLine(line), BodyBounds.WidestTable, BodyBounds.MostCells);
                 return false;
             case (var line, false):
-                log.Add(ProblemTable.TextTooNested, new Place(file, firstLine + line, 1));
+                log.Add(ProblemTable.TextTooNested, places.AtLine(line));
                 return false;
         }
     }

@@ -6,12 +6,13 @@ namespace Journal.Core.Reading.Text;
 internal sealed class LineStarts
 {
     private readonly List<int> starts = [0];
+    private readonly string text;
     private readonly string file;
     private readonly int firstLine;
 
     public LineStarts(string text, string file, int firstLine)
     {
-        (this.file, this.firstLine) = (file, firstLine);
+        (this.text, this.file, this.firstLine) = (text, file, firstLine);
         for (var i = 0; i < text.Length; i++)
         {
             // CR LF, LF and a lone CR end a line (CommonMark 0.31.2, 2.1); an editor counts them so too.
@@ -21,6 +22,14 @@ internal sealed class LineStarts
             }
         }
     }
+
+    public int Count => starts.Count;
+
+    /// <summary>The text of a line, counted from 0 in the piece, with the signs that end it.</summary>
+    public ReadOnlySpan<char> Row(int line) => text.AsSpan()[starts[line]..(line + 1 < starts.Count ? starts[line + 1] : text.Length)];
+
+    /// <summary>The beginning of a line, counted from 0 in the piece.</summary>
+    public Place AtLine(int line) => new(file, firstLine + line, 1);
 
     public Place At(int offset)
     {

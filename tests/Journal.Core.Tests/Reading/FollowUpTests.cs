@@ -41,7 +41,7 @@ public sealed class FollowUpTests
         journal.Write("vice/build.yaml", "title: Vice\n").Write("vice/2025-10-01.md", "---\nhours: 1h\n---\n[a](part:drill/head) [b](entry:drill/2025-10-03)\n");
         journal.Write("plans/a.yaml", "title: A\nparts: [{id: b, like: drill/head}]\n");
 
-        Assert.Equal(["drill/2025-10-03.md:8:1 unknown-key", "drill/build.yaml:2:1 not-yaml"], journal.Problems());
+        Assert.Equal(["drill/2025-10-03.md:8:1 unknown-key", "drill/build.yaml:1:8 not-yaml"], journal.Problems());
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public sealed class FollowUpTests
         var reading = journal.Read();
 
         Assert.Null(reading.Journal);
-        Assert.Equal(["drill/2025-10-03.md:2:7 unknown-part", "journal.yaml:2:1 not-yaml"], JournalOnDisk.Lines(reading.Problems));
+        Assert.Equal(["drill/2025-10-03.md:2:7 unknown-part", "journal.yaml:1:8 not-yaml"], JournalOnDisk.Lines(reading.Problems));
     }
 
     [Fact]

@@ -10,6 +10,8 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
     private const int MostLinks = 8;
     private static readonly string[] Read = [".jpg", ".jpeg", ".png", ".webp", ".gif", ".bmp", ".tif", ".tiff"];
 
+    private readonly HashSet<string> missing = new(StringComparer.Ordinal);
+
     /// <summary>The pictures listed, then those that stand in the text alone, each once, with paths from the journal's folder.</summary>
     public IReadOnlyList<Photo> Find(IReadOnlyList<(Photo Photo, Place Place)> listed, IReadOnlyList<(Photo Photo, Place Place)> inText)
     {
@@ -43,6 +45,12 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 
     private string? Locate(string written, Place place)
     {
+        // A picture that is listed and stands in the text as well is one picture.
+        if (missing.Contains(written))
+        {
+            return null;
+        }
+
         if (written.Contains('\0', StringComparison.Ordinal))
         {
             scope.Log.Add(ProblemTable.PictureMissing, place, written, "No file has such a name.");
@@ -64,6 +72,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
             }
         }
 
+        missing.Add(written);
         scope.Log.Add(ProblemTable.PictureMissing, place, written, "Copy it there, or take the line out.");
         return null;
     }

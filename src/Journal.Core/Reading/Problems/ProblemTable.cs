@@ -24,7 +24,7 @@ public static class ProblemTable
     public static readonly ProblemKind NotKeys = Error("not-keys", "Keys with values are expected here.", "Write `key: value`, one to a line.");
     public static readonly ProblemKind NotAList = Error("not-a-list", "A list is expected here.", "Begin each item with `- `.");
     public static readonly ProblemKind YamlTooDeep = Error("yaml-too-deep", "This is nested more than {0} deep.", "No key needs that; look for brackets that were not closed.");
-    public static readonly ProblemKind YamlAlias = Error("yaml-alias", "Aliases (`*{0}`) are not read.", "Write the value out.");
+    public static readonly ProblemKind YamlAlias = Error("yaml-alias", "Aliases (`*{0}`) are not read.", "Write the value out; a text that begins with `*` goes in double quotes.");
     public static readonly ProblemKind YamlSecondDocument = Error("yaml-second-document", "A second YAML document begins here.", "Take the line `---` out.");
     public static readonly ProblemKind UnknownKey = Error("unknown-key", "There is no key `{0}` here.", "{1}");
     public static readonly ProblemKind DuplicateKey = Error("duplicate-key", "The key `{0}` is here a second time; the first is on line {1}.", "Keep one, or join their values in a list.");

@@ -25,8 +25,8 @@ internal sealed class LineStarts
 
     public int Count => starts.Count;
 
-    /// <summary>The text of a line, counted from 0 in the piece, with the signs that end it.</summary>
-    public ReadOnlySpan<char> Row(int line) => text.AsSpan()[starts[line]..(line + 1 < starts.Count ? starts[line + 1] : text.Length)];
+    /// <summary>The text of a line, counted from 0 in the piece, without the signs that end it.</summary>
+    public ReadOnlySpan<char> Row(int line) => text.AsSpan()[starts[line]..(line + 1 < starts.Count ? starts[line + 1] : text.Length)].TrimEnd("\r\n");
 
     /// <summary>The beginning of a line, counted from 0 in the piece.</summary>
     public Place AtLine(int line) => new(file, firstLine + line, 1);

@@ -19,6 +19,7 @@ internal sealed class YamlReader
     private readonly int lineOffset;
     private readonly ProblemLog log;
     private readonly Parser parser;
+    private readonly Stack<Mark> open = new();
     private Mark last = Mark.Empty;
     private bool isRefused;
 
@@ -74,9 +75,15 @@ internal sealed class YamlReader
         {
             return reader.ReadDocument();
         }
+        catch (YamlException e) when (reader.IsBracketOpen(e))
+        {
+            log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.open.Peek()), YamlFault.NotClosed);
+        }
         catch (YamlException e)
         {
-            log.Add(ProblemTable.NotYaml, reader.PlaceOf(e.Start), FirstSentence(e.Message));
+            // A tab is met at the end of what was read, all else at its beginning.
+            var isTab = e.Message.Contains("a tab character", StringComparison.Ordinal);
+            log.Add(ProblemTable.NotYaml, reader.PlaceOf(isTab ? e.End : e.Start), YamlFault.InPlainWords(e.Message));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
         {
@@ -84,19 +91,15 @@ internal sealed class YamlReader
             // What was refused is told already.
             if (!reader.isRefused)
             {
-                log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.last), "a bracket or quotation mark is not closed.");
+                log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.open.TryPeek(out var opened) ? opened : reader.last), YamlFault.NotClosed);
             }
         }
 
         return null;
     }
 
-    private static string FirstSentence(string message)
-    {
-        var start = message.LastIndexOf("): ", StringComparison.Ordinal) is >= 0 and var at ? at + 3 : 0;
-        var sentence = message[start..].Trim();
-        return sentence.Length == 0 ? "it cannot be understood." : char.ToLowerInvariant(sentence[0]) + sentence[1..];
-    }
+    private bool IsBracketOpen(YamlException e) => open.TryPeek(out var opened) && (int)opened.Index < text.Length && text[(int)opened.Index] is '[' or '{'
+        && (YamlFault.IsNotClosed(e.Message) || e.Start.Index >= text.AsSpan().TrimEnd().Length);
 
     private Node? ReadDocument()
     {
@@ -157,17 +160,20 @@ internal sealed class YamlReader
     private ListNode ReadList(SequenceStart start, int depth)
     {
         var nodes = new List<Node>();
+        open.Push(start.Start);
         for (MoveNext(); parser.Current is not SequenceEnd; MoveNext())
         {
             nodes.Add(ReadNode(depth + 1));
         }
 
+        open.Pop();
         return new ListNode(PlaceOf(start.Start), nodes);
     }
 
     private MapNode ReadMap(MappingStart start, int depth)
     {
         var pairs = new List<KeyValuePair<TextNode, Node>>();
+        open.Push(start.Start);
         for (MoveNext(); parser.Current is not MappingEnd; MoveNext())
         {
             var key = ReadNode(depth + 1) as TextNode;
@@ -180,6 +186,7 @@ internal sealed class YamlReader
             pairs.Add(new(key, ReadNode(depth + 1)));
         }
 
+        open.Pop();
         return new MapNode(PlaceOf(start.Start), pairs);
     }
 

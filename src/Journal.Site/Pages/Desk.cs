@@ -174,7 +174,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Book.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
     {
-        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage),
+        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
         Largest = published.Largest,
         Ground = published.Ground,
         Caption = photo.Caption,
@@ -212,7 +212,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             return null;
         }
 
-        return PictureElement.Of(published, Root, Alt(photo), isLazy: true);
+        return PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText);
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>

@@ -3,6 +3,7 @@ using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Formats.Jpeg;
 using SixLabors.ImageSharp.Formats.Webp;
 using SixLabors.ImageSharp.Metadata.Profiles.Icc;
+using SixLabors.ImageSharp.PixelFormats;
 using SixLabors.ImageSharp.Processing;
 
 namespace Journal.Site.Photos;
@@ -87,7 +88,8 @@ internal static class PictureMaker
         }
     }
 
-    private static bool HasAlpha(Image image) => image.PixelType.AlphaRepresentation is not (null or SixLabors.ImageSharp.PixelFormats.PixelAlphaRepresentation.None);
+    // The library leaves the pixel type's own account of it empty.
+    private static bool HasAlpha(Image image) => image is not (Image<Rgb24> or Image<Rgb48> or Image<Bgr24> or Image<L8> or Image<L16>);
 
     private static byte[] EncodeJpeg(Image image, int quality)
     {

@@ -74,6 +74,7 @@ public static class JournalReader
             Builds = [.. complete.OrderBy(build => build.Id)],
             Plans = plans,
         };
+        Dimensions.Check(journal, scopes.SelectMany(scope => scope.Values), log);
         return new JournalReading(journal, InOrder(scopes, log));
     }
 

@@ -37,6 +37,21 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
     public static bool TryParse(string text, LengthUnit defaultUnit, out Length length, [NotNullWhen(false)] out Fault? fault) =>
         LengthText.TryParse(text, defaultUnit, out length, out fault);
 
+    /// <summary>Reads a length that belongs to no drawing, so that its unit must stand behind it.</summary>
+    /// <param name="text">What the maker wrote.</param>
+    /// <param name="length">The length.</param>
+    /// <param name="fault">What is wrong where it is not a length, or has no unit.</param>
+    public static bool TryParse(string text, out Length length, [NotNullWhen(false)] out Fault? fault)
+    {
+        // A length whose unit changes with the drawing has none of its own.
+        if (TryParse(text, LengthUnit.Inch, out length, out fault) && TryParse(text, LengthUnit.Millimetre, out var same, out fault) && same.Unit != length.Unit)
+        {
+            fault = new(FaultCode.MissingUnit, "The unit is missing.", "Write it behind the number: `0.01 mm`, `0.0005 in`.", 0);
+        }
+
+        return fault is null;
+    }
+
     /// <summary>The same length in another unit.</summary>
     public Length In(LengthUnit unit) => (Unit, unit) switch
     {

@@ -71,6 +71,7 @@ internal static class ReadingsCommand
             Gauge = reading.Gauging is { } said ? said.ToWord() : null,
             Latest = reading.IsLatest,
             Outcome = reading.Became?.ToWord(),
+            reading.Departure,
             reading.RightIn,
             reading.Notes,
         };

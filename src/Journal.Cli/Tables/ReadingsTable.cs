@@ -53,17 +53,19 @@ internal static class ReadingsTable
         Verdict(reading),
     ];
 
-    private static string Verdict(ReadingFigure reading) => (reading.Within, reading.Became, reading.RightIn) switch
+    private static string Verdict(ReadingFigure reading) => reading.Within switch
     {
-        (null, _, _) => None,
-        (true, _, _) => "yes",
-        (_, { } became, { } right) => $"no: {Outcome(became)}, right in {right}",
-        (_, null, { } right) => $"no: right in {right}",
-        (_, { } became, _) => $"no: {Outcome(became)}",
-        _ => "no",
+        null => None,
+        true => "yes",
+        false => string.Join(", ", new[] { $"no{Became(reading)}", reading.RightIn is { } right ? $"right in {right}" : null }.OfType<string>()),
     };
 
-    private static string Outcome(Outcome outcome) => outcome.ToWord().Replace('-', ' ');
+    private static string Became(ReadingFigure reading) => reading switch
+    {
+        { Became: { } outcome } => $": {outcome.ToWord().Replace('-', ' ')}",
+        { Departure: not null } => ": a departure",
+        _ => "",
+    };
 
     private static void PrintMates(IReadOnlyList<MateFigure> mates, TitleBook titles, Printout print)
     {

@@ -24,6 +24,9 @@ public sealed record ReadingRowView
     /// <summary>The limits, least first; one, or none, where the drawing gives no more.</summary>
     public required IReadOnlyList<SizeView> Limits { get; init; }
 
+    /// <summary>Which limit a single one is: <c>at most</c> or <c>at least</c>; empty for two or none.</summary>
+    public required string LimitWord { get; init; }
+
     /// <summary>What was measured.</summary>
     public required SizeView Actual { get; init; }
 
@@ -32,6 +35,9 @@ public sealed record ReadingRowView
 
     /// <summary>Whether it lies within its limits: <c>in</c>, <c>out</c>, or empty where nothing tells.</summary>
     public required string Within { get; init; }
+
+    /// <summary>The same in a word: inside or outside the limits, right or wrong by the gauge; empty where nothing tells.</summary>
+    public required string Verdict { get; init; }
 
     /// <summary>Where it lies between its limits; empty where no limit is known.</summary>
     public required Html Gauge { get; init; }
@@ -89,6 +95,7 @@ internal static class ReadingRows
     private static ReadingRowView Row(Book book, ReadingFigure reading)
     {
         var told = ToldIn(book, reading);
+        var written = EntryLink(book, reading.Date, new EntryRef(reading.Build, reading.Entry));
         EntryRef? right = reading.RightIn is { } entry ? new EntryRef(reading.Build, entry) : null;
         return new ReadingRowView
         {
@@ -96,15 +103,17 @@ internal static class ReadingRows
             Required = reading.RequiredText ?? None,
             Nominal = LengthWords.Size(reading.Nominal),
             Limits = [.. new[] { reading.Least, reading.Greatest }.OfType<Length>().Select(LengthWords.Size)],
+            LimitWord = (reading.Least, reading.Greatest) switch { (null, { }) => "at most", ({ }, null) => "at least", _ => "" },
             Actual = reading.Actual is { } size ? LengthWords.Size(size) : new SizeView(reading.ActualText ?? None, ""),
             Deviation = reading.Deviation is { } off ? LengthWords.Signed(off) : null,
             Within = reading.Within switch { true => "in", false => "out", null => "" },
+            Verdict = (reading.Within, reading.Gauging) switch { (null, _) => "", (true, null) => "inside", (false, null) => "outside", (true, _) => "right", _ => "wrong" },
             Gauge = reading.Actual is { } actual ? LimitsGauge.Draw(reading.Least?.Value, reading.Nominal?.Value, reading.Greatest?.Value, actual.Value) : Html.Empty,
             Share = reading.Share is { } share ? Show.PerCent((double)share) : null,
             With = reading.With is { } with ? book.Link(with) : null,
-            Entry = EntryLink(book, reading.Date, new EntryRef(reading.Build, reading.Entry)),
-            Became = told is not null && reading.Became is { } outcome ? Desk.OutcomeWords(outcome) : null,
-            Told = told is not null ? EntryLink(book, told.On.Date, told.Ref.Entry) : null,
+            Entry = written,
+            Became = told is not null && reading.Became is { } outcome ? Desk.OutcomeWords(outcome) : reading.Departure is not null ? "a departure from the drawing" : null,
+            Told = told is not null ? EntryLink(book, told.On.Date, told.Ref.Entry) : reading.Departure is not null ? written : null,
             RightIn = right is { } later && book.Showing.Shows(later) ? EntryLink(book, book.Entry(later).Date, later) : null,
             Notes = reading.Notes,
         };

@@ -1,11 +1,9 @@
 using AngleSharp.Dom;
-using AngleSharp.Html.Parser;
-using Journal.Core.Reading;
 
 namespace Journal.Site.Tests.Pages;
 
 /// <summary>Readings, mates and settings on the pages of a site published from real files.</summary>
-public sealed class ReadingPagesTests(ReadingPagesTests.Published site) : IClassFixture<ReadingPagesTests.Published>
+public sealed class ReadingPagesTests(PublishedReadings site) : IClassFixture<PublishedReadings>
 {
     [Fact]
     public void PartSheet_Record_IsInTheOrderOfTheDrawingWithLimitsAndShare()
@@ -23,7 +21,7 @@ public sealed class ReadingPagesTests(ReadingPagesTests.Published site) : IClass
         Assert.Equal("outside, 133 %", bore[4]);
         Assert.Equal("Dial caliper", bore[5]);
         Assert.Equal(("M6", "", "go", "right"), (Cells(rows[1])[0], Cells(rows[1])[1], Cells(rows[1])[2], Cells(rows[1])[4]));
-        Assert.Equal("at most0.02 mm [0.001 in]", Cells(rows[2])[1]);
+        Assert.Equal("at most0.02 mm [0.0008 in]", Cells(rows[2])[1]);
         Assert.Equal("1.5 in [38.10 mm]1.5 ±0.005 in", Cells(rows[3])[0]);
     }
 
@@ -43,8 +41,8 @@ public sealed class ReadingPagesTests(ReadingPagesTests.Published site) : IClass
         var page = site.Page("drill/part/head.html");
         var told = page.QuerySelectorAll(".readings-section .held").Select(Words).ToList();
 
-        Assert.Equal("What became of it: used as it is, 2025-10-01.", told[0][..told[0].IndexOf(".", StringComparison.Ordinal)] + ".");
-        Assert.Contains("Dial caliper: read to 0.02 mm (0.001 in); a tolerance of 0.018 mm (0.00071 in) wants", told[0], StringComparison.Ordinal);
+        Assert.Equal("What became of it: used as it is, 2025-10-01.", told[0][..(told[0].IndexOf('.') + 1)]);
+        Assert.Contains("Dial caliper: read to 0.02 mm (0.0008 in); a tolerance of 0.018 mm (0.00071 in) wants", told[0], StringComparison.Ordinal);
         Assert.Contains(told, text => text == "What became of it: a departure from the drawing, 2025-10-03; right on 2025-10-05.");
         Assert.NotNull(page.QuerySelector(".readings-section .held a[href='../../drill/entry/2025-10-01-bore.html']"));
     }
@@ -137,81 +135,4 @@ public sealed class ReadingPagesTests(ReadingPagesTests.Published site) : IClass
     private static string[] Cells(IElement row) => [.. row.QuerySelectorAll("td").Select(Words)];
 
     private static string Words(INode node) => string.Join(' ', node.TextContent.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
-
-    /// <summary>A small site, published once for all tests.</summary>
-    public sealed class Published : IDisposable
-    {
-        private readonly string root = Directory.CreateTempSubdirectory("journal-").FullName;
-
-        public Published()
-        {
-            Write("journal.yaml", "title: The Lean-to\nmaker: Wren\n");
-            Write("tools.yaml", "- {id: caliper, title: Dial caliper, kind: measuring}\n");
-            Write("drill/build.yaml", """
-                title: Bench drill
-                parts:
-                  - {id: head, title: Head casting, material: cast-iron}
-                  - {id: quill, title: Quill, material: mild-steel}
-                mates: {hole: head.bore, shaft: quill.diameter}
-                """);
-            Write("drill/2025-10-01-bore.md", """
-                ---
-                title: The bore
-                part: head
-                operation: boring
-                hours: 2h
-                readings:
-                  - {feature: bore, required: 12 H7, actual: 12.021, with: caliper}
-                  - {feature: thread, required: M6, actual: go}
-                  - {feature: runout, required: max 0.02, actual: 0.01}
-                settings:
-                  - {diameter: 30, rpm: 480, feed: 0.1 mm/turn, depth: 0.5, cutter: boring bar, verdict: chattered}
-                  - {diameter: 30, rpm: 200, feed: hand, cutter: boring bar, verdict: worked}
-                mistakes: {what: Bored three hundredths too far., outcome: used-as-is}
-                ---
-                """);
-            Write("drill/2025-10-02-quill.md", "---\npart: quill\noperation: turning\nhours: 1h\nreadings: {feature: diameter, required: 12 h6, actual: 11.995}\n---\n");
-            Write("drill/2025-10-03-slot.md", """
-                ---
-                part: head
-                operation: milling
-                hours: 1h
-                readings:
-                  - {feature: length, required: 1.5 ±0.005 in, actual: 1.502}
-                  - {feature: slot, required: 10 ±0.05, actual: 10.2}
-                departure: The slot is left wide until the key is made.
-                ---
-                """);
-            Write("drill/2025-10-04-hidden.md", """
-                ---
-                title: A secret evening
-                part: head
-                operation: boring
-                hours: 1h
-                readings: {feature: secret, required: 77 ±0.1, actual: 77.7}
-                settings: {diameter: 77.7, rpm: 300, cutter: secret cutter, verdict: chattered}
-                mistakes: {what: A secret mistake., outcome: scrap}
-                publish: never
-                ---
-                """);
-            Write("drill/2025-10-05-slot-again.md", "---\npart: head\noperation: milling\nhours: 1h\nreadings: {feature: slot, actual: 10.02}\n---\n");
-
-            var reading = JournalReader.Read(root, new DateOnly(2025, 12, 31));
-            Assert.Empty(reading.Problems.Select(problem => $"{problem.Place} {problem.Message}"));
-            Publisher.Publish(new PublishOrder(root, reading.Journal!, Folder, new DateOnly(2025, 12, 31)));
-        }
-
-        public string Folder => Path.Combine(root, "site");
-
-        public IDocument Page(string address) => new HtmlParser().ParseDocument(File.ReadAllText(Path.Combine(Folder, address)));
-
-        public void Dispose() => Directory.Delete(root, recursive: true);
-
-        private void Write(string file, string text)
-        {
-            var path = Path.Combine(root, file);
-            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, text);
-        }
-    }
 }

@@ -25,7 +25,7 @@ internal static class Keys
 
     public static readonly string[] ThreePoints = ["low", "likely", "high"];
 
-    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "link", "disclose"];
+    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose"];
 
     public static readonly string[] Plan = ["title", "start", "hours-a-week", "away", "parts", "whole", "publish"];
 

@@ -1,3 +1,4 @@
+using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Feeds;

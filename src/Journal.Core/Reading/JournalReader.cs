@@ -74,6 +74,7 @@ public static class JournalReader
             Builds = [.. complete.OrderBy(build => build.Id)],
             Plans = plans,
         };
+        HiddenTargets.Check(journal, today, log);
         return new JournalReading(journal, InOrder(scopes, log));
     }
 

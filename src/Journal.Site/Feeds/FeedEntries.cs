@@ -25,7 +25,7 @@ internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address
 
     private static FeedEntry Of(Book book, Entry entry)
     {
-        var build = book.Journal.Builds.First(one => one.Id == entry.Build);
+        var build = book.Build(entry.Build);
         var page = EntryPage.Of(book, build, entry);
         var address = Addresses.Of(entry.Ref);
         return new FeedEntry(

@@ -147,8 +147,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
-        var state = Book.State.Builds.First(one => one.Build == build.Id);
-        var finished = state.Finished.Select(part => part.Part).ToHashSet();
+        var finished = Book.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
         return [.. build.Parts.Where(part => Book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
     }
 

@@ -9,14 +9,11 @@ internal static class ReadingRows
 {
     public static IReadOnlyList<ReadingRowView> Of(Book book, PartRef part) =>
     [
-        .. book.ShownEntries.Where(entry => entry.Build == part.Build)
-            .SelectMany(entry => entry.Readings, (entry, reading) => (entry, reading))
-            .Where(measured => measured.reading.Part == part.Part)
-            .Select(measured => new ReadingRowView(
-                measured.reading.Feature,
-                measured.reading.Required ?? "",
-                measured.reading.Actual ?? "",
-                measured.reading.With is { } with ? book.Link(with) : null,
-                new LinkView(Show.Date(measured.entry.Date), Addresses.Of(measured.entry.Ref)))),
+        .. book.Index.Readings[part].Select(measured => new ReadingRowView(
+            measured.Reading.Feature,
+            measured.Reading.Required ?? "",
+            measured.Reading.Actual ?? "",
+            measured.Reading.With is { } with ? book.Link(with) : null,
+            new LinkView(Show.Date(measured.Entry.Date), Addresses.Of(measured.Entry.Ref)))),
     ];
 }

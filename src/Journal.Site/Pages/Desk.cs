@@ -205,17 +205,27 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     }
 
     /// <inheritdoc/>
-    public Html? PictureOf(string written)
+    public TextPicture? PictureOf(string written)
     {
-        if (current is null || current.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo
-            || !Book.Showing.Shows(photo) || !Book.Photos.TryGetValue(photo.File, out var published))
+        if (current?.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo)
         {
             return null;
         }
 
-        return new Html(string.Create(
+        if (!Book.Showing.Shows(photo))
+        {
+            return new TextPicture(null, Html.Empty);
+        }
+
+        if (!Book.Photos.TryGetValue(photo.File, out var published))
+        {
+            return null;
+        }
+
+        var address = Root + published.Address;
+        return new TextPicture(address, new Html(string.Create(
             System.Globalization.CultureInfo.InvariantCulture,
-            $"<img src=\"{Root}{published.Address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">"));
+            $"<img src=\"{address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">")));
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>

@@ -51,6 +51,9 @@ internal sealed class BodyReader(string file, ProblemLog log)
                 case LinkInline { IsImage: true } image when IsLocal(image.Url):
                     photos.Add((new Photo { File = Uri.UnescapeDataString(image.Url!), Alt = WordsOf(image) }, PlaceOf(image, firstLine)));
                     break;
+                case LinkInline { IsImage: true } elsewhere:
+                    log.Add(ProblemTable.PictureOutside, PlaceOf(elsewhere, firstLine), Shortened(elsewhere.Url ?? ""));
+                    break;
                 case LinkInline link:
                     Follow(link.Url ?? "", PlaceOf(link, firstLine), links);
                     break;
@@ -75,9 +78,11 @@ internal sealed class BodyReader(string file, ProblemLog log)
         }
         else if (!SafeAddress.IsSafe(url))
         {
-            log.Add(ProblemTable.LinkRefused, place, url.Length > 80 ? url[..80] + "…" : url);
+            log.Add(ProblemTable.LinkRefused, place, Shortened(url));
         }
     }
+
+    private static string Shortened(string url) => url.Length > 80 ? url[..80] + "…" : url;
 
     private static bool IsLocal(string? url) => !string.IsNullOrEmpty(url) && !url.Contains(':', StringComparison.Ordinal) && !url.StartsWith("//", StringComparison.Ordinal);
 

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Site.Pages;
 using Journal.Site.Templates;
+using Journal.Site.Text;
 
 namespace Journal.Site.Feeds;
 
@@ -30,11 +31,11 @@ internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address
         var address = Addresses.Of(entry.Ref);
         return new FeedEntry(
             IdOf(book.Journal, entry.Ref.ToString()),
-            entry.Title,
-            build.Title,
+            Unprintable.Replace(entry.Title),
+            Unprintable.Replace(build.Title),
             book.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
             new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
-            page.Frame.Description,
+            Unprintable.Replace(page.Frame.Description),
             Absolute(book, page.Prose));
     }
 

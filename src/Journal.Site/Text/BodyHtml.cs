@@ -59,7 +59,8 @@ internal sealed class BodyHtml(ITextTargets targets)
         renderer.ObjectRenderers.Add(new ScrollingTables());
         renderer.Render(document);
         writer.Flush();
-        return holdsHtml ? Sanitiser.Clean(writer.ToString(), within) : writer.ToString();
+        var html = Unprintable.Replace(writer.ToString());
+        return holdsHtml ? Sanitiser.Clean(html, within) : html;
     }
 
     private static int Shift(MarkdownDocument document)

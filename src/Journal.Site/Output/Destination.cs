@@ -52,6 +52,8 @@ internal static class Destination
         }
 
         var here = Path.Combine(RealPath(parent), Path.GetFileName(full));
-        return new DirectoryInfo(here).ResolveLinkTarget(returnFinalTarget: true) is { } target ? Path.TrimEndingDirectorySeparator(target.FullName) : here;
+        return new DirectoryInfo(here) is { LinkTarget: not null } link && link.ResolveLinkTarget(returnFinalTarget: true) is { } target
+            ? Path.TrimEndingDirectorySeparator(target.FullName)
+            : here;
     }
 }

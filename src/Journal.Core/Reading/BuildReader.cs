@@ -28,7 +28,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
         fields.Wants("title", "Give the build a title, such as `title: Sensitive bench drill`.");
         var id = new Id<Build>(name);
         var units = fields.Choice<Units>("units") is { } given ? given.ToUnit() : journalUnits;
-        var parts = new PartShape(scope, id).ReadAll(fields, Keys.Part);
+        var parts = new PartShape(scope, id).ReadAll(fields);
         return new Build
         {
             Id = id,
@@ -40,6 +40,8 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             Cost = fields.Cost("cost"),
             Drawings = fields.Text("drawings"),
             GeneralTolerance = fields.Number("general-tolerance", 0, "Write the number alone, in the build's unit.") is { } tolerance ? new Length(tolerance, units) : null,
+            HoursAWeek = Pace.HoursAWeek(fields),
+            Away = Pace.Away(fields),
             Parts = parts,
             Whole = WholeShape.Read(fields, scope),
             Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, parts)).OfType<Mate>()],

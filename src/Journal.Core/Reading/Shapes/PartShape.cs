@@ -10,12 +10,12 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
     private readonly TradeWords words = new(scope);
     private readonly GuessShape guesses = new(scope);
 
-    public IReadOnlyList<Part> ReadAll(Fields fields, string[] known)
+    public IReadOnlyList<Part> ReadAll(Fields fields)
     {
         var parts = new List<Part>();
         foreach (var node in fields.Items("parts"))
         {
-            if (Read(fields, node, known) is { } part)
+            if (Read(fields, node) is { } part)
             {
                 parts.Add(part);
             }
@@ -24,9 +24,9 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         return [.. parts.DistinctBy(part => part.Id)];
     }
 
-    private Part? Read(Fields list, Node node, string[] known)
+    private Part? Read(Fields list, Node node)
     {
-        var fields = node is TextNode ? null : list.Map(node, known);
+        var fields = node is TextNode ? null : list.Map(node, Keys.Part);
         var idNode = node is TextNode ? node : fields?["id"];
         if (fields is not null && !fields.Wants("id", "Give the part a short name, such as `id: gib-screw`."))
         {
@@ -55,7 +55,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         {
             var times = guesses.Times(byOperation);
             operations = [.. times.Select(time => time.Operation)];
-            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times };
+            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times, ForOnePiece = true };
         }
         else
         {

@@ -23,7 +23,7 @@ public static class EstimateWords
     /// <param name="guesses">Whose they are, such as <c>Your guesses</c>.</param>
     public static string? Guesses(Estimate estimate, string guesses) => estimate.Overrun is not { } overrun ? null
         : Math.Abs(overrun.Ratio - 1) < AboutRight ? $"{guesses} came out about right."
-        : overrun.Ratio < 1 ? Invariant($"{guesses} ran long: the work took {overrun.Ratio:0.0} of them.")
+        : overrun.Ratio < 1 ? Invariant($"{guesses} were generous: the work took {overrun.Ratio:0.0} of them.")
         : Invariant($"{guesses} ran {overrun.Ratio:0.0} times over{(overrun.ShareOfOverrun is { } share ? $", {ShareWords.Of(share)} of it fixtures and putting right" : "")}.");
 
     /// <summary>How the past fared: “Tried on the past: of 20 parts forecast from what came before, 16 fell in the range for eight in ten, 11 in its middle half.”</summary>

@@ -20,7 +20,7 @@ internal static class EstimateTable
         print.Say(Sentence(estimate), Ink.Strong);
         if (estimate.MinutesSoFar is { } spent)
         {
-            print.Say($"{new Minutes(spent)} spent so far; {EstimateWords.Hours(estimate.Hours.P50)} in all at even odds, {EstimateWords.Hours(estimate.Hours.P80)} at eight in ten.");
+            print.Say($"{(spent == 0 ? "Nothing" : new Minutes(spent))} spent so far; {EstimateWords.Hours(estimate.Hours.P50)} in all at even odds, {EstimateWords.Hours(estimate.Hours.P80)} at eight in ten.");
         }
 
         foreach (var remark in estimate.Remarks)

@@ -37,7 +37,7 @@ public static class EstimateWords
 
         var parts = test.Parts == 0 ? null : Tried(test.Parts, "part", test.PartsCovered80!.Value, test.PartsCovered50!.Value);
         var kits = test.Kits == 0 ? null : Tried(test.Kits, "build", test.Covered80!.Value, test.Covered50!.Value);
-        return $"Tried on the past: {string.Join("; ", new[] { parts, kits }.OfType<string>())}.";
+        return $"Tried on the past: {string.Join(". Likewise ", new[] { parts, kits }.OfType<string>())}.";
     }
 
     /// <summary>Hours as one says them: whole from ten on.</summary>
@@ -45,13 +45,13 @@ public static class EstimateWords
         ? Invariant($"{Math.Round(hours, MidpointRounding.AwayFromZero):0} h")
         : Invariant($"{Math.Round(hours, 1, MidpointRounding.AwayFromZero):0.#} h");
 
-    /// <summary>A day as one says it, the year only where it is another.</summary>
-    public static string Day(DateOnly day, int year) => day.ToString(day.Year == year ? "d MMMM" : "d MMMM yyyy", CultureInfo.InvariantCulture);
+    /// <summary>A day as one says it, with its year only where it lies a year or more after the start.</summary>
+    public static string Day(DateOnly day, DateOnly start) => day.ToString(day < start.AddYears(1) ? "d MMMM" : "d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private static string Tried(int count, string what, double in80, double in50) => Invariant(
         $"of {Basis.Count(count, what)} forecast from what came before, {Math.Round(in80 * count):0} fell in the range for eight in ten and {Math.Round(in50 * count):0} in its middle half");
 
-    private static string By(string words, DateOnly? day, Estimate estimate) => day is { } known ? words + Day(known, estimate.Start.Year) : "";
+    private static string By(string words, DateOnly? day, Estimate estimate) => day is { } known ? words + Day(known, estimate.Start) : "";
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

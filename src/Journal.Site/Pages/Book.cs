@@ -13,6 +13,7 @@ internal sealed class Book
     private readonly Dictionary<PartRef, Part> parts;
     private readonly Dictionary<Id<Tool>, Tool> tools;
     private readonly Dictionary<Id<Lesson>, LessonFigure> lessons;
+    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -31,6 +32,7 @@ internal sealed class Book
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
         tools = Tooling.Tools.ToDictionary(tool => tool.Id, tool => tool.Tool);
         lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
     }
@@ -73,6 +75,12 @@ internal sealed class Book
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
+
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Showing.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
+
+    /// <summary>The estimate of a plan, or of the build that it has become.</summary>
+    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
 
     public IEnumerable<Entry> ShownEntries => Journal.Entries.Where(Showing.Shows);
 

@@ -10,11 +10,13 @@ public static class EstimateWords
     private const double AboutRight = 0.05;
 
     /// <summary>“Even odds: 118 h, done by 4 March. Eight in ten: 160 h, by 20 May.” Of a build under way, the hours still to come.</summary>
-    public static string Odds(Estimate estimate)
+    /// <param name="estimate">The estimate.</param>
+    /// <param name="written">How a day is written.</param>
+    public static string Odds(Estimate estimate, Func<DateOnly, string> written)
     {
         var (hours, more) = estimate.Left is { } left ? (left, " more") : (estimate.Hours, "");
-        var even = By(", done by ", estimate.Finish?.P50, estimate);
-        var eight = By(", by ", estimate.Finish?.P80, estimate);
+        var even = By(", done by ", estimate.Finish?.P50, written);
+        var eight = By(", by ", estimate.Finish?.P80, written);
         return $"Even odds: {Hours(hours.P50)}{more}{even}. Eight in ten: {Hours(hours.P80)}{more}{eight}.";
     }
 
@@ -51,7 +53,7 @@ public static class EstimateWords
     private static string Tried(int count, string what, double in80, double in50) => Invariant(
         $"of {Basis.Count(count, what)} forecast from what came before, {Math.Round(in80 * count):0} fell in the range for eight in ten and {Math.Round(in50 * count):0} in its middle half");
 
-    private static string By(string words, DateOnly? day, Estimate estimate) => day is { } known ? words + Day(known, estimate.Start) : "";
+    private static string By(string words, DateOnly? day, Func<DateOnly, string> written) => day is { } known ? words + written(known) : "";
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -15,7 +15,7 @@ public sealed record PlanCardView(string Kind, LinkView Link, string? Gist)
 }
 
 /// <summary>A line of the plan.</summary>
-public sealed record PlannedPartView(LinkView Part, string Material, string Operations, string Guess, string Basis, LinkView? Like);
+public sealed record PlannedPartView(LinkView Part, string? Material, string Operations, string Guess, string Basis, LinkView? Like);
 
 /// <summary>An estimate sheet: what a plan, or what is left of a build, will take, and what that rests on.</summary>
 public sealed record PlanPage(
@@ -84,7 +84,7 @@ public sealed record PlanPage(
             return $"Foreseen: {EstimateWords.Hours(estimate.Hours.P50)} at even odds, {EstimateWords.Hours(estimate.Hours.P80)} eight times in ten. It took {Show.Hours(Taken(book, forecast.Build!))}.";
         }
 
-        var odds = EstimateWords.Odds(forecast.HasDates ? estimate : estimate with { Finish = null });
+        var odds = EstimateWords.Odds(forecast.HasDates ? estimate : estimate with { Finish = null }, Show.PlainDate);
         return EstimateWords.Guesses(estimate, "Own guesses") is { } guesses ? $"{odds} {guesses}" : odds;
     }
 
@@ -131,7 +131,7 @@ public sealed record PlanPage(
         yield return new FactView("Half under", EstimateWords.Hours(estimate.Hours.P50));
         yield return new FactView("8 in 10 under", EstimateWords.Hours(estimate.Hours.P80));
         yield return new FactView("9 in 10 under", EstimateWords.Hours(estimate.Hours.P90));
-        foreach (var (day, chance) in forecast.HasDates && estimate.Finish is { } finish ? new[] { (finish.P50, "half the time"), (finish.P80, "8 in 10"), (finish.P90, "9 in 10") } : [])
+        foreach (var (day, chance) in forecast.HasDates && estimate.Finish is { } finish ? new[] { (finish.P50, "half the time"), (finish.P80, "8 in 10") } : [])
         {
             yield return new FactView("Done by", day is { } known ? Show.Date(known) : "–", chance);
         }
@@ -176,7 +176,7 @@ public sealed record PlanPage(
         var basis = estimate?.Parts.FirstOrDefault(one => one.Part == part.Id.Value)?.Basis ?? "";
         return new PlannedPartView(
             LinkOf(book, forecast, part),
-            string.Join(", ", new[] { part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part) }.OfType<string>().DefaultIfEmpty("–")),
+            Joined(", ", part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part)),
             part.Operations.Count == 0 ? "–" : book.OperationWords(part.Operations),
             (part.Guess, part.Reguess) switch
             {
@@ -194,7 +194,7 @@ public sealed record PlanPage(
         {
             var guess = forecast.Whole.Values.Sum();
             yield return new PlannedPartView(
-                new LinkView("The whole", null), "–", forecast.Whole.Count == 0 ? "–" : book.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
+                new LinkView("The whole", null), null, forecast.Whole.Count == 0 ? "–" : book.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
         }
     }
 
@@ -256,6 +256,9 @@ public sealed record PlanPage(
             WhyMissing.NotInCrib => "not in the crib",
             _ => tool.Tool.Need == Need.Workaround ? "a way round this workshop’s limits" : tool.Tool.Need == Need.Essential ? "essential" : null,
         };
-        return new ToolLineView(book.Link(tool.Tool.Id), string.Join(" · ", new[] { why, book.OperationWords(tool.Operations.Take(3)) }.OfType<string>()));
+        return new ToolLineView(book.Link(tool.Tool.Id), Joined(" · ", why, book.OperationWords(tool.Operations.Take(3))));
     }
+
+    private static string? Joined(string between, params IEnumerable<string?> words) =>
+        string.Join(between, words.OfType<string>()) is { Length: > 0 } text ? text : null;
 }

@@ -9,6 +9,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
 {
     private readonly TradeWords words = new(scope);
     private readonly GuessShape guesses = new(scope);
+    private readonly Dictionary<string, Place> planned = new(StringComparer.Ordinal);
 
     public IReadOnlyList<Part> ReadAll(Fields fields)
     {
@@ -44,8 +45,21 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
+        Define(id, idNode.Place);
         return fields is null ? new Part { Id = new(id), Title = Titles.FromId(id) } : Read(fields, new Id<Part>(id));
+    }
+
+    // The parts of a plan are known in its own list alone: two plans may each have a base.
+    private void Define(string id, Place place)
+    {
+        if (build is not null)
+        {
+            scope.Definitions.Add(new Definition(IdKind.Part, build, id, place));
+        }
+        else if (!planned.TryAdd(id, place))
+        {
+            scope.Log.Add(ProblemTable.DuplicateId, place, IdKind.Part.ToWord(), id, planned[id].File, planned[id].Line);
+        }
     }
 
     private Part Read(Fields fields, Id<Part> id)

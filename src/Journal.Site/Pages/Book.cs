@@ -16,6 +16,7 @@ internal sealed class Book
     private readonly Dictionary<Id<Build>, Build> builds;
     private readonly Dictionary<Id<Build>, BuildHours> hours;
     private readonly Dictionary<Id<Build>, BuildState> states;
+    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -42,6 +43,7 @@ internal sealed class Book
         builds = journal.Builds.ToDictionary(build => build.Id);
         hours = Hours.Builds.ToDictionary(build => build.Build);
         states = State.Builds.ToDictionary(build => build.Build);
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
         ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
@@ -114,6 +116,12 @@ internal sealed class Book
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
+
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Showing.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
+
+    /// <summary>The estimate of a plan, or of the build that it has become.</summary>
+    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
 
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 

@@ -253,6 +253,11 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
         };
+        if (Book.ShownPlans is [var plan, ..] && Book.Journal.BegunAs(plan) is null)
+        {
+            ways.Add(new("Next", Addresses.Of(plan.Id), Address == Addresses.Of(plan.Id)));
+        }
+
         return ways;
     }
 }

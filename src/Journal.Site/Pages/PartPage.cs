@@ -112,7 +112,7 @@ public sealed record PartPage(
     private static List<FactView> FactsOf(Part part, Minutes taken, Route? route, List<Entry> entries)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
-        if (part.Guess is { } guess)
+        if (part.Guess?.ForAll(part.Quantity) is { } guess)
         {
             var ratio = taken > Minutes.Zero ? $"{Show.Ratio(taken.Count / guess.MeanMinutes)} times over" : null;
             facts.Add(new FactView("Guess", Show.Hours(new Minutes((int)Math.Round(guess.MeanMinutes))), ratio));
@@ -157,7 +157,7 @@ public sealed record PartPage(
 
     private static ChartView? GuessByOperation(Book book, Part part, PartHours hours)
     {
-        if (part.Guess is not { ByOperation.Count: > 0 } guess)
+        if (part.Guess?.ForAll(part.Quantity) is not { ByOperation.Count: > 0 } guess)
         {
             return null;
         }

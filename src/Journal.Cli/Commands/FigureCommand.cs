@@ -32,11 +32,16 @@ internal sealed record FigureCommand
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: true));
         var command = new ExampledCommand(Name, Description, Example) { folder, format, today };
-        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
+        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(today), terminal, journal => Show(journal, asked.GetValue(format), terminal)));
         return command;
     }
 
-    private int Run(string? named, OutputFormat format, DateOnly? today, Terminal terminal)
+    /// <summary>Reads the journal and shows figures of it; says what is missing from them.</summary>
+    /// <param name="named">The folder as the maker named it; null where none was.</param>
+    /// <param name="today">The date to take as today; null for none.</param>
+    /// <param name="terminal">Where to.</param>
+    /// <param name="show">Shows the figures; or says what in the question the journal does not know.</param>
+    public static int Run(string? named, DateOnly? today, Terminal terminal, Func<MakerJournal, string?> show)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
         {
@@ -48,7 +53,12 @@ internal sealed record FigureCommand
         var reading = JournalReader.Read(folder, today ?? DateOnly.MaxValue);
         if (reading.Journal is { } journal)
         {
-            Show(journal, format, terminal);
+            if (show(journal) is { } notUnderstood)
+            {
+                terminal.Complain(notUnderstood);
+                return ExitStatus.WrongUse;
+            }
+
             terminal.Out.Flush();
         }
 
@@ -60,7 +70,8 @@ internal sealed record FigureCommand
         return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    private void Show(MakerJournal journal, OutputFormat format, Terminal terminal)
+    /// <summary>Shows the figures in one of the three forms; nothing is left to complain of.</summary>
+    public string? Show(MakerJournal journal, OutputFormat format, Terminal terminal)
     {
         switch (format)
         {
@@ -74,5 +85,7 @@ internal sealed record FigureCommand
                 Table(journal, new Printout(terminal));
                 break;
         }
+
+        return null;
     }
 }

@@ -1,7 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Trade;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -31,6 +29,13 @@ internal sealed class Book
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
         tools = Tooling.Tools.ToDictionary(tool => tool.Id, tool => tool.Tool);
         lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
+        ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
+        var used = ShownEntries.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
+        ShownOperations = [.. journal.Vocabulary.Operations.Ids.Where(used.Contains)];
+        Similar = SimilarLessons.Of(ShownLessons);
+        ToRead = LessonsToRead.Of(ShownLessons);
+        Stories = LessonStories.Of(ShownEntries);
+        MistakesOf = Lessons.Mistakes.ToLookup(cost => cost.Ref.Entry);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
     }
@@ -55,6 +60,21 @@ internal sealed class Book
 
     public BackLinks BackLinks { get; }
 
+    /// <summary>The lessons that shown entries taught: those that have a page.</summary>
+    public IReadOnlyList<LessonFigure> ShownLessons { get; }
+
+    /// <summary>Which of the shown lessons are like which.</summary>
+    public SimilarLessons Similar { get; }
+
+    /// <summary>Which of the shown lessons to read before a job.</summary>
+    public LessonsToRead ToRead { get; }
+
+    /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
+    public LessonStories Stories { get; }
+
+    /// <summary>The mistakes that an entry tells of.</summary>
+    public ILookup<EntryRef, MistakeCost> MistakesOf { get; }
+
     public IReadOnlyDictionary<PartRef, Route> Routes { get; }
 
     public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours { get; }
@@ -77,14 +97,7 @@ internal sealed class Book
     public IEnumerable<Entry> ShownEntries => Journal.Entries.Where(Showing.Shows);
 
     /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
-    public IReadOnlyList<Id<Operation>> ShownOperations
-    {
-        get
-        {
-            var used = ShownEntries.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
-            return [.. Journal.Vocabulary.Operations.Ids.Where(used.Contains)];
-        }
-    }
+    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
 
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
@@ -104,14 +117,6 @@ internal sealed class Book
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
         job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
-
-    /// <summary>The cautions that an entry calls for, what maims first.</summary>
-    public IEnumerable<Caution> Cautions(Entry entry)
-    {
-        var text = $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
-        return CautionReader.Shared.Where((caution, _) =>
-            entry.Jobs.Any(job => caution.IsCalledForBy(job.Operations, Materials(entry, job), "")) || caution.IsCalledForBy([], [], text));
-    }
 
     private static ILookup<PartRef, Entry> EntriesByPart(MakerJournal journal) => journal.Builds
         .SelectMany(build => build.Entries)

@@ -48,7 +48,7 @@ public sealed record EntryPage(
     {
         var desk = new Desk(book, Addresses.Of(entry.Ref));
         var parts = PartsOf(entry).Where(book.Showing.Shows).ToList();
-        var mistakes = book.Lessons.Mistakes.Where(cost => cost.Ref.Entry == entry.Ref).ToList();
+        var mistakes = book.MistakesOf[entry.Ref].ToList();
         var block = new TitleBlockView
         {
             Title = entry.Title,
@@ -64,7 +64,7 @@ public sealed record EntryPage(
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
-            Desk.Cautions(book.Cautions(entry).Take(MostCautions)),
+            desk.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
             desk.Prose(entry),
             [.. PhotosBesideText(desk, entry)],
             entry.Milestone,
@@ -85,8 +85,6 @@ public sealed record EntryPage(
             at >= 0 && at < shown.Count - 1 ? book.Link(shown[at + 1].Ref) : null,
             [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
     }
-
-    private const int MostCautions = 3;
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)
     {

@@ -37,22 +37,29 @@ internal sealed class BodyHtml(ITextTargets targets)
             return Html.Empty;
         }
 
-        var resolved = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
-        return new Html(Render(body.Document, resolved, body.HoldsHtml));
+        return new Html(Render(body, [body.Document]));
     }
 
-    private string Render(MarkdownDocument document, Dictionary<string, LinkTarget?> links, bool holdsHtml)
+    /// <summary>Some paragraphs of the text as HTML.</summary>
+    public Html Render(Body body, IReadOnlyList<ParagraphBlock> paragraphs) => new(Render(body, (IReadOnlyList<MarkdownObject>)paragraphs));
+
+    private string Render(Body body, IReadOnlyList<MarkdownObject> blocks)
     {
+        var links = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
         using var writer = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
-        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(document)));
+        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(body.Document)));
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(this, links));
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new Autolinks(this, links));
         renderer.ObjectRenderers.Replace<CodeBlockRenderer>(new FocusableCode());
         renderer.ObjectRenderers.AddIfNotAlready<ScrollingTables>();
-        renderer.Render(document);
+        foreach (var block in blocks)
+        {
+            renderer.Render(block);
+        }
+
         writer.Flush();
-        return holdsHtml ? Sanitise(writer.ToString()) : writer.ToString();
+        return body.HoldsHtml ? Sanitise(writer.ToString()) : writer.ToString();
     }
 
     private static string Sanitise(string html)

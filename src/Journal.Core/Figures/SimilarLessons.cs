@@ -16,15 +16,15 @@ public sealed record SimilarLesson(LessonFigure Lesson, double Nearness);
 public sealed class SimilarLessons
 {
     /// <summary>
-    /// The least nearness that is shown. On the demonstration journal, pairs of lessons in all have a median near 0 and fewer than one
-    /// in thirty reach it; below it, what pairs share is a machine or a material and no more.
+    /// The least nearness that is shown. Of the pairs of lessons in the demonstration journal the middle one has 0.01, and one in fifty
+    /// reaches this; below it, what two lessons share is a machine, a material or a common word.
     /// </summary>
-    public const double Least = 0.2;
+    public const double Least = 0.16;
 
     private const int MostShown = 4;
 
-    /// <summary>A journal of some hundred lessons is compared in full.</summary>
-    private const int MostFollowed = 600;
+    /// <summary>A journal of a hundred lessons is compared in full.</summary>
+    private const int MostFollowed = 300;
 
     private readonly IReadOnlyList<LessonFigure> lessons;
     private readonly TermVector[] vectors;

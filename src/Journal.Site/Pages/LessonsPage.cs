@@ -58,7 +58,7 @@ public sealed record LessonLineView(LinkView Lesson, string About)
 }
 
 /// <summary>Some lessons: the dearest in view, the rest a click away.</summary>
-public sealed record LessonListView(string Heading, IReadOnlyList<LessonLineView> Lines, IReadOnlyList<LessonLineView> More);
+public sealed record LessonListView(string Kind, string Heading, IReadOnlyList<LessonLineView> Lines, IReadOnlyList<LessonLineView> More);
 
 /// <summary>Lessons that belong together: what went wrong beside what worked.</summary>
 public sealed record LessonGroupView(string Id, LinkView Heading, IReadOnlyList<LessonListView> Lists);
@@ -129,13 +129,13 @@ public sealed record LessonsPage(
         return new LessonGroupView(
             GroupId(group.Id),
             group.Heading,
-            [.. new[] { ListOf(book, "What went wrong", byKind[true]), ListOf(book, "What worked", byKind[false]) }.Where(list => list.Lines.Count > 0)]);
+            [.. new[] { ListOf(book, "wrong", "What went wrong", byKind[true]), ListOf(book, "worked", "What worked", byKind[false]) }.Where(list => list.Lines.Count > 0)]);
     }
 
-    private static LessonListView ListOf(Book book, string heading, IEnumerable<LessonFigure> lessons)
+    private static LessonListView ListOf(Book book, string kind, string heading, IEnumerable<LessonFigure> lessons)
     {
         List<LessonLineView> lines = [.. lessons.Select(lesson => LessonLineView.Of(book, lesson))];
-        return new LessonListView(heading, [.. lines.Take(MostInView)], [.. lines.Skip(MostInView)]);
+        return new LessonListView(kind, heading, [.. lines.Take(MostInView)], [.. lines.Skip(MostInView)]);
     }
 
     private static string GistOf(LessonOrder order) => order switch

@@ -11,6 +11,9 @@ internal static class Demo
     /// <summary>All of it.</summary>
     public static MakerJournal Journal => Read.Value;
 
+    /// <summary>The text of <c>shared/cautions.yaml</c>.</summary>
+    public static string CautionsFile => File.ReadAllText(Path.Combine(Root(), "shared", "cautions.yaml"));
+
     private static string Root()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)

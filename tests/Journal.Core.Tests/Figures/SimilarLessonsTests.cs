@@ -92,7 +92,8 @@ public sealed class SimilarLessonsTests
         var near = lessons.Select(lesson => first.To(lesson.Id)).ToList();
 
         Assert.Equal(lessons.SelectMany(lesson => again.To(lesson.Id)), near.SelectMany(one => one));
-        Assert.Contains(near, one => one.Count > 0);
+        // Fewer than one pair in twenty, or “like it” would mean little.
+        Assert.InRange(near.Sum(one => one.Count), 1, lessons.Count * (lessons.Count - 1) / 20);
         Assert.Contains(near, one => one.Count == 0);
     }
 

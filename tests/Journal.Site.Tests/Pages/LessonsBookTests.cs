@@ -1,6 +1,5 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using Journal.Core.Model;
 using Journal.Core.Reading;
 using Journal.Site.Pages;
 using Journal.Site.Photos;

@@ -18,7 +18,7 @@ internal sealed class JobQuestion
     private readonly Option<string[]> tools = Words("--tool", "tool", "… with this tool.");
 
     /// <summary>The options, to be added to a command.</summary>
-    public IEnumerable<Option> Options => [operations, materials, parts, tools];
+    public IReadOnlyList<Option> Options => [operations, materials, parts, tools];
 
     /// <summary>Whether a job was asked about.</summary>
     public bool IsAsked(ParseResult asked) => Options.Any(option => asked.GetResult(option) is not null);

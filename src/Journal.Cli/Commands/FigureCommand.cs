@@ -27,21 +27,30 @@ internal sealed record FigureCommand
     /// <summary>The figures for programs, in the shape of DESIGN section 7.</summary>
     public required Func<MakerJournal, object> Json { get; init; }
 
+    /// <summary>Options of its own, which narrow the figures down.</summary>
+    public IReadOnlyList<Option> Options { get; init; } = [];
+
+    /// <summary>The command as those options narrow it; null where there are none.</summary>
+    public Func<ParseResult, FigureCommand>? Narrowed { get; init; }
+
+    /// <summary>Why its options cannot be meant, in a sentence, now that the journal is read; null where all is well.</summary>
+    public Func<MakerJournal, string?> Objection { get; init; } = _ => null;
+
     /// <summary>The command, talking to a terminal.</summary>
     public Command Create(Terminal terminal)
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: true));
-        var command = new ExampledCommand(Name, Description, Example) { folder, format, today };
-        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(today), terminal, journal => Show(journal, asked.GetValue(format), terminal)));
+        var command = new ExampledCommand(Name, Description, Example);
+        foreach (var option in Options.Concat([folder, format, today]))
+        {
+            command.Add(option);
+        }
+
+        command.SetAction(asked => (Narrowed?.Invoke(asked) ?? this).Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
         return command;
     }
 
-    /// <summary>Reads the journal and shows figures of it; says what is missing from them.</summary>
-    /// <param name="named">The folder as the maker named it; null where none was.</param>
-    /// <param name="today">The date to take as today; null for none.</param>
-    /// <param name="terminal">Where to.</param>
-    /// <param name="show">Shows the figures; or says what in the question the journal does not know.</param>
-    public static int Run(string? named, DateOnly? today, Terminal terminal, Func<MakerJournal, string?> show)
+    private int Run(string? named, OutputFormat format, DateOnly? today, Terminal terminal)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
         {
@@ -53,12 +62,13 @@ internal sealed record FigureCommand
         var reading = JournalReader.Read(folder, today ?? DateOnly.MaxValue);
         if (reading.Journal is { } journal)
         {
-            if (show(journal) is { } notUnderstood)
+            if (Objection(journal) is { } objection)
             {
-                terminal.Complain(notUnderstood);
+                terminal.Complain($"{objection} See `journal {Name} --help`.");
                 return ExitStatus.WrongUse;
             }
 
+            Show(journal, format, terminal);
             terminal.Out.Flush();
         }
 
@@ -70,8 +80,7 @@ internal sealed record FigureCommand
         return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    /// <summary>Shows the figures in one of the three forms; nothing is left to complain of.</summary>
-    public string? Show(MakerJournal journal, OutputFormat format, Terminal terminal)
+    private void Show(MakerJournal journal, OutputFormat format, Terminal terminal)
     {
         switch (format)
         {
@@ -85,7 +94,5 @@ internal sealed record FigureCommand
                 Table(journal, new Printout(terminal));
                 break;
         }
-
-        return null;
     }
 }

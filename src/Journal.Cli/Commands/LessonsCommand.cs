@@ -25,24 +25,12 @@ internal static class LessonsCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var (folder, format, today, question) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: true), new JobQuestion());
-        var command = new ExampledCommand(Book.Name, Book.Description, Book.Example) { folder, format, today };
-        foreach (var option in question.Options)
+        var question = new JobQuestion();
+        return (Book with
         {
-            command.Add(option);
-        }
-
-        command.SetAction(asked => FigureCommand.Run(asked.GetValue(folder), asked.GetValue(today), terminal, journal =>
-        {
-            if (!question.IsAsked(asked))
-            {
-                return Book.Show(journal, asked.GetValue(format), terminal);
-            }
-
-            var (job, notUnderstood) = question.Understand(asked, journal);
-            return job is null ? $"{notUnderstood} See `journal lessons --help`." : LessonsForTheJob.Of(job).Show(journal, asked.GetValue(format), terminal);
-        }));
-        return command;
+            Options = question.Options,
+            Narrowed = asked => question.IsAsked(asked) ? LessonsForTheJob.Of(Book, journal => question.Understand(asked, journal)) : Book,
+        }).Create(terminal);
     }
 
     private static object?[] Row(LessonFigure lesson) =>

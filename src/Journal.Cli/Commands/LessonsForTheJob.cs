@@ -10,20 +10,27 @@ namespace Journal.Cli.Commands;
 internal static class LessonsForTheJob
 {
     /// <summary>The figures of one job.</summary>
-    public static FigureCommand Of(JobToCome job) => new()
+    /// <param name="command">The command that this narrows.</param>
+    /// <param name="understand">The job in a journal's own words, or what was not understood.</param>
+    public static FigureCommand Of(FigureCommand command, Func<MakerJournal, (JobToCome? Job, string? Fault)> understand)
     {
-        Name = "lessons",
-        Description = "What to read before a job.",
-        Example = "journal lessons --for boring",
-        Table = (journal, print) => LessonsToReadList.Print(journal, job, Ranked(journal, job), print),
-        Csv = journal => new CsvTable(
-            ["id", "text", "build", "entry", "operation", "minutesLost", "repeated", "heeded", "nearness", "reason"],
-            Ranked(journal, job).Select(read => Row(read, string.Join("; ", Because(read, journal))))),
-        Json = journal => new
+        return command with
         {
-            For = new { job.Operations, job.Materials, job.Parts, job.Tools },
-            Lessons = Ranked(journal, job).Select(read => Shape(read, Because(read, journal))),
-        },
+            Objection = journal => understand(journal).Fault,
+            Table = (journal, print) => LessonsToReadList.Print(journal, Job(journal), Ranked(journal, Job(journal)), print),
+            Csv = journal => new CsvTable(
+                ["id", "text", "build", "entry", "operation", "minutesLost", "repeated", "heeded", "nearness", "reason"],
+                Ranked(journal, Job(journal)).Select(read => Row(read, string.Join("; ", Because(read, journal))))),
+            Json = journal => Answer(journal, Job(journal)),
+        };
+
+        JobToCome Job(MakerJournal journal) => understand(journal).Job!;
+    }
+
+    private static object Answer(MakerJournal journal, JobToCome job) => new
+    {
+        For = new { job.Operations, job.Materials, job.Parts, job.Tools },
+        Lessons = Ranked(journal, job).Select(read => Shape(read, Because(read, journal))),
     };
 
     private static IReadOnlyList<LessonToRead> Ranked(MakerJournal journal, JobToCome job) => LessonsToRead.Of(Lessons.Of(journal).All).For(job);

@@ -1,7 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Trade;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -44,9 +42,13 @@ internal sealed class Book
         hours = Hours.Builds.ToDictionary(build => build.Build);
         states = State.Builds.ToDictionary(build => build.Build);
         forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
+        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
+        ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
+        Similar = SimilarLessons.Of(ShownLessons);
+        ToRead = LessonsToRead.Of(ShownLessons);
+        Stories = LessonStories.Of(ShownEntries);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
-        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
         ShownOperations = [.. OperationsIn(ShownEntries)];
         Index = new BookIndex(this);
     }
@@ -70,6 +72,18 @@ internal sealed class Book
     public State State { get; }
 
     public BackLinks BackLinks { get; }
+
+    /// <summary>The lessons that shown entries taught: those that have a page.</summary>
+    public IReadOnlyList<LessonFigure> ShownLessons { get; }
+
+    /// <summary>Which of the shown lessons are like which.</summary>
+    public SimilarLessons Similar { get; }
+
+    /// <summary>Which of the shown lessons to read before a job.</summary>
+    public LessonsToRead ToRead { get; }
+
+    /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
+    public LessonStories Stories { get; }
 
     public ReadingFigures Readings { get; }
 
@@ -141,14 +155,6 @@ internal sealed class Book
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
         job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
-
-    /// <summary>The cautions that an entry calls for, what maims first.</summary>
-    public IEnumerable<Caution> Cautions(Entry entry)
-    {
-        var text = $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
-        return CautionReader.Shared.Where((caution, _) =>
-            entry.Jobs.Any(job => caution.IsCalledForBy(job.Operations, Materials(entry, job), "")) || caution.IsCalledForBy([], [], text));
-    }
 
     private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
     {

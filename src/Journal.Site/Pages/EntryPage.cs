@@ -57,7 +57,7 @@ public sealed record EntryPage(
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
-            Desk.Cautions(book.Cautions(entry).Take(MostCautions)),
+            desk.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
             desk.Prose(entry),
             [.. PhotosBesideText(desk, entry)],
             entry.Milestone,
@@ -78,8 +78,6 @@ public sealed record EntryPage(
             after is { } later ? book.Link(later) : null,
             [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
     }
-
-    private const int MostCautions = 3;
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)
     {

@@ -15,17 +15,16 @@ internal static class PageList
     {
         yield return new PageOrder(Addresses.Front, "front", () => FrontPage.Of(book));
         yield return new PageOrder(Addresses.Timeline, "timeline", () => TimelinePage.Of(book));
-        yield return new PageOrder(Addresses.Lessons, "lessons", () => LessonsPage.Of(book));
+        foreach (var page in OfLessons(book))
+        {
+            yield return page;
+        }
+
         yield return new PageOrder(Addresses.Tooling, "tooling", () => ToolingPage.Of(book));
         yield return new PageOrder(Addresses.NotFound, "not-found", () => NotFoundPage.Of(book));
         foreach (var page in book.Journal.Builds.SelectMany(build => OfBuild(book, build)))
         {
             yield return page;
-        }
-
-        foreach (var lesson in book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id)))
-        {
-            yield return new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(book, lesson));
         }
 
         foreach (var plan in book.ShownPlans)
@@ -38,6 +37,13 @@ internal static class PageList
             yield return new PageOrder(Addresses.Of(operation), "operation", () => OperationPage.Of(book, operation));
         }
     }
+
+    /// <summary>The lessons book: its pages by one thing and another, and a page for each lesson.</summary>
+    public static IEnumerable<PageOrder> OfLessons(Book book) =>
+    [
+        .. Enum.GetValues<LessonOrder>().Select(order => new PageOrder(Addresses.Of(order), "lessons", () => LessonsPage.Of(book, order))),
+        .. book.ShownLessons.Select(lesson => new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(book, lesson))),
+    ];
 
     private static IEnumerable<PageOrder> OfBuild(Book book, Build build)
     {

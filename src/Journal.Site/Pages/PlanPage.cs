@@ -64,8 +64,8 @@ public sealed record PlanPage(
             estimate is null ? null : BacktestOf(book, estimate),
             [.. tools.Where(tool => tool.Missing is not null).Select(tool => ToolLine(book, tool))],
             [.. tools.Where(tool => tool.Missing is null).Take(MostTools).Select(tool => ToolLine(book, tool))],
-            Desk.Cautions(serious),
-            Desk.Cautions(forecast.Preparation.Cautions.Except(serious)));
+            desk.Cautions(serious),
+            desk.Cautions(forecast.Preparation.Cautions.Except(serious)));
     }
 
     /// <summary>How far a plan is.</summary>

@@ -14,6 +14,12 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
 
     public DateOnly Today { get; } = today;
 
+    /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
+    public bool IsVocabularyWhole { get; init; } = true;
+
+    /// <summary>The file's text, where it could be had.</summary>
+    public string? Text { get; set; }
+
     public ProblemLog Log { get; } = new();
 
     /// <summary>Ids that this file uses.</summary>
@@ -51,8 +57,8 @@ internal sealed record Mention(IdKind Kind, Id<Build>? Build, string Id, Place P
 /// <summary>An id defined, in a build where it counts within one.</summary>
 internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Place Place);
 
-/// <summary>The hours of one job on one date, with the stretches by the clock among them.</summary>
-internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<Stretch> Stretches, Place Place);
+/// <summary>The hours of one job on one date, with the stretches by the clock among them and where each stands.</summary>
+internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<(Stretch Stretch, Place Place)> Stretches, Place Place);
 
 /// <summary>A part, or pieces of it, said to be finished.</summary>
 internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);

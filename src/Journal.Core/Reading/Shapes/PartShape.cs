@@ -9,20 +9,11 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
 {
     private readonly TradeWords words = new(scope);
     private readonly GuessShape guesses = new(scope);
-    private readonly Dictionary<string, Place> planned = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
     public IReadOnlyList<Part> ReadAll(Fields fields)
     {
-        var parts = new List<Part>();
-        foreach (var node in fields.Items("parts"))
-        {
-            if (Read(fields, node) is { } part)
-            {
-                parts.Add(part);
-            }
-        }
-
-        return [.. parts.DistinctBy(part => part.Id)];
+        return [.. fields.Items("parts").Select(node => Read(fields, node)).OfType<Part>()];
     }
 
     private Part? Read(Fields list, Node node)
@@ -34,7 +25,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        if (idNode is null || !list.TryId(idNode, "id", out var id))
+        if (idNode is null || list.NewId(idNode, "id") is not { } id)
         {
             return null;
         }
@@ -45,21 +36,19 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        Define(id, idNode.Place);
-        return fields is null ? new Part { Id = new(id), Title = Titles.FromId(id) } : Read(fields, new Id<Part>(id));
-    }
+        if (parts.TryGetValue(id, out var first))
+        {
+            scope.Log.Add(ProblemTable.DuplicateId, idNode.Place, "part", id, first.File, first.Line);
+            return null;
+        }
 
-    // The parts of a plan are known in its own list alone: two plans may each have a base.
-    private void Define(string id, Place place)
-    {
+        parts.Add(id, idNode.Place);
         if (build is not null)
         {
-            scope.Definitions.Add(new Definition(IdKind.Part, build, id, place));
+            scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
         }
-        else if (!planned.TryAdd(id, place))
-        {
-            scope.Log.Add(ProblemTable.DuplicateId, place, IdKind.Part.ToWord(), id, planned[id].File, planned[id].Line);
-        }
+
+        return fields is null ? new Part { Id = new(id), Title = Titles.FromId(id) } : Read(fields, new Id<Part>(id));
     }
 
     private Part Read(Fields fields, Id<Part> id)
@@ -106,14 +95,13 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         }
 
         var place = fields["like"]!.Place;
-        var slash = text.IndexOf('/', StringComparison.Ordinal);
-        if (slash < 0)
+        if (text.Split('/') is not [var likeBuild, var likePart])
         {
             scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Name build and part: `bench-drill/head`.");
             return null;
         }
 
         scope.Mentions.Add(new Mention(IdKind.Part, null, text, place));
-        return new PartRef(new(text[..slash]), new(text[(slash + 1)..]));
+        return new PartRef(new(likeBuild), new(likePart));
     }
 }

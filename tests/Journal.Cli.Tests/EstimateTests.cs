@@ -163,7 +163,7 @@ public class EstimateTests
     }
 
     [Theory]
-    [InlineData("parts: [{id: ram, guess: 0}]", "`guess` is 0; it must be more than zero.")]
+    [InlineData("parts: [{id: ram, guess: 0}]", "`guess` is 0; the least is one minute.")]
     [InlineData("parts: [{id: ram, guess: {low: 9h, likely: 6h, high: 16h}}]", "The guess runs from 9h over 6h to 16h.")]
     [InlineData("parts: [{id: ram, like: drill/hed}]", "There is no part `drill/hed`.")]
     [InlineData("parts: [{id: ram, quantity: 0}]", "“0” is not a number that `quantity` can have.")]

@@ -19,6 +19,8 @@ internal static class Addresses
 
     public static string StoryText(Id<Build> build) => $"{build}/story.txt";
 
+    public static string Photos(Id<Build> build) => $"{build}/photos.html";
+
     public static string Of(PartRef part) => $"{part.Build}/part/{part.Part}.html";
 
     public static string Of(EntryRef entry) => $"{entry.Build}/entry/{entry.Entry}.html";

@@ -54,7 +54,8 @@ public sealed record BuildPage(
     IReadOnlyList<CostLineView> Costs,
     string CostTotal,
     IReadOnlyList<VideoView> Videos,
-    string? Story)
+    string? Story,
+    string? Gallery)
 {
     internal static BuildPage Of(Book book, Build build)
     {
@@ -108,7 +109,8 @@ public sealed record BuildPage(
             [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
             Show.Money(costs.Total, book.Journal.Currency),
             [.. build.Videos.Select(video => VideoOf(book, build, video))],
-            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null);
+            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
+            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
     }
 
     internal static string StatusWords(BuildStatus status) => status switch

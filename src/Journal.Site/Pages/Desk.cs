@@ -174,13 +174,11 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Book.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
     {
-        Address = published.Address,
-        Width = published.Width,
-        Height = published.Height,
-        Alt = Alt(photo),
+        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
+        Largest = published.Largest,
+        Ground = published.Ground,
         Caption = photo.Caption,
         Marks = [.. photo.Marks.Select(Mark)],
-        IsLazy = !isFirstOnPage,
     };
 
     public static IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
@@ -214,9 +212,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             return null;
         }
 
-        return new Html(string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"<img src=\"{Root}{published.Address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">"));
+        return PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText);
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>

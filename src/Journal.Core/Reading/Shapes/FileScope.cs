@@ -15,6 +15,12 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
 
     public DateOnly Today { get; } = today;
 
+    /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
+    public bool IsVocabularyWhole { get; init; } = true;
+
+    /// <summary>The file's text, where it could be had.</summary>
+    public string? Text { get; set; }
+
     public ProblemLog Log { get; } = new();
 
     /// <summary>Ids that this file uses.</summary>
@@ -55,8 +61,8 @@ internal sealed record Mention(IdKind Kind, Id<Build>? Build, string Id, Place P
 /// <summary>An id defined, in a build where it counts within one.</summary>
 internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Place Place);
 
-/// <summary>The hours of one job on one date, with the stretches by the clock among them.</summary>
-internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<Stretch> Stretches, Place Place);
+/// <summary>The hours of one job on one date, with the stretches by the clock among them and where each stands.</summary>
+internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<(Stretch Stretch, Place Place)> Stretches, Place Place);
 
 /// <summary>The value of a key of a reading or a setting, which is known by the place of its map.</summary>
 internal sealed record WrittenValue(Place Map, string Key, TextNode Value);

@@ -5,7 +5,9 @@ internal static class Keys
 {
     public static readonly string[] Journal = ["title", "id", "maker", "units", "currency", "time-zone", "address", "operations", "causes", "materials", "tool-kinds"];
 
-    public static readonly string[] NewWord = ["id", "title", "kind"];
+    public static readonly string[] NewWord = ["id", "title"];
+
+    public static readonly string[] NewOperation = [.. NewWord, "kind"];
 
     public static readonly string[] Build =
         ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "parts", "whole", "mates", "videos"];

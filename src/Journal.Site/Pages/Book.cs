@@ -11,8 +11,11 @@ internal sealed class Book
 {
     private readonly Dictionary<EntryRef, Entry> entries;
     private readonly Dictionary<PartRef, Part> parts;
-    private readonly Dictionary<Id<Tool>, Tool> tools;
+    private readonly Dictionary<Id<Tool>, ToolFigure> tools;
     private readonly Dictionary<Id<Lesson>, LessonFigure> lessons;
+    private readonly Dictionary<Id<Build>, Build> builds;
+    private readonly Dictionary<Id<Build>, BuildHours> hours;
+    private readonly Dictionary<Id<Build>, BuildState> states;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -34,10 +37,16 @@ internal sealed class Book
         Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
         entries = journal.Entries.ToDictionary(entry => entry.Ref);
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
-        tools = Tooling.Tools.ToDictionary(tool => tool.Id, tool => tool.Tool);
+        tools = Tooling.Tools.ToDictionary(tool => tool.Id);
         lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
+        builds = journal.Builds.ToDictionary(build => build.Id);
+        hours = Hours.Builds.ToDictionary(build => build.Build);
+        states = State.Builds.ToDictionary(build => build.Build);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
+        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
+        ShownOperations = [.. OperationsIn(ShownEntries)];
+        Index = new BookIndex(this);
     }
 
     public MakerJournal Journal { get; }
@@ -77,29 +86,34 @@ internal sealed class Book
     /// <summary>The entries that worked on a part, shown or not, in order.</summary>
     public ILookup<PartRef, Entry> Worked { get; }
 
+    /// <summary>What pages look up by the thing that they are about.</summary>
+    public BookIndex Index { get; }
+
+    /// <summary>The entries that are shown, by date.</summary>
+    public IReadOnlyList<Entry> ShownEntries { get; }
+
+    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
+    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
+
+    public Build Build(Id<Build> build) => builds[build];
+
+    public BuildHours HoursOf(Id<Build> build) => hours[build];
+
+    public BuildState StateOf(Id<Build> build) => states[build];
+
     public Entry Entry(EntryRef entry) => entries[entry];
 
     public Part Part(PartRef part) => parts[part];
 
-    public Tool Tool(Id<Tool> tool) => tools[tool];
+    public Tool Tool(Id<Tool> tool) => tools[tool].Tool;
+
+    public ToolFigure ToolFigure(Id<Tool> tool) => tools[tool];
 
     public LessonFigure Lesson(Id<Lesson> lesson) => lessons[lesson];
 
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
-
-    public IEnumerable<Entry> ShownEntries => Journal.Entries.Where(Showing.Shows);
-
-    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
-    public IReadOnlyList<Id<Operation>> ShownOperations
-    {
-        get
-        {
-            var used = ShownEntries.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
-            return [.. Journal.Vocabulary.Operations.Ids.Where(used.Contains)];
-        }
-    }
 
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
@@ -108,7 +122,7 @@ internal sealed class Book
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(tools[tool].Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => new(tools[tool].Tool.Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
 
     public LinkView Link(Id<Lesson> lesson) => new(lessons[lesson].Lesson.Text, Showing.Shows(lesson) ? Addresses.Of(lesson) : null);
 
@@ -126,6 +140,12 @@ internal sealed class Book
         var text = $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
         return CautionReader.Shared.Where((caution, _) =>
             entry.Jobs.Any(job => caution.IsCalledForBy(job.Operations, Materials(entry, job), "")) || caution.IsCalledForBy([], [], text));
+    }
+
+    private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
+    {
+        var used = shown.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
+        return Journal.Vocabulary.Operations.Ids.Where(used.Contains);
     }
 
     private static ILookup<PartRef, Entry> EntriesByPart(MakerJournal journal) => journal.Builds

@@ -53,7 +53,7 @@ public sealed record FrontPage(
 
     private static BuildCardView Card(Book book, Desk desk, Build build, bool isFirst)
     {
-        var (hours, state) = (book.Hours.Builds.First(one => one.Build == build.Id), book.State.Builds.First(one => one.Build == build.Id));
+        var (hours, state) = (book.HoursOf(build.Id), book.StateOf(build.Id));
         var last = build.Entries.Count == 0 ? (DateOnly?)null : build.Entries[^1].Date;
         var kind = (build.Status, last) switch
         {

@@ -22,7 +22,7 @@ public sealed record LessonsPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
             $"Lessons book · {Show.Number(fromMistakes)} from mistakes, {Show.Number(shown.Count - fromMistakes)} from what worked",
             FactsOf(book),
             [.. operations.Select(group => new LessonGroupView(
-                group.Key.Value,
+                $"of_{group.Key}",
                 book.Link(group.Key),
                 [.. group.OrderByDescending(lesson => lesson.MinutesLost).ThenBy(lesson => lesson.Id).Select(lesson => desk.Lesson(lesson, HeadingOf(book, lesson)))]))],
             CausesOf(book, "causes"));

@@ -22,7 +22,7 @@ public sealed record OperationPage(
     {
         var desk = new Desk(book, Addresses.Of(id));
         var operation = book.Operation(id);
-        var jobs = book.Journal.Entries.SelectMany(entry => entry.Jobs.Where(job => job.Operations.Contains(id)), (entry, job) => (Entry: entry, Job: job)).ToList();
+        var jobs = book.Index.Jobs[id].ToList();
         var shown = jobs.Where(job => book.Showing.Shows(job.Entry)).ToList();
         var lessons = book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id) && lesson.On.Operations.Contains(id)).OrderByDescending(lesson => lesson.MinutesLost).ThenBy(lesson => lesson.Id).ToList();
         var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = desk.LatestDate(shown.Select(job => job.Entry)) };
@@ -40,7 +40,7 @@ public sealed record OperationPage(
             [.. shown.Select(job => job.Entry).Distinct().OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Select(desk.Line)]);
     }
 
-    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<(Entry Entry, Job Job)> jobs)
+    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<EntryJob> jobs)
     {
         var minutes = book.Hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero;
         var alone = jobs.Where(job => job.Job.Operations.Count == 1).Select(job => job.Job.Time.Count).Order().ToList();
@@ -74,7 +74,7 @@ public sealed record OperationPage(
         return new Minutes((int)Math.Round(below + (at - Math.Floor(at)) * (above - below), MidpointRounding.AwayFromZero));
     }
 
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<(Entry Entry, Job Job)> shown) => shown
+    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<EntryJob> shown) => shown
         .SelectMany(job => job.Job.Tools)
         .CountBy(tool => tool)
         .Where(tool => book.Showing.Shows(tool.Key))

@@ -9,8 +9,12 @@ internal sealed class Book
 {
     private readonly Dictionary<EntryRef, Entry> entries;
     private readonly Dictionary<PartRef, Part> parts;
-    private readonly Dictionary<Id<Tool>, Tool> tools;
+    private readonly Dictionary<Id<Tool>, ToolFigure> tools;
     private readonly Dictionary<Id<Lesson>, LessonFigure> lessons;
+    private readonly Dictionary<Id<Build>, Build> builds;
+    private readonly Dictionary<Id<Build>, BuildHours> hours;
+    private readonly Dictionary<Id<Build>, BuildState> states;
+    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -32,17 +36,21 @@ internal sealed class Book
         Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
         entries = journal.Entries.ToDictionary(entry => entry.Ref);
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
-        tools = Tooling.Tools.ToDictionary(tool => tool.Id, tool => tool.Tool);
+        tools = Tooling.Tools.ToDictionary(tool => tool.Id);
         lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
+        builds = journal.Builds.ToDictionary(build => build.Id);
+        hours = Hours.Builds.ToDictionary(build => build.Build);
+        states = State.Builds.ToDictionary(build => build.Build);
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
+        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
         ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
-        var used = ShownEntries.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
-        ShownOperations = [.. journal.Vocabulary.Operations.Ids.Where(used.Contains)];
         Similar = SimilarLessons.Of(ShownLessons);
         ToRead = LessonsToRead.Of(ShownLessons);
         Stories = LessonStories.Of(ShownEntries);
-        MistakesOf = Lessons.Mistakes.ToLookup(cost => cost.Ref.Entry);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
+        ShownOperations = [.. OperationsIn(ShownEntries)];
+        Index = new BookIndex(this);
     }
 
     public MakerJournal Journal { get; }
@@ -77,9 +85,6 @@ internal sealed class Book
     /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
     public LessonStories Stories { get; }
 
-    /// <summary>The mistakes that an entry tells of.</summary>
-    public ILookup<EntryRef, MistakeCost> MistakesOf { get; }
-
     public ReadingFigures Readings { get; }
 
     public ILookup<EntryRef, ReadingFigure> ReadingsOf { get; }
@@ -97,11 +102,28 @@ internal sealed class Book
     /// <summary>The entries that worked on a part, shown or not, in order.</summary>
     public ILookup<PartRef, Entry> Worked { get; }
 
+    /// <summary>What pages look up by the thing that they are about.</summary>
+    public BookIndex Index { get; }
+
+    /// <summary>The entries that are shown, by date.</summary>
+    public IReadOnlyList<Entry> ShownEntries { get; }
+
+    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
+    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
+
+    public Build Build(Id<Build> build) => builds[build];
+
+    public BuildHours HoursOf(Id<Build> build) => hours[build];
+
+    public BuildState StateOf(Id<Build> build) => states[build];
+
     public Entry Entry(EntryRef entry) => entries[entry];
 
     public Part Part(PartRef part) => parts[part];
 
-    public Tool Tool(Id<Tool> tool) => tools[tool];
+    public Tool Tool(Id<Tool> tool) => tools[tool].Tool;
+
+    public ToolFigure ToolFigure(Id<Tool> tool) => tools[tool];
 
     public LessonFigure Lesson(Id<Lesson> lesson) => lessons[lesson];
 
@@ -109,10 +131,11 @@ internal sealed class Book
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
 
-    public IEnumerable<Entry> ShownEntries => Journal.Entries.Where(Showing.Shows);
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Showing.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
 
-    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
-    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
+    /// <summary>The estimate of a plan, or of the build that it has become.</summary>
+    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
 
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
@@ -121,7 +144,7 @@ internal sealed class Book
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(tools[tool].Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => new(tools[tool].Tool.Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
 
     public LinkView Link(Id<Lesson> lesson) => new(lessons[lesson].Lesson.Text, Showing.Shows(lesson) ? Addresses.Of(lesson) : null);
 
@@ -132,6 +155,12 @@ internal sealed class Book
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
         job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
+
+    private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
+    {
+        var used = shown.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
+        return Journal.Vocabulary.Operations.Ids.Where(used.Contains);
+    }
 
     private static ILookup<PartRef, Entry> EntriesByPart(MakerJournal journal) => journal.Builds
         .SelectMany(build => build.Entries)

@@ -147,8 +147,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
-        var state = Book.State.Builds.First(one => one.Build == build.Id);
-        var finished = state.Finished.Select(part => part.Part).ToHashSet();
+        var finished = Book.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
         return [.. build.Parts.Where(part => Book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
     }
 
@@ -245,15 +244,24 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     }
 
     /// <inheritdoc/>
-    public Html? PictureOf(string written)
+    public TextPicture? PictureOf(string written)
     {
-        if (current is null || current.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo
-            || !Book.Showing.Shows(photo) || !Book.Photos.TryGetValue(photo.File, out var published))
+        if (current?.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo)
         {
             return null;
         }
 
-        return PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText);
+        if (!Book.Showing.Shows(photo))
+        {
+            return new TextPicture(null, Html.Empty);
+        }
+
+        if (!Book.Photos.TryGetValue(photo.File, out var published))
+        {
+            return null;
+        }
+
+        return new TextPicture(Root + PictureElement.AddressOf(published), PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText));
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>
@@ -290,6 +298,11 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
         };
+        if (Book.ShownPlans is [var plan, ..] && Book.Journal.BegunAs(plan) is null)
+        {
+            ways.Add(new("Next", Addresses.Of(plan.Id), Address == Addresses.Of(plan.Id)));
+        }
+
         return ways;
     }
 }

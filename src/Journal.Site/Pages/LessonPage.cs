@@ -42,7 +42,7 @@ public sealed record LessonPage(
         var block = new TitleBlockView
         {
             Title = Show.Shorten(lesson.Lesson.Text, 60),
-            Supplementary = book.Journal.Builds.First(build => build.Id == entry.Build).Title,
+            Supplementary = book.Build(entry.Build).Title,
             DocumentType = "Lesson",
             Identification = lesson.Id.Value,
             Issued = DateView.Of(entry.Date),

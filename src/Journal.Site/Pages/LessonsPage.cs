@@ -102,7 +102,7 @@ public sealed record LessonsPage(
             isFirst ? UntilForgottenOf(book.Lessons.Totals.DaysToRepeat) : null);
     }
 
-    internal static string GroupId(string id) => $"of-{id}";
+    internal static string GroupId(string id) => $"of_{id}";
 
     internal static ChartView CausesOf(Book book, string id) => ParetoChart.Draw(
         id,

@@ -23,7 +23,7 @@ public sealed record OperationPage(
     {
         var desk = new Desk(book, Addresses.Of(id));
         var operation = book.Operation(id);
-        var jobs = book.Journal.Entries.SelectMany(entry => entry.Jobs.Where(job => job.Operations.Contains(id)), (entry, job) => (Entry: entry, Job: job)).ToList();
+        var jobs = book.Index.Jobs[id].ToList();
         var shown = jobs.Where(job => book.Showing.Shows(job.Entry)).ToList();
         var lessons = book.ToRead.Ranked(JobToCome.With(id));
         var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = desk.LatestDate(shown.Select(job => job.Entry)) };
@@ -45,7 +45,7 @@ public sealed record OperationPage(
     // Of fewer jobs a quartile says no more than the jobs themselves.
     private const int FewestForQuartiles = 4;
 
-    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<(Entry Entry, Job Job)> jobs)
+    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<EntryJob> jobs)
     {
         var minutes = book.Hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero;
         var alone = jobs.Where(job => job.Job.Operations.Count == 1).Select(job => job.Job).ToList();
@@ -71,7 +71,7 @@ public sealed record OperationPage(
         return facts;
     }
 
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<(Entry Entry, Job Job)> shown) => shown
+    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<EntryJob> shown) => shown
         .SelectMany(job => job.Job.Tools)
         .CountBy(tool => tool)
         .Where(tool => book.Showing.Shows(tool.Key))

@@ -27,6 +27,11 @@ internal static class PageList
             yield return page;
         }
 
+        foreach (var plan in book.ShownPlans)
+        {
+            yield return new PageOrder(Addresses.Of(plan.Id), "plan", () => PlanPage.Of(book, plan));
+        }
+
         foreach (var operation in book.ShownOperations)
         {
             yield return new PageOrder(Addresses.Of(operation), "operation", () => OperationPage.Of(book, operation));

@@ -37,7 +37,7 @@ public sealed class LessonsBookTests
     [Fact]
     public void Book_Demo_SetsWhatWorkedBesideWhatWentWrong()
     {
-        var boring = Demo.Value["lessons.html"].QuerySelector("section[aria-labelledby=of-boring] .pair")!;
+        var boring = Demo.Value["lessons.html"].QuerySelector("section[aria-labelledby=of_boring] .pair")!;
 
         Assert.Equal(["What went wrong", "What worked"], boring.QuerySelectorAll("h3").Select(heading => heading.TextContent));
     }
@@ -102,7 +102,7 @@ public sealed class LessonsBookTests
             ("drill/build.yaml", "title: Drill\n"),
             ("drill/2025-10-03-first.md", $"---\noperation: boring\nhours: 2h\nlessons:\n{lessons}---\n"));
 
-        var group = pages["lessons.html"].QuerySelector("section[aria-labelledby=of-boring]")!;
+        var group = pages["lessons.html"].QuerySelector("section[aria-labelledby=of_boring]")!;
 
         Assert.Equal(25, group.QuerySelectorAll(".lessons li").Length);
         Assert.Equal("15 more", group.QuerySelector("summary")!.TextContent);

@@ -6,11 +6,11 @@ namespace Journal.Core.Reading.Checks;
 
 /// <summary>
 /// Holds the ids that files use against those that files define. Tools and lessons count in the whole journal, parts,
-/// entries, mistakes and snags in their build.
+/// entries, mistakes and snags in their build, parts of a plan in their plan.
 /// </summary>
 internal sealed class Ids
 {
-    private readonly Dictionary<(IdKind Kind, Id<Build>? Build), Dictionary<string, Place>> known = [];
+    private readonly Dictionary<(IdKind Kind, Id<Build>? Build, string? Plan), Dictionary<string, Place>> known = [];
     private readonly ProblemLog log;
 
     public Ids(IEnumerable<Definition> definitions, ProblemLog log)
@@ -23,9 +23,9 @@ internal sealed class Ids
     }
 
     /// <summary>The ids of a kind, in a build where they count within one.</summary>
-    public IReadOnlyCollection<string> Known(IdKind kind, Id<Build>? build) => known.TryGetValue((kind, build), out var ids) ? ids.Keys : [];
+    public IReadOnlyCollection<string> Known(IdKind kind, Id<Build>? build) => known.TryGetValue((kind, build, null), out var ids) ? ids.Keys : [];
 
-    public bool Has(IdKind kind, Id<Build>? build, string id) => known.TryGetValue((kind, build), out var ids) && ids.ContainsKey(id);
+    public bool Has(IdKind kind, Id<Build>? build, string id) => known.TryGetValue((kind, build, null), out var ids) && ids.ContainsKey(id);
 
     /// <summary>Reports every id used that nothing defines, with the nearest that is.</summary>
     public void Check(IEnumerable<Mention> mentions)
@@ -38,9 +38,10 @@ internal sealed class Ids
 
     private void Define(Definition definition)
     {
-        if (!known.TryGetValue((definition.Kind, definition.Build), out var ids))
+        var scope = (definition.Kind, definition.Build, definition is { Kind: IdKind.Part, Build: null } ? definition.Place.File : null);
+        if (!known.TryGetValue(scope, out var ids))
         {
-            known.Add((definition.Kind, definition.Build), ids = new(StringComparer.Ordinal));
+            known.Add(scope, ids = new(StringComparer.Ordinal));
         }
 
         if (!ids.TryAdd(definition.Id, definition.Place))

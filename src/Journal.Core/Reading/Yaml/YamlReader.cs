@@ -74,7 +74,7 @@ internal sealed class YamlReader
         }
         catch (YamlException e)
         {
-            log.Add(ProblemTable.NotYaml, reader.PlaceOf(e.Start), FirstSentence(e.Message));
+            log.Add(ProblemTable.NotYaml, reader.PlaceWithin(e.Start), FirstSentence(e.Message));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
         {
@@ -82,7 +82,7 @@ internal sealed class YamlReader
             // What was refused is told already.
             if (!reader.isRefused)
             {
-                log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.last), "a bracket or quotation mark is not closed.");
+                log.Add(ProblemTable.NotYaml, reader.PlaceWithin(reader.last), "a bracket or quotation mark is not closed.");
             }
         }
 
@@ -224,6 +224,14 @@ internal sealed class YamlReader
         log.Add(kind, PlaceOf(mark), details);
         isRefused = true;
         throw new InvalidOperationException(kind.Code);
+    }
+
+    // What is missing is missed behind the end of the text; the maker looks at its last line.
+    private Place PlaceWithin(Mark mark)
+    {
+        var written = text.AsSpan().TrimEnd();
+        var lines = 1 + written.Count('\n');
+        return mark.Line <= lines ? PlaceOf(mark) : new Place(file, lines + lineOffset, written.Length - written.LastIndexOf('\n'));
     }
 
     private Place PlaceOf(Mark mark) => new(file, (int)mark.Line + lineOffset, (int)mark.Column);

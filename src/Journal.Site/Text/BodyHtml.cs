@@ -111,7 +111,7 @@ internal sealed class BodyHtml(ITextTargets targets)
             {
                 WriteImage(renderer, obj);
             }
-            else if (body.AddressOf(obj.Url ?? "", links) is { } address)
+            else if (renderer.EnableHtmlForInline && body.AddressOf(obj.Url ?? "", links) is { } address)
             {
                 renderer.Write("<a href=\"").WriteEscapeUrl(address).Write('"');
                 if (!string.IsNullOrEmpty(obj.Title))
@@ -134,11 +134,14 @@ internal sealed class BodyHtml(ITextTargets targets)
             if (body.Picture(obj.Url) is { } picture)
             {
                 renderer.Write(picture.Html.Markup);
+                return;
             }
-            else
-            {
-                renderer.WriteChildren(obj);
-            }
+
+            // Its words stand instead, plain as they would have been in `alt`.
+            var before = renderer.EnableHtmlForInline;
+            renderer.EnableHtmlForInline = false;
+            renderer.WriteChildren(obj);
+            renderer.EnableHtmlForInline = before;
         }
     }
 
@@ -158,7 +161,7 @@ internal sealed class BodyHtml(ITextTargets targets)
         protected override void Write(HtmlRenderer renderer, AutolinkInline obj)
         {
             var url = obj.IsEmail ? "mailto:" + obj.Url : obj.Url;
-            if (body.AddressOf(url, links) is { } address)
+            if (renderer.EnableHtmlForInline && body.AddressOf(url, links) is { } address)
             {
                 renderer.Write("<a href=\"").WriteEscapeUrl(address).Write("\">").WriteEscape(obj.Url).Write("</a>");
             }

@@ -25,9 +25,15 @@ internal sealed class Sanitiser
         };
         inner.PostProcessNode += (_, found) =>
         {
-            if (found.Node is IElement { NodeName: "IMG" } picture && !picture.HasAttribute("src"))
+            switch (found.Node)
             {
-                picture.Remove();
+                case IElement { NodeName: "IMG" } picture when !picture.HasAttribute("src"):
+                    picture.Remove();
+                    break;
+                case IElement { NodeName: "PRE" } code:
+                    // A block that scrolls must be reachable by the keyboard.
+                    code.SetAttribute("tabindex", "0");
+                    break;
             }
         };
     }

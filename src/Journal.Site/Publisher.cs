@@ -4,6 +4,7 @@ using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Search;
 using Journal.Site.Templates;
 
 namespace Journal.Site;
@@ -41,6 +42,7 @@ public static class Publisher
         var pages = PageList.Of(book).ToList();
         WritePages(pages, new TemplateEngine(templates), site, cancellation);
         WriteFeeds(book, pages, site);
+        WriteFindIndex(book, site);
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
@@ -73,6 +75,14 @@ public static class Publisher
         catch (AggregateException e) when (e.InnerExceptions.OfType<IOException>().FirstOrDefault() is { } disk)
         {
             throw new IOException(disk.Message, disk);
+        }
+    }
+
+    private static void WriteFindIndex(Book book, SiteFolder site)
+    {
+        foreach (var (address, script) in FindIndex.Of(FindableThings.Of(book)).Files)
+        {
+            site.Write(address, script);
         }
     }
 

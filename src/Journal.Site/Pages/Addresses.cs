@@ -9,6 +9,7 @@ internal static class Addresses
     public const string Timeline = "timeline.html";
     public const string Lessons = "lessons.html";
     public const string Tooling = "tooling.html";
+    public const string Find = "find.html";
     public const string NotFound = "404.html";
     public const string AtomFeed = "feed.xml";
     public const string JsonFeed = "feed.json";

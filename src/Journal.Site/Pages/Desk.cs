@@ -248,6 +248,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Timeline", Addresses.Timeline, Address == Addresses.Timeline),
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
+            new("Find", Addresses.Find, Address == Addresses.Find),
         };
         return ways;
     }

@@ -96,6 +96,11 @@ public static class Publisher
             site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));
         }
 
+        foreach (var (address, text) in book.Journal.Builds.SelectMany(VideoView.ChapterLists))
+        {
+            site.Write(address, text);
+        }
+
         site.Write("robots.txt", SiteMap.Robots(book.Journal.Address));
         if (book.Journal.Address is { } home)
         {

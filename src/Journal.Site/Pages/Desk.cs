@@ -33,6 +33,12 @@ internal sealed class Desk(Book book, string address) : ITextTargets
         TitleBlock = titleBlock,
     };
 
+    /// <summary>The address of a file of the site that leads there from this page: absolute where the site has an address.</summary>
+    public string Reachable(string address) => Book.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
+
+    /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
+    public PhotoView? Share(PhotoView? photo) => photo is null || Book.Journal.Address is null ? null : photo with { Address = Reachable(photo.Address) };
+
     public static LinkView FrontCrumb => new("Builds", Addresses.Front);
 
     public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));

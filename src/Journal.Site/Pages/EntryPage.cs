@@ -42,7 +42,8 @@ public sealed record EntryPage(
     IReadOnlyList<EntryLineView> PointingHere,
     LinkView? Before,
     LinkView? After,
-    IReadOnlyList<PartStepsView> PartSteps)
+    IReadOnlyList<PartStepsView> PartSteps,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static EntryPage Of(Book book, Build build, Entry entry)
     {
@@ -59,8 +60,9 @@ public sealed record EntryPage(
         };
         var shown = build.Entries.Where(book.Showing.Shows).ToList();
         var at = shown.IndexOf(entry);
+        var frame = desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block);
         return new EntryPage(
-            desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block),
+            frame with { ShareType = "article", SharePicture = desk.Share(desk.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(desk, build, entry, frame.Description) },
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
@@ -83,7 +85,8 @@ public sealed record EntryPage(
             [.. book.BackLinks.To(entry.Ref).Where(link => book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => desk.Line(book.Entry(link)))],
             at > 0 ? book.Link(shown[at - 1].Ref) : null,
             at >= 0 && at < shown.Count - 1 ? book.Link(shown[at + 1].Ref) : null,
-            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
+            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()],
+            VideoView.Of(book, build, entry));
     }
 
     private const int MostCautions = 3;

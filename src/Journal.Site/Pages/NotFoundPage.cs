@@ -9,6 +9,7 @@ public sealed record NotFoundPage(PageFrame Frame)
         var frame = desk.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
 
         // A server shows this page at whatever address was asked for, so the way to the root must not depend on it.
-        return new NotFoundPage(book.Journal.Address is { } home ? frame with { Root = home.AbsoluteUri } : frame);
+        // It is no address to lead anyone to either.
+        return new NotFoundPage(frame with { Root = book.Journal.Address?.AbsolutePath ?? "", Canonical = null });
     }
 }

@@ -32,7 +32,8 @@ public sealed record PartPage(
     IReadOnlyList<PhotoView> Photos,
     IReadOnlyList<PurchaseView> Bought,
     IReadOnlyList<EntryLineView> Entries,
-    IReadOnlyList<EntryLineView> PointingHere)
+    IReadOnlyList<EntryLineView> PointingHere,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static PartPage Of(Book book, Build build, Part part)
     {
@@ -62,7 +63,8 @@ public sealed record PartPage(
             [.. shown.SelectMany(entry => desk.Photos(entry).Select(photo => photo with { From = book.Link(entry.Ref) }))],
             [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
             [.. shown.Select(desk.Line)],
-            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)]);
+            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)],
+            VideoView.Of(book, build, part));
     }
 
     private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)

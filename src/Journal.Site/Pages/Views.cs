@@ -29,6 +29,15 @@ public sealed record PageFrame
     /// <summary>The page's absolute address; null where the site has none.</summary>
     public string? Canonical { get; init; }
 
+    /// <summary>What kind of thing the page is where it is shared, in the words of the Open Graph protocol.</summary>
+    public string ShareType { get; init; } = "website";
+
+    /// <summary>The picture to show where the page is shared, by its absolute address; null where there is none, or the site has no address.</summary>
+    public PhotoView? SharePicture { get; init; }
+
+    /// <summary>What the page says of itself to machines; null for nothing.</summary>
+    public Html? StructuredData { get; init; }
+
     /// <summary>The pages above this one.</summary>
     public IReadOnlyList<LinkView> Crumbs { get; init; } = [];
 

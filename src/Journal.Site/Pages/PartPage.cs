@@ -46,8 +46,10 @@ public sealed record PartPage(
         var balloon = desk.Balloon(build, part, finished);
         var hours = book.Hours.Builds.First(one => one.Build == build.Id).Parts.First(one => one.Part == part.Id);
         book.Routes.TryGetValue(reference, out var route);
+        var frame = desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown));
+        var lines = route is null ? 0 : route.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows);
         return new PartPage(
-            desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown)),
+            frame with { IsLong = lines > LongestOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
             FactsOf(part, hours.Minutes, route, entries),
@@ -66,6 +68,9 @@ public sealed record PartPage(
             [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)],
             VideoView.Of(book, build, part));
     }
+
+    // So many lines of route fit on A4 and Letter beside readings and remarks, measured in the browser's print.
+    private const int LongestOnOnePage = 24;
 
     private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)
     {

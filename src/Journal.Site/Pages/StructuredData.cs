@@ -1,3 +1,4 @@
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -6,6 +7,11 @@ using Journal.Core.Model;
 using Journal.Site.Templates;
 
 namespace Journal.Site.Pages;
+
+/// <summary>A data block of a page.</summary>
+/// <param name="Text">Its contents.</param>
+/// <param name="Hash">Their SHA-256 in base 64, for the content security policy (Level 3, 2.3.1), which then holds this block and no other.</param>
+public sealed record DataBlock(Html Text, Html Hash);
 
 /// <summary>
 /// What a page says of itself to machines, in the words of schema.org, as JSON-LD 1.1 (W3C 2020). It stands in a data
@@ -17,7 +23,7 @@ internal static class StructuredData
     private static readonly JsonWriterOptions Format = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
 
     /// <summary>The journal as a whole.</summary>
-    public static Html Site(MakerJournal journal, string description) => Block("WebSite", json =>
+    public static DataBlock Site(MakerJournal journal, string description) => Block("WebSite", json =>
     {
         json.WriteString("name", journal.Title);
         json.WriteString("description", description);
@@ -34,7 +40,7 @@ internal static class StructuredData
     /// <param name="build">The build it belongs to.</param>
     /// <param name="entry">The entry.</param>
     /// <param name="description">A sentence on it.</param>
-    public static Html Article(Desk desk, Build build, Entry entry, string description) => Block("Article", json =>
+    public static DataBlock Article(Desk desk, Build build, Entry entry, string description) => Block("Article", json =>
     {
         var journal = desk.Book.Journal;
         json.WriteString("headline", entry.Title);
@@ -52,13 +58,13 @@ internal static class StructuredData
             json.WriteString("url", desk.Reachable(desk.Address));
         }
 
-        json.WriteStartArray("image");
-        foreach (var photo in desk.Photos(entry))
+        var photos = desk.Photos(entry).ToList();
+        if (photos.Count > 0)
         {
-            Picture(json, desk, photo);
+            json.WriteStartArray("image");
+            photos.ForEach(photo => Picture(json, desk, photo));
+            json.WriteEndArray();
         }
-
-        json.WriteEndArray();
     });
 
     private static void Picture(Utf8JsonWriter json, Desk desk, PhotoView photo)
@@ -83,7 +89,7 @@ internal static class StructuredData
         }
     }
 
-    private static Html Block(string type, Action<Utf8JsonWriter> write)
+    private static DataBlock Block(string type, Action<Utf8JsonWriter> write)
     {
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Format))
@@ -95,6 +101,7 @@ internal static class StructuredData
             json.WriteEndObject();
         }
 
-        return new Html(Encoding.UTF8.GetString(bytes.ToArray()));
+        var hash = Convert.ToBase64String(SHA256.HashData(bytes.ToArray()));
+        return new DataBlock(new Html(Encoding.UTF8.GetString(bytes.ToArray())), new Html(hash));
     }
 }

@@ -17,6 +17,9 @@ public sealed record PageFrame
     /// <summary>The kind of page, for the style sheet.</summary>
     public required string Kind { get; init; }
 
+    /// <summary>Whether a shop copy of it needs the small setting to stay on one page.</summary>
+    public bool IsLong { get; init; }
+
     /// <summary>The journal's title.</summary>
     public required string Journal { get; init; }
 
@@ -36,7 +39,7 @@ public sealed record PageFrame
     public PhotoView? SharePicture { get; init; }
 
     /// <summary>What the page says of itself to machines; null for nothing.</summary>
-    public Html? StructuredData { get; init; }
+    public DataBlock? StructuredData { get; init; }
 
     /// <summary>The pages above this one.</summary>
     public IReadOnlyList<LinkView> Crumbs { get; init; } = [];

@@ -45,7 +45,7 @@ public sealed record Build
     /// <summary>What drawings there are.</summary>
     public string? Drawings { get; init; }
 
-    /// <summary>The drawing's general tolerance, plus and minus, in the build's unit.</summary>
+    /// <summary>The drawing's general tolerance, plus and minus, more than zero; in the build's unit unless another is written.</summary>
     public Length? GeneralTolerance { get; init; }
 
     /// <summary>The parts list in the order of the file.</summary>

@@ -22,6 +22,8 @@ internal static class Addresses
 
     public static string Chapters(Id<Build> build, int video) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{build}/video-{video}-chapters.txt");
 
+    public static string Photos(Id<Build> build) => $"{build}/photos.html";
+
     public static string Of(PartRef part) => $"{part.Build}/part/{part.Part}.html";
 
     public static string Of(EntryRef entry) => $"{entry.Build}/entry/{entry.Entry}.html";

@@ -26,6 +26,11 @@ internal sealed class Book
         Costs = Costs.Of(journal);
         State = State.Of(journal);
         BackLinks = BackLinks.Of(journal);
+        Readings = Core.Figures.Readings.Of(journal);
+        ReadingsOf = Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry));
+        Settings = Core.Figures.Settings.Of(journal);
+        SettingsOf = Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry));
+        Mates = Core.Figures.Mates.Of(journal).ToLookup(mate => mate.Build);
         Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
         entries = journal.Entries.ToDictionary(entry => entry.Ref);
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
@@ -54,6 +59,16 @@ internal sealed class Book
     public State State { get; }
 
     public BackLinks BackLinks { get; }
+
+    public ReadingFigures Readings { get; }
+
+    public ILookup<EntryRef, ReadingFigure> ReadingsOf { get; }
+
+    public SettingFigures Settings { get; }
+
+    public ILookup<EntryRef, SettingFigure> SettingsOf { get; }
+
+    public ILookup<Id<Build>, MateFigure> Mates { get; }
 
     public IReadOnlyDictionary<PartRef, Route> Routes { get; }
 

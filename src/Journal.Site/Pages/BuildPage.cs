@@ -43,10 +43,13 @@ public sealed record BuildPage(
     ChartView? Gathered,
     IReadOnlyList<MilestoneView> Milestones,
     IReadOnlyList<TrialView> Trials,
+    IReadOnlyList<ReadingRowView> Out,
+    IReadOnlyList<MateRowView> Mates,
     IReadOnlyList<CostLineView> Costs,
     string CostTotal,
     IReadOnlyList<VideoView> Videos,
-    string? Story)
+    string? Story,
+    string? Gallery)
 {
     internal static BuildPage Of(Book book, Build build)
     {
@@ -95,10 +98,13 @@ public sealed record BuildPage(
             GatheredOf(book, desk, build.Title, timeline),
             [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
             [.. timeline.Trials.Where(one => book.Showing.Shows(one.Entry)).Select(one => EntryPage.TrialOf(book, one))],
+            ReadingRows.OutIn(book, build),
+            MateRows.Of(book, build),
             [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
             Show.Money(costs.Total, book.Journal.Currency),
             VideoView.Of(book, build),
-            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null);
+            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
+            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
     }
 
     internal static string StatusWords(BuildStatus status) => status switch

@@ -37,7 +37,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     public string Reachable(string address) => Book.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
 
     /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
-    public PhotoView? Share(PhotoView? photo) => photo is null || Book.Journal.Address is null ? null : photo with { Address = Reachable(photo.Address) };
+    public PhotoView? Share(PhotoView? photo) => photo is null || Book.Journal.Address is null ? null : photo with { Largest = Reachable(photo.Largest) };
 
     public static LinkView FrontCrumb => new("Builds", Addresses.Front);
 
@@ -180,13 +180,14 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Book.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
     {
-        Address = published.Address,
+        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
+        Largest = published.Largest,
         Width = published.Width,
         Height = published.Height,
         Alt = Alt(photo),
+        Ground = published.Ground,
         Caption = photo.Caption,
         Marks = [.. photo.Marks.Select(Mark)],
-        IsLazy = !isFirstOnPage,
     };
 
     public static IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
@@ -220,9 +221,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             return null;
         }
 
-        return new Html(string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"<img src=\"{Root}{published.Address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">"));
+        return PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText);
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>

@@ -4,9 +4,6 @@ using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
 
-/// <summary>A setting that was used, as written.</summary>
-public sealed record SettingRowView(string Material, string Diameter, string Speed, string Feed, string Depth, string Cutter, string Verdict, LinkView Entry);
-
 /// <summary>What this journal knows about one operation.</summary>
 public sealed record OperationPage(
     PageFrame Frame,
@@ -16,6 +13,7 @@ public sealed record OperationPage(
     IReadOnlyList<CautionView> Cautions,
     IReadOnlyList<RemarkView> Lessons,
     IReadOnlyList<SettingRowView> Settings,
+    ChartView? Speeds,
     IReadOnlyList<ToolLineView> Tools,
     ChartView ByPart,
     IReadOnlyList<EntryLineView> Entries)
@@ -35,7 +33,8 @@ public sealed record OperationPage(
             FactsOf(book, id, jobs),
             Desk.Cautions(CautionReader.Shared.Where(caution => caution.Operations.Contains(id))),
             [.. lessons.Select(lesson => desk.Lesson(lesson, Show.Date(lesson.Date)))],
-            [.. shown.SelectMany(job => SettingsOf(book, job.Entry, job.Job)).Distinct()],
+            SettingRows.Of(book, id),
+            SettingRows.Speeds(book, id),
             [.. ToolsOf(book, desk, shown)],
             HoursByPart(book, id, operation.Title),
             [.. shown.Select(job => job.Entry).Distinct().OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Select(desk.Line)]);
@@ -74,18 +73,6 @@ public sealed record OperationPage(
         var (below, above) = (sorted[(int)Math.Floor(at)], sorted[(int)Math.Ceiling(at)]);
         return new Minutes((int)Math.Round(below + (at - Math.Floor(at)) * (above - below), MidpointRounding.AwayFromZero));
     }
-
-    private static IEnumerable<SettingRowView> SettingsOf(Book book, Entry entry, Job job) => entry.Settings.Where(setting => setting.Job == job.Number).Select(setting => new SettingRowView(
-        MaterialWords(book, setting.Material?.Family ?? book.Materials(entry, job).Select(family => (Id<MaterialFamily>?)family).FirstOrDefault()),
-        setting.Diameter ?? "–",
-        setting.Rpm is { } rpm ? rpm.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) : "–",
-        setting.Feed ?? "–",
-        setting.Depth ?? "–",
-        setting.Cutter ?? "–",
-        setting.Verdict ?? "–",
-        new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref))));
-
-    private static string MaterialWords(Book book, Id<MaterialFamily>? family) => family is { } id ? book.Journal.Vocabulary.Materials[id].Title : "–";
 
     private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<(Entry Entry, Job Job)> shown) => shown
         .SelectMany(job => job.Job.Tools)

@@ -43,6 +43,11 @@ internal static class PageList
             yield return new PageOrder(Addresses.Story(build.Id), "story", () => StoryPage.Of(book, build));
         }
 
+        if (PhotosPage.HasPhotos(book, build))
+        {
+            yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(book, build));
+        }
+
         foreach (var part in build.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Id))))
         {
             yield return new PageOrder(Addresses.Of(new PartRef(build.Id, part.Id)), "part", () => PartPage.Of(book, build, part));

@@ -71,7 +71,7 @@ internal static class StructuredData
     {
         json.WriteStartObject();
         json.WriteString("@type", "ImageObject");
-        json.WriteString("contentUrl", desk.Reachable(photo.Address));
+        json.WriteString("contentUrl", desk.Reachable(photo.Largest));
         json.WriteNumber("width", photo.Width);
         json.WriteNumber("height", photo.Height);
         json.WriteString("caption", photo.Caption ?? photo.Alt);

@@ -35,7 +35,7 @@ public sealed record PageFrame
     /// <summary>What kind of thing the page is where it is shared, in the words of the Open Graph protocol.</summary>
     public string ShareType { get; init; } = "website";
 
-    /// <summary>The picture to show where the page is shared, by its absolute address; null where there is none, or the site has no address.</summary>
+    /// <summary>The picture to show where the page is shared, its address made absolute; null where there is none, or the site has no address.</summary>
     public PhotoView? SharePicture { get; init; }
 
     /// <summary>What the page says of itself to machines; null for nothing.</summary>
@@ -118,17 +118,23 @@ public sealed record BalloonView(string Item, string Title, string? Address, str
 /// <summary>A picture as a page shows it.</summary>
 public sealed record PhotoView
 {
-    /// <summary>The picture's address from the root of the site.</summary>
-    public required string Address { get; init; }
+    /// <summary>The picture itself in all its sizes, resolved for one page.</summary>
+    public required Html Picture { get; init; }
 
-    /// <summary>Its width in pixels.</summary>
+    /// <summary>The address of its largest size, from the root of the site.</summary>
+    public required string Largest { get; init; }
+
+    /// <summary>The width of its largest size in pixels.</summary>
     public required int Width { get; init; }
 
-    /// <summary>Its height in pixels.</summary>
+    /// <summary>The height of its largest size in pixels.</summary>
     public required int Height { get; init; }
 
     /// <summary>What it shows, for those who do not see it.</summary>
     public required string Alt { get; init; }
+
+    /// <summary>The colour that stands in while it loads.</summary>
+    public required string Ground { get; init; }
 
     /// <summary>What it shows, for those who do; null for no caption.</summary>
     public string? Caption { get; init; }
@@ -138,9 +144,6 @@ public sealed record PhotoView
 
     /// <summary>The entry that shows it.</summary>
     public LinkView? From { get; init; }
-
-    /// <summary>Whether it may be fetched late.</summary>
-    public bool IsLazy { get; init; } = true;
 }
 
 /// <summary>A numbered balloon on a picture; places in per cent, the balloon a little away from what it points to.</summary>

@@ -71,11 +71,11 @@ internal sealed class BodyHtml(ITextTargets targets)
         sanitiser.AllowedTags.UnionWith(
         [
             "a", "abbr", "b", "blockquote", "br", "code", "dd", "del", "details", "div", "dl", "dt", "em", "figcaption", "figure", "h2", "h3", "h4", "h5", "h6",
-            "hr", "i", "img", "ins", "kbd", "li", "mark", "ol", "p", "pre", "q", "s", "samp", "small", "span", "strong", "sub", "summary", "sup", "table",
+            "hr", "i", "img", "picture", "source", "ins", "kbd", "li", "mark", "ol", "p", "pre", "q", "s", "samp", "small", "span", "strong", "sub", "summary", "sup", "table",
             "tbody", "td", "tfoot", "th", "thead", "time", "tr", "u", "ul", "var",
         ]);
         sanitiser.AllowedAttributes.Clear();
-        sanitiser.AllowedAttributes.UnionWith(["href", "src", "alt", "title", "width", "height", "datetime", "colspan", "rowspan", "scope", "start", "class", "tabindex", "role", "aria-label", "loading"]);
+        sanitiser.AllowedAttributes.UnionWith(["href", "src", "srcset", "sizes", "type", "decoding", "alt", "title", "width", "height", "datetime", "colspan", "rowspan", "scope", "start", "class", "tabindex", "role", "aria-label", "loading"]);
         sanitiser.AllowedClasses.UnionWith(["scroll", "num", "photo", "plate"]);
         sanitiser.AllowedSchemes.Clear();
         sanitiser.AllowedSchemes.UnionWith(["http", "https", "mailto"]);

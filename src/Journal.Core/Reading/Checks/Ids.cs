@@ -11,11 +11,12 @@ namespace Journal.Core.Reading.Checks;
 internal sealed class Ids
 {
     private readonly Dictionary<(IdKind Kind, Id<Build>? Build), Dictionary<string, Place>> known = [];
+    private readonly LostIds lost;
     private readonly ProblemLog log;
 
-    public Ids(IEnumerable<Definition> definitions, ProblemLog log)
+    public Ids(IEnumerable<Definition> definitions, LostIds lost, ProblemLog log)
     {
-        this.log = log;
+        (this.lost, this.log) = (lost, log);
         foreach (var definition in definitions)
         {
             Define(definition);
@@ -30,7 +31,7 @@ internal sealed class Ids
     /// <summary>Reports every id used that nothing defines, with the nearest that is.</summary>
     public void Check(IEnumerable<Mention> mentions)
     {
-        foreach (var mention in mentions)
+        foreach (var mention in mentions.Where(mention => !lost.Has(mention.Kind, mention.Build, mention.Id)))
         {
             Check(mention);
         }
@@ -72,7 +73,7 @@ internal sealed class Ids
             case IdKind.Entry when !Has(mention.Kind, mention.Build, mention.Id):
                 Report(ProblemTable.UnknownEntry, mention, Known(IdKind.Entry, mention.Build), "entries");
                 break;
-            case IdKind.Part when mention.Build is null && mention.Id.Split('/') is [var build, var part] && !Has(IdKind.Part, new Id<Build>(build), part):
+            case IdKind.Part when mention.Build is null && mention.Id.Split('/') is [var build, var part] && !Has(IdKind.Part, new Id<Build>(build), part) && !lost.Has(IdKind.Part, new Id<Build>(build), part):
                 var all = known.Where(pair => pair.Key is { Kind: IdKind.Part, Build: not null }).SelectMany(pair => pair.Value.Keys.Select(id => $"{pair.Key.Build}/{id}"));
                 Report(ProblemTable.UnknownPartOf, mention, [.. all], "parts");
                 break;
@@ -82,5 +83,5 @@ internal sealed class Ids
     }
 
     private void Report(ProblemKind kind, Mention mention, IReadOnlyCollection<string> choice, string whatTheyAre) =>
-        log.Add(kind, mention.Place, mention.Id, Suggestion.For(mention.Id, choice, whatTheyAre));
+        log.AddUnknown(kind, mention.Place, mention.Id, choice, whatTheyAre);
 }

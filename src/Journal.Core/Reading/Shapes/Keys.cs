@@ -5,7 +5,9 @@ internal static class Keys
 {
     public static readonly string[] Journal = ["title", "id", "maker", "units", "currency", "time-zone", "address", "operations", "causes", "materials", "tool-kinds"];
 
-    public static readonly string[] NewWord = ["id", "title", "kind"];
+    public static readonly string[] NewWord = ["id", "title"];
+
+    public static readonly string[] NewOperation = [.. NewWord, "kind"];
 
     public static readonly string[] Build =
         ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "parts", "whole", "mates", "videos"];
@@ -23,7 +25,7 @@ internal static class Keys
 
     public static readonly string[] ThreePoints = ["low", "likely", "high"];
 
-    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "link", "disclose"];
+    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose"];
 
     public static readonly string[] Plan = ["title", "start", "hours-a-week", "away", "parts", "whole", "publish"];
 

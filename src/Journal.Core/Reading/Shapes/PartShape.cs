@@ -9,19 +9,11 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
 {
     private readonly TradeWords words = new(scope);
     private readonly GuessShape guesses = new(scope);
+    private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
     public IReadOnlyList<Part> ReadAll(Fields fields, string[] known)
     {
-        var parts = new List<Part>();
-        foreach (var node in fields.Items("parts"))
-        {
-            if (Read(fields, node, known) is { } part)
-            {
-                parts.Add(part);
-            }
-        }
-
-        return [.. parts.DistinctBy(part => part.Id)];
+        return [.. fields.Items("parts").Select(node => Read(fields, node, known)).OfType<Part>()];
     }
 
     private Part? Read(Fields list, Node node, string[] known)
@@ -33,7 +25,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        if (idNode is null || !list.TryId(idNode, "id", out var id))
+        if (idNode is null || list.NewId(idNode, "id") is not { } id)
         {
             return null;
         }
@@ -44,7 +36,18 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
+        if (parts.TryGetValue(id, out var first))
+        {
+            scope.Log.Add(ProblemTable.DuplicateId, idNode.Place, "part", id, first.File, first.Line);
+            return null;
+        }
+
+        parts.Add(id, idNode.Place);
+        if (build is not null)
+        {
+            scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
+        }
+
         return fields is null ? new Part { Id = new(id), Title = Titles.FromId(id) } : Read(fields, new Id<Part>(id));
     }
 
@@ -92,14 +95,13 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         }
 
         var place = fields["like"]!.Place;
-        var slash = text.IndexOf('/', StringComparison.Ordinal);
-        if (slash < 0)
+        if (text.Split('/') is not [var likeBuild, var likePart])
         {
             scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Name build and part: `bench-drill/head`.");
             return null;
         }
 
         scope.Mentions.Add(new Mention(IdKind.Part, null, text, place));
-        return new PartRef(new(text[..slash]), new(text[(slash + 1)..]));
+        return new PartRef(new(likeBuild), new(likePart));
     }
 }

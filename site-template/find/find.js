@@ -72,14 +72,14 @@
   }
 
   function show(query) {
-    const words = journalFind.split(query);
-    lists.hidden = words.length > 0;
-    if (words.length === 0 || query === shown) {
-      if (words.length === 0) { results.replaceChildren(); status.textContent = ''; }
-      shown = query;
+    if (query === shown) { return; }
+    shown = query;
+    if (journalFind.split(query).length === 0) {
+      results.replaceChildren();
+      status.textContent = '';
+      lists.hidden = false;
       return;
     }
-    shown = query;
     const { things, all, slips, isMarked } = journalFind.search(query);
     const groups = new Map();
     things.forEach(({ thing }) => {

@@ -90,7 +90,7 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     private void Publish()
     {
         var journal = Path.Combine(Root, "journal");
-        Publisher.Publish(new PublishOrder(journal, Read(journal), Folder, Today));
+        Publisher.Publish(new PublishOrder(journal, Read(journal), Folder, Today) { Cache = Path.Combine(place, "cache") });
     }
 
     private static MakerJournal Read(string folder) => JournalReader.Read(folder, Today).Journal ?? throw new InvalidOperationException("The demonstration journal has errors.");

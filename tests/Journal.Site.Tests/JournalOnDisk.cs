@@ -46,7 +46,7 @@ internal sealed class JournalOnDisk : IDisposable
     public Published Publish(string today = "2026-11-25")
     {
         var day = Day(today);
-        return Publisher.Publish(new PublishOrder(Folder, Read(day), Site, day, Directory.Exists(Template) ? Template : null));
+        return Publisher.Publish(new PublishOrder(Folder, Read(day), Site, day, Directory.Exists(Template) ? Template : null) { Cache = Path.Combine(place, "cache") });
     }
 
     /// <summary>A file of the site as text.</summary>

@@ -47,9 +47,10 @@ public sealed record PartPage(
         var hours = book.Hours.Builds.First(one => one.Build == build.Id).Parts.First(one => one.Part == part.Id);
         book.Routes.TryGetValue(reference, out var route);
         var frame = desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown));
-        var lines = route is null ? 0 : route.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows);
+        var (readings, remarks) = (ReadingRows.Of(book, reference), RemarksOf(book, desk, reference).ToList());
+        var lines = (route?.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows) ?? 0) + readings.Count + remarks.Count;
         return new PartPage(
-            frame with { IsLong = lines > LongestOnOnePage },
+            frame with { IsLong = lines > MostOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
             FactsOf(part, hours.Minutes, route, entries),
@@ -60,8 +61,8 @@ public sealed record PartPage(
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
             Desk.Cautions(CautionsOf(book, shown, reference)),
             [.. ToolsOf(book, desk, reference, shown)],
-            ReadingRows.Of(book, reference),
-            [.. RemarksOf(book, desk, reference)],
+            readings,
+            remarks,
             [.. shown.SelectMany(entry => desk.Photos(entry).Select(photo => photo with { From = book.Link(entry.Ref) }))],
             [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
             [.. shown.Select(desk.Line)],
@@ -69,8 +70,8 @@ public sealed record PartPage(
             VideoView.Of(book, build, part));
     }
 
-    // So many lines of route fit on A4 and Letter beside readings and remarks, measured in the browser's print.
-    private const int LongestOnOnePage = 24;
+    // So many lines of route, readings and remarks surely fit on A4 and Letter in the usual setting, tried in print.
+    private const int MostOnOnePage = 12;
 
     private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)
     {

@@ -20,11 +20,14 @@ internal static class LessonsForTheJob
         }
 
         var job = build.Entries[^1].Jobs[^1];
-        var parts = job.Parts.Select(share => new PartRef(build.Id, share.Part)).ToHashSet();
-        return
+        return Of(lessons, [.. job.Parts.Select(share => new PartRef(build.Id, share.Part))], job.Operations);
+    }
+
+    /// <summary>The same for work on certain parts with certain operations.</summary>
+    public static IReadOnlyList<LessonFigure> Of(Lessons lessons, IReadOnlyCollection<PartRef> parts, IReadOnlyCollection<Id<Operation>> operations) =>
         [
             .. lessons.All
-                .Select(lesson => (Lesson: lesson, Shared: Shared(lesson, job, parts)))
+                .Select(lesson => (Lesson: lesson, Shared: Shared(lesson, parts, operations)))
                 .Where(ranked => ranked.Shared > 0)
                 .OrderByDescending(ranked => ranked.Shared)
                 .ThenByDescending(ranked => ranked.Lesson.MinutesLost)
@@ -32,9 +35,8 @@ internal static class LessonsForTheJob
                 .Select(ranked => ranked.Lesson)
                 .Take(Most),
         ];
-    }
 
     // 2 where operation and part are shared, 1 where one of them is.
-    private static int Shared(LessonFigure lesson, Job job, HashSet<PartRef> parts) =>
-        (lesson.On.Operations.Intersect(job.Operations).Any() ? 1 : 0) + (lesson.On.Parts.Any(parts.Contains) ? 1 : 0);
+    private static int Shared(LessonFigure lesson, IReadOnlyCollection<PartRef> parts, IReadOnlyCollection<Id<Operation>> operations) =>
+        (lesson.On.Operations.Intersect(operations).Any() ? 1 : 0) + (lesson.On.Parts.Any(parts.Contains) ? 1 : 0);
 }

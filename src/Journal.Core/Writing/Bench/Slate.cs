@@ -70,6 +70,6 @@ public sealed record StintEntry(string File, DateOnly Evening);
 /// <param name="File">The file from the journal's folder.</param>
 /// <param name="Sha256">What the file's content will be, as its digest.</param>
 /// <param name="TakesStint">Whether the stint is in it.</param>
-/// <param name="TakesJotsUntil">The last remark that is in it; null for none.</param>
+/// <param name="TakesJotsOf">The evening whose remarks are in it; null for none.</param>
 /// <param name="Unwritten">What <see cref="Slate.Unwritten"/> is afterwards.</param>
-public sealed record Handover(string File, string Sha256, bool TakesStint, DateTimeOffset? TakesJotsUntil, StintEntry? Unwritten);
+public sealed record Handover(string File, string Sha256, bool TakesStint, DateOnly? TakesJotsOf, StintEntry? Unwritten);

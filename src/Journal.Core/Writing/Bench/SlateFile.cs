@@ -110,7 +110,7 @@ public sealed class SlateFile : IDisposable
     private static Slate After(Slate slate, Handover handover) => new()
     {
         Stint = handover.TakesStint ? null : slate.Stint,
-        Jots = [.. slate.Jots.Where(jot => jot.At > handover.TakesJotsUntil || handover.TakesJotsUntil is null)],
+        Jots = [.. slate.Jots.Where(jot => jot.Evening != handover.TakesJotsOf)],
         Unwritten = handover.Unwritten,
     };
 

@@ -16,6 +16,12 @@ internal sealed record EntryText(string Text)
     /// <summary>Adds keys that are not there yet.</summary>
     public Added Keys(IReadOnlyList<(string Key, string Value)> pairs) => Keys() is { } keys ? keys.Keys(pairs) : Added.Refused(NoKeys);
 
+    /// <summary>Whether a key stands among the keys.</summary>
+    public bool Has(string key) => Keys()?.Has(key) ?? false;
+
+    /// <summary>Whether nothing is told below the keys.</summary>
+    public bool IsWordless => string.IsNullOrWhiteSpace(Halves()?.Body);
+
     /// <summary>Adds lines at the end, a blank line before them where there is text already.</summary>
     public EntryText WithLines(IReadOnlyList<string> lines)
     {

@@ -30,6 +30,9 @@ internal sealed class Addition(string text, int start, int end)
     /// <summary>An addition to a file that is YAML from end to end.</summary>
     public static Addition To(string text) => new(text, 0, text.Length);
 
+    /// <summary>Whether a key stands at the top.</summary>
+    public bool Has(string key) => Read(yaml) is MapNode map && map.Pairs.Any(pair => pair.Key.Text == key);
+
     /// <summary>Adds items to the list of a key, which is made where it is missing.</summary>
     /// <param name="key">A key at the top.</param>
     /// <param name="items">YAML on one line each, fit for a flow list.</param>

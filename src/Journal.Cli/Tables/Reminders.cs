@@ -1,0 +1,32 @@
+using Journal.Cli.Commands;
+using Journal.Cli.Output;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+
+namespace Journal.Cli.Tables;
+
+/// <summary>What to have in mind before a job is written up: what was next, open snags, lessons.</summary>
+internal static class Reminders
+{
+    /// <summary>The reminders; nothing where there are none.</summary>
+    public static void Print(MakerJournal journal, Build build, string? part, string? operation, Printout print)
+    {
+        var state = State.Of(journal).Builds.Single(state => state.Build == build.Id);
+        if (state.Next is { } next)
+        {
+            print.Hang("Was next  ", next.Text);
+        }
+
+        foreach (var (i, open) in state.Snags.Index())
+        {
+            print.Hang(i == 0 ? "Snags     " : "          ", open.Snag.Text);
+        }
+
+        PartRef[] parts = part is null or "whole" ? [] : [new PartRef(build.Id, new(part))];
+        Id<Operation>[] operations = operation is null ? [] : [new(operation)];
+        foreach (var (i, lesson) in LessonsForTheJob.Of(Lessons.Of(journal), parts, operations).Index())
+        {
+            print.Hang(i == 0 ? "Lessons   " : "          ", lesson.Lesson.Text + (lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})"));
+        }
+    }
+}

@@ -23,6 +23,7 @@ internal static class AllCommands
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
         PublishCommand.Create(terminal),
+        PreviewCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

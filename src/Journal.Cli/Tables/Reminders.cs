@@ -9,7 +9,13 @@ namespace Journal.Cli.Tables;
 internal static class Reminders
 {
     /// <summary>The reminders; nothing where there are none.</summary>
-    public static void Print(MakerJournal journal, Build build, string? part, string? operation, Printout print)
+    /// <param name="journal">The journal.</param>
+    /// <param name="build">The build that the job is for.</param>
+    /// <param name="part">The part's id, <c>whole</c>, or null.</param>
+    /// <param name="operation">The operation's id, or null.</param>
+    /// <param name="remarks">Tonight's remarks, which go into the text.</param>
+    /// <param name="print">Where to.</param>
+    public static void Print(MakerJournal journal, Build build, string? part, string? operation, IEnumerable<string> remarks, Printout print)
     {
         var state = State.Of(journal).Builds.Single(state => state.Build == build.Id);
         if (state.Next is { } next)
@@ -27,6 +33,11 @@ internal static class Reminders
         foreach (var (i, lesson) in LessonsForTheJob.Of(Lessons.Of(journal), parts, operations).Index())
         {
             print.Hang(i == 0 ? "Lessons   " : "          ", lesson.Lesson.Text + (lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})"));
+        }
+
+        foreach (var (i, remark) in remarks.Index())
+        {
+            print.Hang(i == 0 ? "Jotted    " : "          ", remark);
         }
     }
 }

@@ -26,9 +26,10 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var evening = wish.Evening ?? Evening(slate);
         var build = open.Build(wish.Build ?? (wish.Hours is null ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
         var pictures = new EveningPictures(open, build, evening, Folder(wish.Photos));
+        List<string> remarks = [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
         var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
-        var job = fromStint ? StintJob(wish, slate, build) : Job(wish, build, pictures);
-        var words = Words(wish, job, pictures, slate.Jots, evening);
+        var job = fromStint ? StintJob(wish, slate, build, remarks) : Job(wish, build, pictures, remarks);
+        var words = Words(wish, job, pictures, remarks);
         return Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
     }
 
@@ -47,18 +48,18 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             : throw new WrongWordException($"There is no folder {named}.");
 
     // The job of a running stint, or of the entry that one made; nothing of it is asked again.
-    private NewJob StintJob(Wish wish, Slate slate, Build build)
+    private NewJob StintJob(Wish wish, Slate slate, Build build, List<string> remarks)
     {
         var last = slate.Stint is { } stint ? new NewJob(stint.Part, stint.Operation, "")
             : build.Entries.FirstOrDefault(entry => entry.File == slate.Unwritten?.File)?.Jobs[^1] is { } job
                 ? new NewJob(job.Parts.Count > 0 ? job.Parts[0].Part.Value : "whole", job.Operations[0].Value, "")
             : new NewJob(null, null, "");
         var meant = new NewJob(OpenJournal.Part(build, wish.Part ?? last.Part), open.Operation(wish.Operation ?? last.Operation), "");
-        Remind(build, meant);
+        Remind(build, meant, remarks);
         return meant;
     }
 
-    private NewJob Job(Wish wish, Build build, EveningPictures pictures)
+    private NewJob Job(Wish wish, Build build, EveningPictures pictures, List<string> remarks)
     {
         var state = State.Of(open.Journal).Builds.Single(state => state.Build == build.Id);
         var part = OpenJournal.Part(build, wish.Part);
@@ -71,7 +72,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         var job = new NewJob(part ?? usualPart, operation ?? usualOperation, "");
-        Remind(build, job);
+        Remind(build, job, remarks);
         return job with { Hours = HoursOf(wish.Hours, pictures) };
     }
 
@@ -107,7 +108,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         return offered ?? throw new WrongWordException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
     }
 
-    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures, IReadOnlyList<Jot> jots, DateOnly evening)
+    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures, List<string> remarks)
     {
         var asksAll = terminal.CanAsk && !wish.WantsCaptions;
         return new WriteUp
@@ -117,7 +118,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             Mistakes = wish.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
             Next = wish.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
             Photos = [.. pictures.Names.Select(name => new NewPhoto(name, wish.WantsCaptions ? Caption(name) : null))],
-            Remarks = [.. jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)],
+            Remarks = remarks,
         };
     }
 
@@ -156,11 +157,11 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         return word;
     }
 
-    private void Remind(Build build, NewJob job)
+    private void Remind(Build build, NewJob job, List<string> remarks)
     {
         if (terminal.CanAsk)
         {
-            Reminders.Print(open.Journal, build, job.Part, job.Operation, new Printout(terminal with { Out = terminal.Error }));
+            Reminders.Print(open.Journal, build, job.Part, job.Operation, remarks, new Printout(terminal with { Out = terminal.Error }));
         }
     }
 

@@ -12,10 +12,7 @@ public class KilledTests
     {
         using var bench = new AtTheBench();
         var whole = $"---\ndate: 2025-10-03\njobs:\n{Job}---\n" + string.Concat(Enumerable.Repeat("A long evening, told at length.\n", 2000));
-        var clock = Stopwatch.StartNew();
-        await KillAfter(Timeout.InfiniteTimeSpan, bench.Disk.Folder, ["write", "--hours", "1h", "--date", "2025-10-01"]);
-        var whileItRuns = clock.Elapsed;
-        var late = 0;
+        var inTheMidst = 0;
         for (var i = 0; i < 24; i++)
         {
             // Every fourth turn a stint ends into this long entry; else an entry is written anew, with a remark.
@@ -27,7 +24,7 @@ public class KilledTests
                 bench.Ask("stint", "begin");
             }
 
-            late += await KillAfter(whileItRuns * (0.4 + (i * 0.04)), bench.Disk.Folder, words) ? 1 : 0;
+            inTheMidst += await KillWhileWriting(TimeSpan.FromMilliseconds(i / 2), bench.Disk.Folder, words) ? 1 : 0;
 
             var entry = bench.Text("drill/2025-10-03-head.md");
             Assert.True(entry == whole || (entry.Length > whole.Length && entry.EndsWith(whole[^100..], StringComparison.Ordinal) && entry.Replace(Job, "", StringComparison.Ordinal).Contains("hours: ", StringComparison.Ordinal)), entry[..200]);
@@ -44,13 +41,20 @@ public class KilledTests
             bench.Ask("stint", "end", "--drop");
         }
 
-        // Some must have been killed before they were done, and some must have got through, or nothing was tried.
-        Assert.InRange(late, 1, 23);
+        // Some must have been caught between the first byte and the last, or nothing was tried.
+        Assert.InRange(inTheMidst, 1, 24);
     }
 
-    /// <summary>Whether the program was done before it was killed.</summary>
-    private static async Task<bool> KillAfter(TimeSpan delay, string folder, string[] words)
+    /// <summary>
+    /// Waits until the program begins to write (the slate says so first), a little longer, and kills it; whether it was
+    /// still at it.
+    /// </summary>
+    private static async Task<bool> KillWhileWriting(TimeSpan delay, string folder, string[] words)
     {
+        var begun = new TaskCompletionSource();
+        using var watcher = new FileSystemWatcher(Path.Combine(folder, ".bench"), ".slate.json*");
+        watcher.Created += (_, _) => begun.TrySetResult();
+        watcher.EnableRaisingEvents = true;
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words])
         {
             WorkingDirectory = folder,
@@ -59,10 +63,11 @@ public class KilledTests
             RedirectStandardError = true,
         };
         using var program = Process.Start(start)!;
-        await Task.WhenAny(program.WaitForExitAsync(), Task.Delay(delay));
-        var isDone = program.HasExited;
+        await Task.WhenAny(program.WaitForExitAsync(), begun.Task);
+        await Task.Delay(delay);
+        var isAtIt = !program.HasExited;
         program.Kill();
         await program.WaitForExitAsync();
-        return isDone;
+        return isAtIt;
     }
 }

@@ -17,7 +17,14 @@ namespace Journal.Site;
 /// <param name="To">The site's folder.</param>
 /// <param name="Today">The day that <c>publish: after</c> is held against.</param>
 /// <param name="Template">A maker's own copy of the templates; null for ours.</param>
-public sealed record PublishOrder(string Folder, MakerJournal Journal, string To, DateOnly Today, string? Template = null);
+public sealed record PublishOrder(string Folder, MakerJournal Journal, string To, DateOnly Today, string? Template = null)
+{
+    /// <summary>Where made pictures are kept; null for the user's cache folder.</summary>
+    public string? Cache { get; init; }
+
+    /// <summary>Is told how far the pictures are.</summary>
+    public IProgress<PictureProgress>? Progress { get; init; }
+}
 
 /// <summary>What was published.</summary>
 /// <param name="Pages">How many pages the site has.</param>
@@ -60,7 +67,9 @@ public static class Publisher
     {
         var showing = new Showing(order.Journal, order.Today);
         var shown = order.Journal.Entries.Where(showing.Shows).SelectMany(entry => entry.Photos).Where(showing.Shows).Select(photo => photo.File);
-        return new PhotoStage(order.Folder, site).Publish(shown, cancellation);
+        var cache = order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
+        using var stage = new PhotoStage(order.Folder, site, cache, PictureSettings.Usual, order.Progress);
+        return stage.Publish(shown, cancellation);
     }
 
     private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)

@@ -16,6 +16,10 @@ internal static class AllCommands
         LessonsCommand.Create(terminal),
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
+        ReadingsCommand.Create(terminal),
+        SettingsCommand.Create(terminal),
+        EstimateCommand.Create(terminal),
+        BeginCommand.Create(terminal),
         PublishCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];

@@ -51,7 +51,10 @@ internal static class PublishCommand
 
         try
         {
-            var order = new PublishOrder(folder, reading.Journal, Path.GetFullPath(to, terminal.Folder), today, template is null ? null : Path.GetFullPath(template, terminal.Folder));
+            var order = new PublishOrder(folder, reading.Journal, Path.GetFullPath(to, terminal.Folder), today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
+            {
+                Progress = new PictureProgressLine(terminal),
+            };
             var published = Publisher.Publish(order, cancellation);
             if (published.Problems.Count > 0)
             {

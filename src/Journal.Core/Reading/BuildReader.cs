@@ -28,7 +28,8 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
         fields.Wants("title", "Give the build a title, such as `title: Sensitive bench drill`.");
         var id = new Id<Build>(name);
         var units = fields.Choice<Units>("units") is { } given ? given.ToUnit() : journalUnits;
-        var parts = new PartShape(scope, id).ReadAll(fields, Keys.Part);
+        var parts = new PartShape(scope, id).ReadAll(fields);
+        var known = PartsList.Of(parts);
         return new Build
         {
             Id = id,
@@ -39,18 +40,20 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             Units = units,
             Cost = fields.Cost("cost"),
             Drawings = fields.Text("drawings"),
-            GeneralTolerance = fields.Number("general-tolerance", 0, "Write the number alone, in the build's unit.") is { } tolerance ? new Length(tolerance, units) : null,
+            GeneralTolerance = DimensionShape.GeneralTolerance(fields, scope, units),
+            HoursAWeek = Pace.HoursAWeek(fields),
+            Away = Pace.Away(fields),
             Parts = parts,
             Whole = WholeShape.Read(fields, scope),
-            Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, parts)).OfType<Mate>()],
-            Videos = [.. fields.Maps("videos", Keys.Video).Select(video => Video(video, id, parts)).OfType<Video>()],
+            Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, known)).OfType<Mate>()],
+            Videos = [.. fields.Maps("videos", Keys.Video).Select(video => Video(video, id, known)).OfType<Video>()],
         };
     }
 
-    private Mate? Mate(Fields fields, IReadOnlyList<Part> parts) =>
+    private Mate? Mate(Fields fields, PartsList parts) =>
         Feature(fields, "hole", parts) is { } hole && Feature(fields, "shaft", parts) is { } shaft ? new Mate(hole, shaft) : null;
 
-    private Feature? Feature(Fields fields, string key, IReadOnlyList<Part> parts)
+    private Feature? Feature(Fields fields, string key, PartsList parts)
     {
         if (!fields.Wants(key, "A mate has a `hole` and a `shaft`, such as `hole: head.bore`.") || fields.Text(key) is not { } text)
         {
@@ -64,17 +67,10 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             return null;
         }
 
-        var part = text[..dot];
-        if (parts.All(known => known.Id.Value != part))
-        {
-            scope.Log.Add(ProblemTable.UnknownPart, fields[key]!.Place, part, Suggestion.For(part, [.. parts.Select(known => known.Id.Value)], "parts"));
-            return null;
-        }
-
-        return new Feature(new(part), text[(dot + 1)..]);
+        return parts.Find(text[..dot], fields[key]!.Place, scope.Log) is { } part ? new Feature(part, text[(dot + 1)..]) : null;
     }
 
-    private Video? Video(Fields fields, Id<Build> build, IReadOnlyList<Part> parts)
+    private Video? Video(Fields fields, Id<Build> build, PartsList parts)
     {
         if (!fields.Wants("url", "Say where it can be seen: `url: https://…`.") || fields.Address("url") is not { } url)
         {
@@ -90,13 +86,9 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             {
                 days.Add(range);
             }
-            else if (parts.Any(part => part.Id.Value == text))
+            else if (parts.Find(text!, node.Place, scope.Log) is { } part)
             {
-                partIds.Add(new(text!));
-            }
-            else
-            {
-                scope.Log.Add(ProblemTable.UnknownPart, node.Place, text!, Suggestion.For(text!, [.. parts.Select(part => part.Id.Value)], "parts"));
+                partIds.Add(part);
             }
         }
 
@@ -119,7 +111,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
 
         if (MinutesAndSeconds().Match(at) is not { Success: true } match)
         {
-            scope.Log.Add(ProblemTable.NotATime, fields["at"]!.Place, at);
+            scope.Log.Add(ProblemTable.NotAMoment, fields["at"]!.Place, at);
             return null;
         }
 

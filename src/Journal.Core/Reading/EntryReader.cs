@@ -12,17 +12,28 @@ namespace Journal.Core.Reading;
 internal sealed record EntryDraft(Entry Entry, IReadOnlyList<Tool> ToolsDefined);
 
 /// <summary>Reads one entry.</summary>
-internal sealed class EntryReader(JournalFolder folder, Build build, FileScope scope)
+internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsList parts, FileScope scope)
 {
     /// <summary>The entry of the scope's file; null, with problems, where too little of it can be read.</summary>
     public EntryDraft? Read()
     {
         var name = Path.GetFileNameWithoutExtension(scope.File);
-        if (!FileNames.IsFit(name, scope.Start, scope.Log)
-            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
-            || FrontMatter.Split(text, scope.File, scope.Log) is not { } halves
+        if (!FileNames.IsFit(name, scope.Start, scope.Log))
+        {
+            return null;
+        }
+
+        scope.Text = TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log);
+        if (scope.Text is null
+            || FrontMatter.Split(scope.Text, scope.File, scope.Log) is not { } halves
             || YamlReader.Read(halves.Yaml, scope.File, halves.YamlLine, scope.Log) is not { } map)
         {
+            return null;
+        }
+
+        if (map.Pairs.Count == 0)
+        {
+            scope.Log.Add(ProblemTable.FrontMatterEmpty, map.Place);
             return null;
         }
 
@@ -32,12 +43,13 @@ internal sealed class EntryReader(JournalFolder folder, Build build, FileScope s
 
     private EntryDraft Read(Fields fields, Id<Entry> id, DateOnly date, FrontMatter halves)
     {
-        var jobs = new JobShape(scope, new EntryRef(build.Id, id), date, build.Parts);
+        scope.Definitions.Add(new Definition(IdKind.Entry, build, id.Value, scope.Start));
+        var jobs = new JobShape(scope, new EntryRef(build, id), date, parts);
         var (body, inText) = new BodyReader(scope.File, scope.Log).Read(halves.Body, halves.BodyLine);
         var entry = new Entry
         {
             Id = id,
-            Build = build.Id,
+            Build = build,
             File = scope.File,
             Title = fields.Text("title") ?? TitleFrom(id),
             Date = date,
@@ -47,7 +59,7 @@ internal sealed class EntryReader(JournalFolder folder, Build build, FileScope s
         var (mistakes, lessons) = new LessonShape(scope, entry.Ref, entry.Jobs.Count).Read(fields);
         var photos = new PhotoFiles(folder, scope).Find(new PhotoShape(scope).ReadAll(fields), inText);
         return new EntryDraft(
-            new RemarkShapes(scope, entry, build.Parts).Read(fields) with { Mistakes = mistakes, Lessons = lessons, Photos = photos },
+            new RemarkShapes(scope, entry, parts).Read(fields) with { Mistakes = mistakes, Lessons = lessons, Photos = photos },
             jobs.ToolsDefined);
     }
 
@@ -81,7 +93,7 @@ internal sealed class EntryReader(JournalFolder folder, Build build, FileScope s
 
     private static string TitleFrom(Id<Entry> id)
     {
-        var name = Dates.AtStartOf(id.Value) is not null && id.Value.Length > 11 ? id.Value[11..] : id.Value;
-        return Titles.FromId(name);
+        const int Date = 10;
+        return Dates.AtStartOf(id.Value) is null ? id.ToTitle() : id.Value.Length > Date + 1 ? Titles.FromId(id.Value[(Date + 1)..]) : id.Value;
     }
 }

@@ -80,22 +80,22 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
         var own = scope.Vocabulary;
         return own with
         {
-            Operations = own.Operations.With(NewWords<Operation>(fields, "operations", (id, title, kind) => new Operation(id, title, kind))),
-            Causes = own.Causes.With(NewWords<Cause>(fields, "causes", (id, title, _) => new Cause(id, title))),
-            Materials = own.Materials.With(NewWords<MaterialFamily>(fields, "materials", (id, title, _) => new MaterialFamily(id, title))),
-            ToolKinds = own.ToolKinds.With(NewWords<ToolKind>(fields, "tool-kinds", (id, title, _) => new ToolKind(id, title))),
+            Operations = own.Operations.With(NewWords<Operation>(fields, "operations", Keys.NewOperation, (id, title, kind) => new Operation(id, title, kind))),
+            Causes = own.Causes.With(NewWords<Cause>(fields, "causes", Keys.NewWord, (id, title, _) => new Cause(id, title))),
+            Materials = own.Materials.With(NewWords<MaterialFamily>(fields, "materials", Keys.NewWord, (id, title, _) => new MaterialFamily(id, title))),
+            ToolKinds = own.ToolKinds.With(NewWords<ToolKind>(fields, "tool-kinds", Keys.NewWord, (id, title, _) => new ToolKind(id, title))),
         };
     }
 
     // A new operation without a kind makes chips: that is what most operations do.
-    private static List<(Id<T> Id, T Word)> NewWords<T>(Fields list, string key, Func<Id<T>, string, TimeKind, T> create)
+    private static List<(Id<T> Id, T Word)> NewWords<T>(Fields list, string key, string[] known, Func<Id<T>, string, TimeKind, T> create)
     {
         var words = new List<(Id<T>, T)>();
         foreach (var node in list.Items(key))
         {
-            var fields = node is TextNode ? null : list.Map(node, Keys.NewWord);
+            var fields = node is TextNode ? null : list.Map(node, known);
             var idNode = node is TextNode ? node : fields?["id"];
-            if ((fields is not null && !fields.Wants("id", "Give the word, such as `id: gilding`.")) || idNode is null || !list.TryId(idNode, key, out var id))
+            if ((fields is not null && !fields.Wants("id", "Give the word, such as `id: gilding`.")) || idNode is null || list.NewId(idNode, key) is not { } id)
             {
                 continue;
             }

@@ -4,12 +4,11 @@ using Journal.Core.Reading.Files;
 using Journal.Core.Reading.Problems;
 using Journal.Core.Reading.Shapes;
 using Journal.Core.Reading.Yaml;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Reading;
 
 /// <summary>What reading a journal gave: the journal, and every problem in the order of files and lines.</summary>
-/// <param name="Journal">What could be read; null where there is no journal at all.</param>
+/// <param name="Journal">What could be read; null where <c>journal.yaml</c> is not there or cannot be read.</param>
 /// <param name="Problems">All problems of all files.</param>
 public sealed record JournalReading(MakerJournal? Journal, IReadOnlyList<Problem> Problems)
 {
@@ -21,109 +20,143 @@ public sealed record JournalReading(MakerJournal? Journal, IReadOnlyList<Problem
 }
 
 /// <summary>Reads a journal folder.</summary>
-public static class JournalReader
+public sealed class JournalReader
 {
+    private readonly DateOnly today;
+    private readonly ProblemLog log = new();
+    private readonly List<FileScope> scopes = [];
+    private readonly LostIds lost = new();
+    private readonly JournalFolder folder;
+    private MakerJournal head = new() { Title = "Journal", Id = Guid.Empty, Vocabulary = VocabularyReader.Shared };
+    private bool isHeadWhole;
+
+    private JournalReader(string root, DateOnly today) => (this.today, folder) = (today, JournalFolder.Survey(root, log));
+
     /// <summary>
     /// Reads everything that the maker wrote and holds the files against each other. Nothing written in them makes
     /// this throw: whatever is wrong comes back as a problem.
     /// </summary>
     /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
     /// <param name="today">The date after which an entry lies in the future.</param>
-    public static JournalReading Read(string root, DateOnly today)
+    public static JournalReading Read(string root, DateOnly today) => new JournalReader(root, today).Read();
+
+    private JournalReading Read()
     {
-        var log = new ProblemLog();
-        if (!File.Exists(Path.Combine(root, "journal.yaml")))
+        if (!folder.HasJournal)
         {
             log.Add(ProblemTable.NoJournal, new Place("journal.yaml", 1, 1));
-            return new JournalReading(null, log.Problems);
+            return new JournalReading(null, [.. log.Problems.Where(problem => problem.Place.File == "journal.yaml")]);
         }
 
-        var folder = JournalFolder.Survey(root, log);
-        var scopes = new List<FileScope>();
-        FileScope ScopeOf(string file, Vocabulary vocabulary)
-        {
-            var scope = new FileScope(file, vocabulary, today);
-            scopes.Add(scope);
-            return scope;
-        }
+        ReadHead();
+        var crib = folder.HasTools ? ReadCrib() : [];
+        var builds = folder.Builds.Select(ReadBuild).ToArray();
+        var drafts = ReadEntries(builds.ToDictionary(build => build.Build.Folder));
+        var plans = folder.Plans.Select(plan => new PlanReader(folder, ScopeOf(plan)).Read()).OfType<Plan>().ToArray();
 
-        var head = new JournalFileReader(folder, ScopeOf("journal.yaml", VocabularyReader.Shared)).Read();
-        if (head is null)
-        {
-            return new JournalReading(null, InOrder(scopes, log));
-        }
-
-        var crib = folder.HasTools ? ReadCrib(folder, ScopeOf("tools.yaml", head.Vocabulary)) : [];
-        var builds = folder.Builds
-            .Select(build => new BuildReader(folder, ScopeOf($"{build}/build.yaml", head.Vocabulary), head.Units).Read(build))
-            .OfType<Build>()
-            .ToArray();
-        var drafts = ReadEntries(folder, builds, head.Vocabulary, today, scopes);
-        var plans = folder.Plans.Select(plan => new PlanReader(folder, ScopeOf(plan, head.Vocabulary)).Read()).OfType<Plan>().ToArray();
-
-        var ids = new Ids(scopes.SelectMany(scope => scope.Definitions).Concat(Addresses(drafts)), log);
+        var ids = new Ids(scopes.SelectMany(scope => scope.Definitions), lost, log);
         ids.Check(scopes.SelectMany(scope => scope.Mentions));
         Clock.Check(scopes.SelectMany(scope => scope.Clock), log);
-        var complete = Complete(builds, drafts, ids, log);
-        CheckFinished(complete, drafts, log);
-        SnagsCleared(complete, log);
+        Snags.Check(drafts.SelectMany(draft => draft.Scope.Mentions.Where(mention => mention.Kind == IdKind.Snag).Select(mention => (draft.Draft.Entry.Id, mention))), log);
+        var complete = Complete([.. builds.Select(build => build.Build)], drafts, ids);
+        var whole = complete.Where(build => builds.Any(one => one.Build.Id == build.Id && one.IsWhole)).ToArray();
+        CheckFinished(whole, drafts);
 
         var journal = head with
         {
             Tools = [.. crib.Concat(drafts.SelectMany(draft => draft.Draft.ToolsDefined)).DistinctBy(tool => tool.Id)],
-            Builds = [.. complete.OrderBy(build => build.Id)],
+            Builds = [.. whole.OrderBy(build => build.Id)],
             Plans = plans,
         };
-        HiddenTargets.Check(journal, today, log);
-        return new JournalReading(journal, InOrder(scopes, log));
-    }
-
-    private static IReadOnlyList<Tool> ReadCrib(JournalFolder folder, FileScope scope)
-    {
-        if (TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text)
+        if (isHeadWhole)
         {
-            return [];
+            Dimensions.Check(journal, scopes.SelectMany(scope => scope.Values), log);
+            HiddenTargets.Check(journal, today, log);
         }
 
-        return YamlReader.ReadList(text, scope.File, scope.Log) is { } crib ? ToolShape.ReadCrib(crib, scope) : [];
+        return new JournalReading(isHeadWhole ? journal : null, InOrder());
     }
 
-    private static List<(EntryDraft Draft, FileScope Scope)> ReadEntries(
-        JournalFolder folder, Build[] builds, Vocabulary vocabulary, DateOnly today, List<FileScope> scopes)
+    private FileScope ScopeOf(string file)
     {
-        var byFolder = builds.ToDictionary(build => build.Folder);
-        var files = folder.Entries.Where(entry => byFolder.ContainsKey(entry.Build)).ToArray();
-        var read = new (EntryDraft? Draft, FileScope Scope)[files.Length];
-        Parallel.For(0, files.Length, i =>
+        var scope = NewScope(file);
+        scopes.Add(scope);
+        return scope;
+    }
+
+    private FileScope NewScope(string file) => new(file, head.Vocabulary, today) { IsVocabularyWhole = isHeadWhole };
+
+    private void ReadHead()
+    {
+        isHeadWhole = true;
+        if (new JournalFileReader(folder, ScopeOf("journal.yaml")).Read() is { } read)
         {
-            var scope = new FileScope(files[i].Entry, vocabulary, today);
-            read[i] = (new EntryReader(folder, byFolder[files[i].Build], scope).Read(), scope);
+            head = read;
+        }
+        else
+        {
+            isHeadWhole = false;
+        }
+    }
+
+    private IReadOnlyList<Tool> ReadCrib()
+    {
+        var scope = ScopeOf("tools.yaml");
+        if (TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is { } text && YamlReader.ReadList(text, scope.File, scope.Log) is { } crib)
+        {
+            return ToolShape.ReadCrib(crib, scope);
+        }
+
+        lost.AddCrib();
+        return [];
+    }
+
+    // A build whose own file cannot be read is named only, so that its entries can be checked all the same.
+    private (Build Build, PartsList Parts, bool IsWhole) ReadBuild(string place)
+    {
+        if (new BuildReader(folder, ScopeOf($"{place}/build.yaml"), head.Units).Read(place) is { } build)
+        {
+            return (build, PartsList.Of(build.Parts), true);
+        }
+
+        var name = new Id<Build>(JournalFolder.NameOf(place));
+        lost.Add(name);
+        return (new Build { Id = name, Title = name.Value, Folder = place }, PartsList.Lost, false);
+    }
+
+    private List<(EntryDraft Draft, FileScope Scope)> ReadEntries(Dictionary<string, (Build Build, PartsList Parts, bool IsWhole)> builds)
+    {
+        var files = folder.Entries;
+        var read = new (EntryDraft? Draft, FileScope Scope)[files.Count];
+        Parallel.For(0, files.Count, i =>
+        {
+            var (build, parts, _) = builds[files[i].Build];
+            var scope = NewScope(files[i].Entry);
+            read[i] = (new EntryReader(folder, build.Id, parts, scope).Read(), scope);
         });
-        scopes.AddRange(read.Select(one => one.Scope));
+        foreach (var ((draft, scope), file) in read.Zip(files))
+        {
+            scopes.Add(scope);
+            if (draft is null)
+            {
+                lost.Add(builds[file.Build].Build.Id, Path.GetFileNameWithoutExtension(file.Entry), scope.Text);
+            }
+        }
+
         return [.. read.Where(one => one.Draft is not null).Select(one => (one.Draft!, one.Scope)).OrderBy(one => one.Item1.Entry.Date).ThenBy(one => one.Item1.Entry.File, StringComparer.Ordinal)];
     }
 
-    // Two entries of one name in different folders of a build would get one page.
-    private static IEnumerable<Definition> Addresses(IEnumerable<(EntryDraft Draft, FileScope Scope)> drafts) =>
-        drafts.Select(draft => new Definition(IdKind.Entry, draft.Draft.Entry.Build, draft.Draft.Entry.Id.Value, draft.Scope.Start));
-
-    private static Build[] Complete(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts, Ids ids, ProblemLog log)
+    private Build[] Complete(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts, Ids ids)
     {
         var byBuild = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Draft.Entry);
-        var byDate = builds.DistinctBy(build => build.Id).ToDictionary(build => build.Id, build => byBuild[build.Id].ToLookup(entry => entry.Date, entry => entry.Id));
-        var links = new Links(ids, byDate, log);
-        foreach (var twin in builds.GroupBy(build => build.Id).SelectMany(same => same.Skip(1).Select(build => (build, first: same.First()))))
+        var links = new Links(ids, builds.ToDictionary(build => build.Id, build => byBuild[build.Id].ToLookup(entry => entry.Date, entry => entry.Id)), lost, log);
+        return [.. builds.Select(build => build with
         {
-            log.Add(ProblemTable.SameAddress, new Place($"{twin.build.Folder}/build.yaml", 1, 1), "build", twin.first.Folder);
-        }
-
-        return [.. builds.DistinctBy(build => build.Id).Select(build => build with
-        {
-            Entries = [.. byBuild[build.Id].DistinctBy(entry => entry.Id).Select(links.Resolve).OrderBy(entry => entry.Date).ThenBy(entry => entry.Id)],
+            Entries = [.. byBuild[build.Id].Select(links.Resolve).OrderBy(entry => entry.Date).ThenBy(entry => entry.Id)],
         })];
     }
 
-    private static void CheckFinished(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts, ProblemLog log)
+    private void CheckFinished(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts)
     {
         var claims = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Scope.Finished);
         foreach (var build in builds)
@@ -132,21 +165,15 @@ public static class JournalReader
         }
     }
 
-    private static void SnagsCleared(Build[] builds, ProblemLog log)
+    private Problem[] InOrder()
     {
-        foreach (var build in builds)
-        {
-            var cleared = new Dictionary<Id<Snag>, Id<Entry>>();
-            foreach (var (entry, snag) in build.Entries.SelectMany(entry => entry.Cleared.Select(snag => (entry, snag))))
-            {
-                if (!cleared.TryAdd(snag, entry.Id))
-                {
-                    log.Add(ProblemTable.ClearedTwice, new Place(entry.File, 1, 1), snag, cleared[snag]);
-                }
-            }
-        }
+        var cut = new HashSet<string>(StringComparer.Ordinal);
+        return
+        [
+            .. scopes.SelectMany(scope => scope.Log.Problems).Concat(log.Problems)
+                .OrderBy(problem => problem.Place)
+                .ThenBy(problem => problem.Kind.Code, StringComparer.Ordinal)
+                .Where(problem => problem.Kind != ProblemTable.TooManyProblems || cut.Add(problem.Place.File)),
+        ];
     }
-
-    private static Problem[] InOrder(List<FileScope> scopes, ProblemLog log) =>
-        [.. scopes.SelectMany(scope => scope.Log.Problems).Concat(log.Problems).OrderBy(problem => problem.Place).ThenBy(problem => problem.Kind.Code, StringComparer.Ordinal)];
 }

@@ -53,10 +53,6 @@ internal sealed class SiteFolder : IDisposable
         }
     }
 
-    /// <summary>Whether the old site holds a file that this publish may take over without making it again.</summary>
-    public string? Existing(string address) =>
-        before.Files.ContainsKey(address) && new FileInfo(At(target, address)) is { Exists: true, LinkTarget: null } file && file.LastWriteTimeUtc <= before.WrittenUtc ? file.FullName : null;
-
     /// <summary>Writes a text as UTF-8.</summary>
     public void Write(string address, string text) => Write(address, Encoding.UTF8.GetBytes(text));
 
@@ -78,8 +74,22 @@ internal sealed class SiteFolder : IDisposable
         }
     }
 
-    /// <summary>Takes a file over from the old site as it is.</summary>
-    public void Keep(string address) => FileSystemCalls.LinkOrCopy(At(target, address), Prepare(address, before.Files[address]));
+    /// <summary>Takes in a file whose contents are known by their hash; one that the old site has is not copied again.</summary>
+    public void Take(string address, string from, string hash)
+    {
+        var path = Prepare(address, hash);
+        if (before.Files.TryGetValue(address, out var old) && old == hash && IsUntouched(At(target, address), new FileInfo(from).Length))
+        {
+            FileSystemCalls.LinkOrCopy(At(target, address), path);
+            return;
+        }
+
+        File.Copy(from, path);
+        lock (written)
+        {
+            Changed++;
+        }
+    }
 
     /// <summary>Puts the new site in the place of the old one.</summary>
     public void Finish()
@@ -186,6 +196,9 @@ internal sealed class SiteFolder : IDisposable
     private bool IsIntact(string path, ReadOnlySpan<byte> bytes) =>
         new FileInfo(path) is { Exists: true } file && file.LinkTarget is null && file.Length == bytes.Length
         && (file.LastWriteTimeUtc <= before.WrittenUtc || bytes.SequenceEqual(File.ReadAllBytes(path)));
+
+    private bool IsUntouched(string path, long length) =>
+        new FileInfo(path) is { Exists: true, LinkTarget: null } file && file.Length == length && file.LastWriteTimeUtc <= before.WrittenUtc;
 
     private string Prepare(string address, string hash)
     {

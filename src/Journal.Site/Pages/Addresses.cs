@@ -19,6 +19,8 @@ internal static class Addresses
 
     public static string StoryText(Id<Build> build) => $"{build}/story.txt";
 
+    public static string Photos(Id<Build> build) => $"{build}/photos.html";
+
     public static string Of(PartRef part) => $"{part.Build}/part/{part.Part}.html";
 
     public static string Of(EntryRef entry) => $"{entry.Build}/entry/{entry.Entry}.html";
@@ -30,6 +32,9 @@ internal static class Addresses
     public static string Of(Id<Tool> tool) => $"tooling.html#{tool}";
 
     public static string Of(Id<Plan> plan) => $"plan/{plan}.html";
+
+    /// <summary>A page of the lessons book; by operation it is <c>lessons.html</c>.</summary>
+    public static string Of(LessonOrder order) => order == LessonOrder.Operation ? Lessons : $"lessons/by-{order.ToWord()}.html";
 
     /// <summary>The way from a page up to the root: as many <c>../</c> as the address has folders.</summary>
     public static string RootOf(string address) => string.Concat(Enumerable.Repeat("../", address.Count(letter => letter == '/')));

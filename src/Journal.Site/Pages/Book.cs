@@ -1,7 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Trade;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -16,6 +14,7 @@ internal sealed class Book
     private readonly Dictionary<Id<Build>, Build> builds;
     private readonly Dictionary<Id<Build>, BuildHours> hours;
     private readonly Dictionary<Id<Build>, BuildState> states;
+    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -29,6 +28,11 @@ internal sealed class Book
         Costs = Costs.Of(journal);
         State = State.Of(journal);
         BackLinks = BackLinks.Of(journal);
+        Readings = Core.Figures.Readings.Of(journal);
+        ReadingsOf = Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry));
+        Settings = Core.Figures.Settings.Of(journal);
+        SettingsOf = Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry));
+        Mates = Core.Figures.Mates.Of(journal).ToLookup(mate => mate.Build);
         Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
         entries = journal.Entries.ToDictionary(entry => entry.Ref);
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
@@ -37,9 +41,14 @@ internal sealed class Book
         builds = journal.Builds.ToDictionary(build => build.Id);
         hours = Hours.Builds.ToDictionary(build => build.Build);
         states = State.Builds.ToDictionary(build => build.Build);
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
+        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
+        ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
+        Similar = SimilarLessons.Of(ShownLessons);
+        ToRead = LessonsToRead.Of(ShownLessons);
+        Stories = LessonStories.Of(ShownEntries);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
-        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
         ShownOperations = [.. OperationsIn(ShownEntries)];
         Index = new BookIndex(this);
     }
@@ -63,6 +72,28 @@ internal sealed class Book
     public State State { get; }
 
     public BackLinks BackLinks { get; }
+
+    /// <summary>The lessons that shown entries taught: those that have a page.</summary>
+    public IReadOnlyList<LessonFigure> ShownLessons { get; }
+
+    /// <summary>Which of the shown lessons are like which.</summary>
+    public SimilarLessons Similar { get; }
+
+    /// <summary>Which of the shown lessons to read before a job.</summary>
+    public LessonsToRead ToRead { get; }
+
+    /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
+    public LessonStories Stories { get; }
+
+    public ReadingFigures Readings { get; }
+
+    public ILookup<EntryRef, ReadingFigure> ReadingsOf { get; }
+
+    public SettingFigures Settings { get; }
+
+    public ILookup<EntryRef, SettingFigure> SettingsOf { get; }
+
+    public ILookup<Id<Build>, MateFigure> Mates { get; }
 
     public IReadOnlyDictionary<PartRef, Route> Routes { get; }
 
@@ -100,6 +131,12 @@ internal sealed class Book
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
 
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Showing.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
+
+    /// <summary>The estimate of a plan, or of the build that it has become.</summary>
+    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
+
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
     public LinkView Link(PartRef part) => new(parts[part].Title, Showing.Shows(part) ? Addresses.Of(part) : null);
@@ -118,14 +155,6 @@ internal sealed class Book
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
         job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
-
-    /// <summary>The cautions that an entry calls for, what maims first.</summary>
-    public IEnumerable<Caution> Cautions(Entry entry)
-    {
-        var text = $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
-        return CautionReader.Shared.Where((caution, _) =>
-            entry.Jobs.Any(job => caution.IsCalledForBy(job.Operations, Materials(entry, job), "")) || caution.IsCalledForBy([], [], text));
-    }
 
     private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
     {

@@ -49,10 +49,13 @@ public sealed record BuildPage(
     ChartView? Gathered,
     IReadOnlyList<MilestoneView> Milestones,
     IReadOnlyList<TrialView> Trials,
+    IReadOnlyList<ReadingRowView> Out,
+    IReadOnlyList<MateRowView> Mates,
     IReadOnlyList<CostLineView> Costs,
     string CostTotal,
     IReadOnlyList<VideoView> Videos,
-    string? Story)
+    string? Story,
+    string? Gallery)
 {
     internal static BuildPage Of(Book book, Build build)
     {
@@ -101,10 +104,13 @@ public sealed record BuildPage(
             GatheredOf(book, desk, build.Title, timeline),
             [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
             [.. timeline.Trials.Where(one => book.Showing.Shows(one.Entry)).Select(one => EntryPage.TrialOf(book, one))],
+            ReadingRows.OutIn(book, build),
+            MateRows.Of(book, build),
             [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
             Show.Money(costs.Total, book.Journal.Currency),
             [.. build.Videos.Select(video => VideoOf(book, build, video))],
-            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null);
+            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
+            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
     }
 
     internal static string StatusWords(BuildStatus status) => status switch
@@ -164,7 +170,7 @@ public sealed record BuildPage(
     private static List<FactView> FactsOf(Book book, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(hours.Minutes)) };
-        var guessed = build.Parts.Sum(part => part.Guess?.MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
+        var guessed = build.Parts.Sum(part => part.Guess?.ForAll(part.Quantity).MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
         if (guessed > 0)
         {
             facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"{Show.Ratio(hours.Minutes.Count / guessed)} times over" : null));
@@ -237,7 +243,7 @@ public sealed record BuildPage(
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
         var bars = build.Parts.Where(part => part.Guess is not null && book.Showing.Shows(new PartRef(build.Id, part.Id)))
             .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
-                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.MeanMinutes)), link.Address)
+                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)
             .ToList();
         return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);

@@ -173,22 +173,61 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Book.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
     {
-        Address = published.Address,
-        Width = published.Width,
-        Height = published.Height,
-        Alt = Alt(photo),
+        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
+        Largest = published.Largest,
+        Ground = published.Ground,
         Caption = photo.Caption,
         Marks = [.. photo.Marks.Select(Mark)],
-        IsLazy = !isFirstOnPage,
     };
 
-    public static IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
-        [.. cautions.Select(caution => new CautionView(caution.Title, caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
+    public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
+        [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
 
     public Html Prose(Entry entry)
     {
         current = entry;
         return new BodyHtml(this).Render(entry.Body);
+    }
+
+    /// <summary>Some paragraphs of an entry's text.</summary>
+    public Html Excerpt(Entry entry, IReadOnlyList<Markdig.Syntax.ParagraphBlock> paragraphs)
+    {
+        current = entry;
+        return new BodyHtml(this).Render(entry.Body, paragraphs);
+    }
+
+    /// <summary>A lesson to read before a job, with the reason under it.</summary>
+    public RemarkView ToRead(LessonToRead read)
+    {
+        var reasons = read.Parts.Where(Book.Showing.Shows).Select(part => $"on {Show.Lower(Book.Part(part).Title)}").ToList();
+        if (read.Lesson.MinutesLost > Minutes.Zero)
+        {
+            reasons.Add($"cost {Show.Hours(read.Lesson.MinutesLost)}");
+        }
+
+        if (read.Lesson.Money > 0)
+        {
+            reasons.Add($"{Show.Money(read.Lesson.Money, Book.Journal.Currency)} spent on it");
+        }
+
+        if (read.Lesson.Repeated.Count > 0)
+        {
+            reasons.Add($"forgotten {Show.Times(read.Lesson.Repeated.Count)}");
+        }
+
+        if (read.Lesson.Heeded.Count > 0)
+        {
+            reasons.Add($"heeded {Show.Times(read.Lesson.Heeded.Count)}");
+        }
+
+        if (read.Operations.Count == 0 && read.Named.Count > 0)
+        {
+            reasons.Insert(0, $"learned on {Book.OperationWords(read.Lesson.On.Operations)}, and speaks of it");
+        }
+
+        var on = read.Lesson.On.Parts.Where(Book.Showing.Shows).Select(part => Book.Part(part).Title).ToList();
+        var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
+        return new RemarkView("lesson", heading, Book.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
     }
 
     /// <inheritdoc/>
@@ -222,14 +261,15 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             return null;
         }
 
-        var address = Root + published.Address;
-        return new TextPicture(address, new Html(string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"<img src=\"{address}\" width=\"{published.Width}\" height=\"{published.Height}\" alt=\"{Html.Escape(Alt(photo))}\" loading=\"lazy\">")));
+        return new TextPicture(Root + PictureElement.AddressOf(published), PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText));
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>
         entries.Where(Book.Showing.Shows).Select(entry => (DateOnly?)entry.Date).Max() is { } date ? DateView.Of(date) : null;
+
+    // The materials that a caution is for, where it is not for all.
+    private string? WhenOf(Core.Trade.Caution caution) => caution.Materials.Count == 0 ? null
+        : string.Join(", ", caution.Materials.Select(id => Show.Lower(Book.Journal.Vocabulary.Materials[id].Title)));
 
     private Entry? current;
 
@@ -258,6 +298,11 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
         };
+        if (Book.ShownPlans is [var plan, ..] && Book.Journal.BegunAs(plan) is null)
+        {
+            ways.Add(new("Next", Addresses.Of(plan.Id), Address == Addresses.Of(plan.Id)));
+        }
+
         return ways;
     }
 }

@@ -8,12 +8,6 @@ namespace Journal.Site.Pages;
 public sealed record JobView(
     IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> Operations, string Hours, string SetUp, string? Datum, string? Held, IReadOnlyList<LinkView> Made, LinkView? Mends);
 
-/// <summary>A measured dimension as written.</summary>
-public sealed record ReadingView(string Feature, string Required, string Actual, LinkView? With);
-
-/// <summary>A setting as written: what was set, and to what.</summary>
-public sealed record SettingView(string Heading, IReadOnlyList<FactView> Used);
-
 /// <summary>A purchase of an evening.</summary>
 public sealed record PurchaseView(string What, string Cost);
 
@@ -30,7 +24,7 @@ public sealed record EntryPage(
     string? Departure,
     IReadOnlyList<RemarkView> Remarks,
     string? Next,
-    IReadOnlyList<ReadingView> Readings,
+    IReadOnlyList<ReadingRowView> Readings,
     IReadOnlyList<SettingView> Settings,
     IReadOnlyList<TrialView> Trials,
     IReadOnlyList<LinkView> Finished,
@@ -63,15 +57,15 @@ public sealed record EntryPage(
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
-            Desk.Cautions(book.Cautions(entry).Take(MostCautions)),
+            desk.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
             desk.Prose(entry),
             [.. PhotosBesideText(desk, entry)],
             entry.Milestone,
             entry.Departure,
             [.. RemarksOf(book, desk, entry, mistakes)],
             entry.Next,
-            [.. entry.Readings.Select(reading => ReadingOf(book, entry, reading))],
-            [.. entry.Settings.Select(setting => SettingOf(book, entry, setting))],
+            ReadingRows.Of(book, entry),
+            SettingRows.Of(book, entry),
             [.. entry.Trials.Select(trial => TrialOf(book, new DatedTrial(entry.Date, trial, entry.Ref)))],
             [.. entry.Finished.Select(finished => FinishedOf(book, build, finished))],
             [.. entry.Snags.Select(snag => snag.Text)],
@@ -84,8 +78,6 @@ public sealed record EntryPage(
             after is { } later ? book.Link(later) : null,
             [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
     }
-
-    private const int MostCautions = 3;
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)
     {
@@ -153,28 +145,6 @@ public sealed record EntryPage(
         (null, { } better) => $"better: {Show.Lower(better)}",
         ({ } verdict, { } better) => $"{Desk.VerdictWords(verdict)} · better: {Show.Lower(better)}",
     };
-
-    private static ReadingView ReadingOf(Book book, Entry entry, MeasuredReading reading)
-    {
-        var part = reading.Part is { } id && entry.Jobs.SelectMany(job => job.Parts).Select(share => share.Part).Distinct().Count() > 1
-            ? $"{book.Part(new PartRef(entry.Build, id)).Title}, "
-            : "";
-        return new ReadingView(part + reading.Feature, reading.Required ?? "", reading.Actual ?? "", reading.With is { } with ? book.Link(with) : null);
-    }
-
-    private static SettingView SettingOf(Book book, Entry entry, Setting setting)
-    {
-        var job = entry.Jobs[Math.Min(setting.Job, entry.Jobs.Count) - 1];
-        var family = setting.Material?.Family ?? book.Materials(entry, job).Select(one => (Id<MaterialFamily>?)one).FirstOrDefault();
-        var heading = book.Operation(job.Operations[0]).Title + (family is { } material ? $", {Show.Lower(book.Journal.Vocabulary.Materials[material].Title)}" : "");
-        (string Label, string? Value)[] used =
-        [
-            ("Diameter", setting.Diameter), ("Speed", setting.Rpm is { } rpm ? $"{rpm.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} rev/min" : null), ("Feed", setting.Feed),
-            ("Depth of cut", setting.Depth), ("Width of cut", setting.Width), ("Cutter", setting.Cutter),
-            ("Teeth", setting.Teeth is { } teeth ? Show.Number(teeth) : null), ("Coolant", setting.Coolant), ("How it went", setting.Verdict), ("Note", setting.Note),
-        ];
-        return new SettingView(heading, [.. used.Where(one => one.Value is not null).Select(one => new FactView(one.Label, one.Value!))]);
-    }
 
     private static LinkView FinishedOf(Book book, Build build, Finished finished)
     {

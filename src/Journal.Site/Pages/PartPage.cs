@@ -55,7 +55,7 @@ public sealed record PartPage(
             Show.HoursOrDash(hours.Work.In(TimeKind.SettingUp)),
             GuessByOperation(book, part, hours),
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
-            Desk.Cautions(CautionsOf(book, shown, reference)),
+            desk.Cautions(Core.Figures.Cautions.For(build with { Entries = shown }, part)),
             [.. ToolsOf(book, desk, reference, shown)],
             ReadingRows.Of(book, reference),
             [.. RemarksOf(book, desk, reference)],
@@ -112,7 +112,7 @@ public sealed record PartPage(
     private static List<FactView> FactsOf(Part part, Minutes taken, Route? route, List<Entry> entries)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
-        if (part.Guess is { } guess)
+        if (part.Guess?.ForAll(part.Quantity) is { } guess)
         {
             var ratio = taken > Minutes.Zero ? $"{Show.Ratio(taken.Count / guess.MeanMinutes)} times over" : null;
             facts.Add(new FactView("Guess", Show.Hours(new Minutes((int)Math.Round(guess.MeanMinutes))), ratio));
@@ -157,7 +157,7 @@ public sealed record PartPage(
 
     private static ChartView? GuessByOperation(Book book, Part part, PartHours hours)
     {
-        if (part.Guess is not { ByOperation.Count: > 0 } guess)
+        if (part.Guess?.ForAll(part.Quantity) is not { ByOperation.Count: > 0 } guess)
         {
             return null;
         }
@@ -166,13 +166,6 @@ public sealed record PartPage(
         var rows = hours.Work.Operations.Select(time => time.What).Concat(guesses.Keys).Distinct()
             .Select(id => new TakenAndGuess(book.Operation(id).Title, hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero, guesses.TryGetValue(id, out var guessed) ? guessed : null));
         return GuessChart.Draw("against-guess", "By operation", $"Hours taken on {part.Title} against hours guessed, by operation.", [.. rows], "Operation");
-    }
-
-    private static IEnumerable<Core.Trade.Caution> CautionsOf(Book book, List<Entry> shown, PartRef part)
-    {
-        var called = shown.SelectMany(entry => entry.Jobs.Where(job => job.Parts.Any(share => share.Part == part.Part))
-            .SelectMany(job => Core.Reading.CautionReader.Shared.Where(caution => caution.IsCalledForBy(job.Operations, book.Materials(entry, job), "")))).ToHashSet();
-        return Core.Reading.CautionReader.Shared.Where(called.Contains);
     }
 
     private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, PartRef part, List<Entry> shown)

@@ -106,17 +106,14 @@ public sealed record BalloonView(string Item, string Title, string? Address, str
 /// <summary>A picture as a page shows it.</summary>
 public sealed record PhotoView
 {
-    /// <summary>The picture's address from the root of the site.</summary>
-    public required string Address { get; init; }
+    /// <summary>The picture itself in all its sizes, resolved for one page.</summary>
+    public required Html Picture { get; init; }
 
-    /// <summary>Its width in pixels.</summary>
-    public required int Width { get; init; }
+    /// <summary>The address of its largest size, from the root of the site.</summary>
+    public required string Largest { get; init; }
 
-    /// <summary>Its height in pixels.</summary>
-    public required int Height { get; init; }
-
-    /// <summary>What it shows, for those who do not see it.</summary>
-    public required string Alt { get; init; }
+    /// <summary>The colour that stands in while it loads.</summary>
+    public required string Ground { get; init; }
 
     /// <summary>What it shows, for those who do; null for no caption.</summary>
     public string? Caption { get; init; }
@@ -126,9 +123,6 @@ public sealed record PhotoView
 
     /// <summary>The entry that shows it.</summary>
     public LinkView? From { get; init; }
-
-    /// <summary>Whether it may be fetched late.</summary>
-    public bool IsLazy { get; init; } = true;
 }
 
 /// <summary>A numbered balloon on a picture; places in per cent, the balloon a little away from what it points to.</summary>
@@ -141,7 +135,12 @@ public sealed record TrialView(DateView Date, LinkView Entry, string On, string 
 public sealed record SnagView(LinkView Text, DateView Since);
 
 /// <summary>A caution: one line, and the rest for those who want it.</summary>
-public sealed record CautionView(string Title, string Happens, string Done, string Source);
+/// <param name="Title">The line.</param>
+/// <param name="For">The materials that it is for; null for all.</param>
+/// <param name="Happens">What can happen.</param>
+/// <param name="Done">What is usually done.</param>
+/// <param name="Source">Where that is published.</param>
+public sealed record CautionView(string Title, string? For, string Happens, string Done, string Source);
 
 /// <summary>A text of an entry as HTML, already resolved for one page.</summary>
 public sealed record ProseView(Html Html);

@@ -1,93 +1,115 @@
 using System.Collections.Concurrent;
-using System.Security.Cryptography;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Output;
-using SixLabors.ImageSharp;
-using SixLabors.ImageSharp.Formats.Jpeg;
-using SixLabors.ImageSharp.Processing;
 
 namespace Journal.Site.Photos;
 
-/// <summary>
-/// Makes the site's pictures: upright, no wider than a page needs, and stripped of place, device and owner. A picture
-/// that cannot be read is a problem of its own; all else is published.
-/// </summary>
-internal sealed class PhotoStage(string journal, SiteFolder site)
-{
-    private const int Widest = 1600;
-    private const long MostPixels = 100_000_000;
-    private const int Quality = 82;
+/// <summary>How far the pictures are.</summary>
+/// <param name="Done">How many are done.</param>
+/// <param name="Of">How many there are.</param>
+/// <param name="Made">How many of those done had to be made; the others were in the cache.</param>
+public readonly record struct PictureProgress(int Done, int Of, int Made);
 
-    private static readonly ParallelOptions TwoAtOnce = new() { MaxDegreeOfParallelism = 2 };
+/// <summary>
+/// Brings the journal's pictures to the site. One that cannot be read is a problem of its own; all else is published.
+/// </summary>
+internal sealed class PhotoStage(string journal, SiteFolder site, PictureCache cache, PictureSettings settings, IProgress<PictureProgress>? progress) : IDisposable
+{
+    private const int AtOnce = 2;
+    private const long LargestFile = 200 * 1024 * 1024;
+
+    /// <summary>Pictures with more pixels than this are decoded alone, to bound the memory.</summary>
+    private const long LargePicture = 30_000_000;
 
     private readonly ConcurrentDictionary<string, PublishedPhoto> published = new(StringComparer.Ordinal);
     private readonly ConcurrentBag<Problem> problems = [];
+    private readonly SemaphoreSlim decoders = new(AtOnce, AtOnce);
+    private readonly Lock large = new();
+    private int done;
+    private int made;
 
     /// <summary>Publishes pictures and says where each stands, and which could not be read.</summary>
     /// <param name="photos">Paths from the journal's folder.</param>
     /// <param name="cancellation">Stops the work between pictures.</param>
     public (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) Publish(IEnumerable<string> photos, CancellationToken cancellation)
     {
-        var byContent = new ConcurrentDictionary<string, Lazy<PublishedPhoto?>>(StringComparer.Ordinal);
-        var work = photos.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
-        Parallel.ForEach(work, new ParallelOptions { MaxDegreeOfParallelism = TwoAtOnce.MaxDegreeOfParallelism, CancellationToken = cancellation }, file =>
+        var files = photos.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+        var seen = SeenFiles.Of(cache, journal);
+        var byContent = new ConcurrentDictionary<string, Lazy<PublishedPhoto>>(StringComparer.Ordinal);
+        Parallel.ForEach(files, new ParallelOptions { MaxDegreeOfParallelism = AtOnce, CancellationToken = cancellation }, file =>
         {
-            var path = Path.Combine(journal, file.Replace('/', Path.DirectorySeparatorChar));
             try
             {
-                var bytes = File.ReadAllBytes(path);
-                var name = Convert.ToHexStringLower(SHA256.HashData(bytes))[..24];
-                var made = byContent.GetOrAdd(name, _ => new Lazy<PublishedPhoto?>(() => Make(bytes, name)));
-                if (made.Value is { } photo)
-                {
-                    published[file] = photo;
-                }
+                published[file] = Publish(file, seen, byContent);
             }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException or ImageFormatException or ArgumentException or NotSupportedException
-                or InvalidOperationException or OutOfMemoryException or IndexOutOfRangeException or OverflowException or NullReferenceException)
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
             {
-                // The decoder throws many kinds of exception at crafted files; each means the same to the maker.
-                problems.Add(ProblemTable.PictureBroken.At(new Place(file, 1, 1), file, FirstLine(e.Message)));
+                problems.Add(ProblemTable.PictureBroken.At(new Place(file, 1, 1), file, e.Message));
             }
+
+            progress?.Report(new PictureProgress(Interlocked.Increment(ref done), files.Count, made));
         });
+        seen.Keep();
         return (published, [.. problems.OrderBy(problem => problem.Place)]);
     }
 
-    private PublishedPhoto? Make(byte[] bytes, string name)
+    /// <inheritdoc/>
+    public void Dispose() => decoders.Dispose();
+
+    private PublishedPhoto Publish(string file, SeenFiles seen, ConcurrentDictionary<string, Lazy<PublishedPhoto>> byContent)
     {
-        var address = $"photos/{name}.jpg";
-        if (site.Existing(address) is { } existing && Image.Identify(existing) is { } known)
+        var path = Path.Combine(journal, file.Replace('/', Path.DirectorySeparatorChar));
+        if (new FileInfo(path).Length > LargestFile)
         {
-            site.Keep(address);
-            return new PublishedPhoto(address, known.Width, known.Height);
+            throw new PictureRefusedException("the file is larger than 200 MiB.");
         }
 
-        var header = Image.Identify(bytes) ?? throw new InvalidImageContentException("it is no picture.");
-        if ((long)header.Width * header.Height > MostPixels)
-        {
-            throw new InvalidImageContentException("it has more than 100 megapixels.");
-        }
-
-        using var image = Image.Load(bytes);
-        image.Mutate(picture => picture.AutoOrient());
-        if (image.Width > Widest)
-        {
-            image.Mutate(picture => picture.Resize(Widest, 0));
-        }
-
-        image.Metadata.ExifProfile = null;
-        image.Metadata.XmpProfile = null;
-        image.Metadata.IptcProfile = null;
-        using var jpeg = new MemoryStream();
-        image.SaveAsJpeg(jpeg, new JpegEncoder { Quality = Quality });
-        site.Write(address, jpeg.ToArray());
-        return new PublishedPhoto(address, image.Width, image.Height);
+        var (content, bytes) = seen.ContentOf(file, path);
+        return byContent.GetOrAdd(content, _ => new Lazy<PublishedPhoto>(() => Publish(path, content, bytes))).Value;
     }
 
-    private static string FirstLine(string message)
+    private PublishedPhoto Publish(string path, string content, byte[]? bytes)
     {
-        var line = message.Split('\n')[0].Trim();
-        return line.Length == 0 ? "it is damaged." : char.ToLowerInvariant(line[0]) + line[1..];
+        var picture = cache.Find(content, settings) ?? Make(content, bytes ?? File.ReadAllBytes(path));
+        var photo = new PublishedPhoto(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);
+        foreach (var file in picture.Files)
+        {
+            site.Take(photo.Address(file.Width, file.Extension), cache.PathOf(content, settings, file), file.Hash);
+        }
+
+        return photo;
+    }
+
+    private MadePicture Make(string content, byte[] bytes)
+    {
+        var size = PictureReader.Measure(bytes);
+        Interlocked.Increment(ref made);
+        if ((long)size.Width * size.Height <= LargePicture)
+        {
+            return Hold(1, () => cache.Make(content, bytes, settings));
+        }
+
+        lock (large)
+        {
+            return Hold(AtOnce, () => cache.Make(content, bytes, settings));
+        }
+    }
+
+    private MadePicture Hold(int places, Func<MadePicture> make)
+    {
+        for (var i = 0; i < places; i++)
+        {
+            decoders.Wait();
+        }
+
+        try
+        {
+            return make();
+        }
+        finally
+        {
+            decoders.Release(places);
+        }
     }
 }

@@ -44,23 +44,30 @@ internal sealed class BodyHtml(ITextTargets targets)
             return Html.Empty;
         }
 
-        var resolved = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
-        return new Html(Render(body.Document, resolved, body.HoldsHtml));
+        return new Html(Render(body, [body.Document]));
     }
 
-    private string Render(MarkdownDocument document, Dictionary<string, LinkTarget?> links, bool holdsHtml)
+    /// <summary>Some paragraphs of the text as HTML.</summary>
+    public Html Render(Body body, IReadOnlyList<ParagraphBlock> paragraphs) => new(Render(body, (IReadOnlyList<MarkdownObject>)paragraphs));
+
+    private string Render(Body body, IReadOnlyList<MarkdownObject> blocks)
     {
+        var links = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
         using var writer = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
-        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(document)));
+        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(body.Document)));
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(this, links));
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new Autolinks(this, links));
         renderer.ObjectRenderers.Replace<CodeBlockRenderer>(new FocusableCode());
         renderer.ObjectRenderers.Add(new ScrollingTables());
-        renderer.Render(document);
+        foreach (var block in blocks)
+        {
+            renderer.Render(block);
+        }
+
         writer.Flush();
         var html = Unprintable.Replace(writer.ToString());
-        return holdsHtml ? Sanitiser.Clean(html, within) : html;
+        return body.HoldsHtml ? Sanitiser.Clean(html, within) : html;
     }
 
     private static int Shift(MarkdownDocument document)

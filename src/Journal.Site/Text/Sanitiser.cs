@@ -58,7 +58,7 @@ internal sealed class Sanitiser
         sanitiser.AllowedTags.UnionWith(
         [
             "a", "abbr", "b", "blockquote", "br", "code", "dd", "del", "details", "div", "dl", "dt", "em", "figcaption", "figure", "h2", "h3", "h4", "h5", "h6",
-            "hr", "i", "img", "ins", "kbd", "li", "mark", "ol", "p", "pre", "q", "s", "samp", "small", "span", "strong", "sub", "summary", "sup", "table",
+            "hr", "i", "img", "ins", "kbd", "li", "mark", "ol", "p", "picture", "pre", "q", "s", "samp", "small", "span", "strong", "sub", "summary", "sup", "table",
             "tbody", "td", "tfoot", "th", "thead", "time", "tr", "u", "ul", "var",
         ]);
         sanitiser.AllowedAttributes.Clear();

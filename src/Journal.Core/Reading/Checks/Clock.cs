@@ -24,20 +24,20 @@ internal static class Clock
         foreach (var claim in claims)
         {
             var before = total;
-            total += claim.Time;
+            total = total > Day ? total : total + claim.Time;
             if (total > Day && before <= Day)
             {
                 log.Add(ProblemTable.DayTooLong, claim.Place, Dates.Write(date), total);
             }
 
-            foreach (var stretch in claim.Stretches)
+            foreach (var (stretch, place) in claim.Stretches)
             {
                 if (earlier.FirstOrDefault(one => one.Stretch.Overlaps(stretch)) is { Place.File: not null } other)
                 {
-                    log.Add(ProblemTable.Overlap, claim.Place, stretch, other.Stretch, other.Place.File, other.Place.Line);
+                    log.Add(ProblemTable.Overlap, place, stretch, other.Stretch, other.Place.File, other.Place.Line);
                 }
 
-                earlier.Add((stretch, claim.Place));
+                earlier.Add((stretch, place));
             }
         }
     }

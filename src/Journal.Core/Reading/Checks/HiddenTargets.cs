@@ -10,10 +10,22 @@ internal static class HiddenTargets
     public static void Check(MakerJournal journal, DateOnly today, ProblemLog log)
     {
         var showing = new Showing(journal, today);
-        var links = journal.Builds.SelectMany(build => build.Entries).Where(showing.Shows).SelectMany(entry => entry.Body.Links);
-        foreach (var link in links.Where(link => link.Target is { } target && !showing.Shows(target)))
+        var entries = journal.Builds.SelectMany(build => build.Entries).ToList();
+        var (read, learned) = (entries.Select(entry => entry.Ref).ToHashSet(), entries.SelectMany(entry => entry.Lessons).Select(lesson => lesson.Id).ToHashSet());
+        foreach (var link in entries.Where(showing.Shows).SelectMany(entry => entry.Body.Links))
         {
-            log.Add(ProblemTable.HiddenTarget, link.Place, link.Written);
+            if (link.Target is { } target && IsRead(target) && !showing.Shows(target))
+            {
+                log.Add(ProblemTable.HiddenTarget, link.Place, link.Written);
+            }
         }
+
+        // What stands in a file that could not be read is told there, and is not hidden.
+        bool IsRead(LinkTarget target) => target.Kind switch
+        {
+            LinkKind.Entry => read.Contains(new EntryRef(target.Build!.Value, new(target.Id))),
+            LinkKind.Lesson => learned.Contains(new(target.Id)),
+            _ => true,
+        };
     }
 }

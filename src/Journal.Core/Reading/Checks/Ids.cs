@@ -6,16 +6,17 @@ namespace Journal.Core.Reading.Checks;
 
 /// <summary>
 /// Holds the ids that files use against those that files define. Tools and lessons count in the whole journal, parts,
-/// entries, mistakes and snags in their build, parts of a plan in their plan.
+/// entries, mistakes and snags in their build.
 /// </summary>
 internal sealed class Ids
 {
-    private readonly Dictionary<(IdKind Kind, Id<Build>? Build, string? Plan), Dictionary<string, Place>> known = [];
+    private readonly Dictionary<(IdKind Kind, Id<Build>? Build), Dictionary<string, Place>> known = [];
+    private readonly LostIds lost;
     private readonly ProblemLog log;
 
-    public Ids(IEnumerable<Definition> definitions, ProblemLog log)
+    public Ids(IEnumerable<Definition> definitions, LostIds lost, ProblemLog log)
     {
-        this.log = log;
+        (this.lost, this.log) = (lost, log);
         foreach (var definition in definitions)
         {
             Define(definition);
@@ -23,14 +24,14 @@ internal sealed class Ids
     }
 
     /// <summary>The ids of a kind, in a build where they count within one.</summary>
-    public IReadOnlyCollection<string> Known(IdKind kind, Id<Build>? build) => known.TryGetValue((kind, build, null), out var ids) ? ids.Keys : [];
+    public IReadOnlyCollection<string> Known(IdKind kind, Id<Build>? build) => known.TryGetValue((kind, build), out var ids) ? ids.Keys : [];
 
-    public bool Has(IdKind kind, Id<Build>? build, string id) => known.TryGetValue((kind, build, null), out var ids) && ids.ContainsKey(id);
+    public bool Has(IdKind kind, Id<Build>? build, string id) => known.TryGetValue((kind, build), out var ids) && ids.ContainsKey(id);
 
     /// <summary>Reports every id used that nothing defines, with the nearest that is.</summary>
     public void Check(IEnumerable<Mention> mentions)
     {
-        foreach (var mention in mentions)
+        foreach (var mention in mentions.Where(mention => !lost.Has(mention.Kind, mention.Build, mention.Id)))
         {
             Check(mention);
         }
@@ -38,10 +39,9 @@ internal sealed class Ids
 
     private void Define(Definition definition)
     {
-        var scope = (definition.Kind, definition.Build, definition is { Kind: IdKind.Part, Build: null } ? definition.Place.File : null);
-        if (!known.TryGetValue(scope, out var ids))
+        if (!known.TryGetValue((definition.Kind, definition.Build), out var ids))
         {
-            known.Add(scope, ids = new(StringComparer.Ordinal));
+            known.Add((definition.Kind, definition.Build), ids = new(StringComparer.Ordinal));
         }
 
         if (!ids.TryAdd(definition.Id, definition.Place))
@@ -73,7 +73,7 @@ internal sealed class Ids
             case IdKind.Entry when !Has(mention.Kind, mention.Build, mention.Id):
                 Report(ProblemTable.UnknownEntry, mention, Known(IdKind.Entry, mention.Build), "entries");
                 break;
-            case IdKind.Part when mention.Build is null && mention.Id.Split('/') is [var build, var part] && !Has(IdKind.Part, new Id<Build>(build), part):
+            case IdKind.Part when mention.Build is null && mention.Id.Split('/') is [var build, var part] && !Has(IdKind.Part, new Id<Build>(build), part) && !lost.Has(IdKind.Part, new Id<Build>(build), part):
                 var all = known.Where(pair => pair.Key is { Kind: IdKind.Part, Build: not null }).SelectMany(pair => pair.Value.Keys.Select(id => $"{pair.Key.Build}/{id}"));
                 Report(ProblemTable.UnknownPartOf, mention, [.. all], "parts");
                 break;
@@ -83,5 +83,5 @@ internal sealed class Ids
     }
 
     private void Report(ProblemKind kind, Mention mention, IReadOnlyCollection<string> choice, string whatTheyAre) =>
-        log.Add(kind, mention.Place, mention.Id, Suggestion.For(mention.Id, choice, whatTheyAre));
+        log.AddUnknown(kind, mention.Place, mention.Id, choice, whatTheyAre);
 }

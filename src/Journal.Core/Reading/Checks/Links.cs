@@ -6,7 +6,7 @@ using Journal.Core.Reading.Shapes;
 namespace Journal.Core.Reading.Checks;
 
 /// <summary>Finds what the links in a text point to.</summary>
-internal sealed class Links(Ids ids, IReadOnlyDictionary<Id<Build>, ILookup<DateOnly, Id<Entry>>> entriesByDate, ProblemLog log)
+internal sealed class Links(Ids ids, IReadOnlyDictionary<Id<Build>, ILookup<DateOnly, Id<Entry>>> entriesByDate, LostIds lost, ProblemLog log)
 {
     /// <summary>The entry with its links resolved; a target that does not exist is reported with the nearest that does.</summary>
     public Entry Resolve(Entry entry) => entry.Body.Links.Count == 0
@@ -48,6 +48,8 @@ internal sealed class Links(Ids ids, IReadOnlyDictionary<Id<Build>, ILookup<Date
         {
             case 1:
                 return new LinkTarget(LinkKind.Entry, build, onDate[0].Value);
+            case 0 when lost.HasEntryOn(build, Dates.Write(date)):
+                return null;
             case 0:
                 log.Add(ProblemTable.UnknownLinkTarget, link.Place, link.Written, Suggestion.For(Dates.Write(date), ids.Known(IdKind.Entry, build), "entries"));
                 return null;
@@ -62,6 +64,11 @@ internal sealed class Links(Ids ids, IReadOnlyDictionary<Id<Build>, ILookup<Date
         if (ids.Has(kind, build, name))
         {
             return new LinkTarget(linkKind, build, name);
+        }
+
+        if (lost.Has(kind, build, name))
+        {
+            return null;
         }
 
         var plural = linkKind switch { LinkKind.Tool => "tools", LinkKind.Lesson => "lessons", LinkKind.Part => "parts", _ => "entries" };

@@ -21,11 +21,11 @@ internal static class FileNames
     {
         if (!Id<object>.HasRightForm(name))
         {
-            log.Add(ProblemTable.BadFileName, place, OneLine(name), Slug.Of(name));
+            log.Add(ProblemTable.BadFileName, place, name, Slug.Of(name));
             return false;
         }
 
-        if (ReservedOnWindows.Contains(name) || (atTopOfSite && TopOfSite.Contains(name)))
+        if (IsReserved(name) || (atTopOfSite && TopOfSite.Contains(name)))
         {
             log.Add(ProblemTable.ReservedName, place, name);
             return false;
@@ -34,5 +34,6 @@ internal static class FileNames
         return true;
     }
 
-    private static string OneLine(string name) => string.Concat(name.Select(letter => char.IsControl(letter) ? '\uFFFD' : letter));
+    /// <summary>Whether Windows keeps a name, with any ending, for a device.</summary>
+    public static bool IsReserved(string name) => ReservedOnWindows.Contains(name);
 }

@@ -17,6 +17,8 @@ internal sealed class JournalFolder
     private readonly List<string> builds = [];
     private readonly List<(string Build, string Entry)> entries = [];
     private readonly List<string> plans = [];
+    private readonly Dictionary<string, string> buildsByName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> entriesByName = new(StringComparer.Ordinal);
 
     private JournalFolder(string root, ProblemLog log) => (Root, this.log) = (root, log);
 
@@ -33,15 +35,21 @@ internal sealed class JournalFolder
     public IReadOnlyList<string> Plans => plans;
 
     /// <summary>Whether there is a tool crib.</summary>
-    public bool HasTools => File.Exists(PathOf("tools.yaml"));
+    public bool HasTools { get; private set; }
+
+    /// <summary>Whether it is a journal at all.</summary>
+    public bool HasJournal { get; private set; }
 
     /// <summary>Looks through a folder.</summary>
     public static JournalFolder Survey(string root, ProblemLog log)
     {
-        var folder = new JournalFolder(Path.GetFullPath(root), log);
+        var folder = new JournalFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), log);
         folder.Visit("", build: null, depth: 0);
         return folder;
     }
+
+    /// <summary>The last name of a path of the journal.</summary>
+    public static string NameOf(string path) => path[(path.LastIndexOf('/') + 1)..];
 
     /// <summary>Where a file of the journal lies on disk.</summary>
     public string PathOf(string file) => Path.Combine(Root, file.Replace('/', Path.DirectorySeparatorChar));
@@ -55,7 +63,15 @@ internal sealed class JournalFolder
         }
 
         var (folders, files) = Contents(folder);
-        if (files.Contains(SiteMark))
+        if (folder.Length == 0)
+        {
+            (HasJournal, HasTools) = (files.Contains("journal.yaml"), files.Contains("tools.yaml"));
+            if (!HasJournal)
+            {
+                return;
+            }
+        }
+        else if (files.Contains(SiteMark))
         {
             return;
         }
@@ -66,21 +82,25 @@ internal sealed class JournalFolder
             {
                 log.Add(ProblemTable.BuildAtTop, new Place("build.yaml", 1, 1));
             }
-            else
+            else if (HasOwnAddress(buildsByName, NameOf(folder), $"{folder}/build.yaml", "build"))
             {
                 build = folder;
                 builds.Add(folder);
+            }
+            else
+            {
+                return;
             }
         }
 
         if (folder == "plans")
         {
-            plans.AddRange(files.Where(name => name.EndsWith(".yaml", StringComparison.Ordinal)).Select(name => Join(folder, name)));
+            plans.AddRange(files.Where(name => name[0] != '.' && name.EndsWith(".yaml", StringComparison.Ordinal)).Select(name => Join(folder, name)));
         }
 
         if (build is not null)
         {
-            entries.AddRange(files.Where(name => name.EndsWith(".md", StringComparison.OrdinalIgnoreCase)).Select(name => (build, Join(folder, name))));
+            entries.AddRange(files.Where(IsEntry).Select(name => Join(folder, name)).Where(file => HasOwnAddress(entriesByName, $"{build}/{Path.GetFileNameWithoutExtension(file)}", file, "entry")).Select(file => (build, file)));
         }
 
         foreach (var name in folders.Where(name => name[0] != '.' && !(build is not null && name == "photos")))
@@ -105,7 +125,7 @@ internal sealed class JournalFolder
                 {
                     folders.Add(found.Name);
                 }
-                else if (IsPlainFile(found))
+                else
                 {
                     files.Add(found.Name);
                 }
@@ -113,18 +133,30 @@ internal sealed class JournalFolder
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            log.Add(ProblemTable.NotReadable, new Place(folder, 1, 1), e.Message);
+            log.Add(ProblemTable.NotReadable, new Place(folder.Length == 0 ? "." : folder, 1, 1), e.Message);
         }
 
         folders.Sort(StringComparer.Ordinal);
         return (folders, files);
     }
 
+    // Two of one name would get one page; the second is not read, or everything in it would be reported twice.
+    private bool HasOwnAddress(Dictionary<string, string> taken, string name, string file, string what)
+    {
+        if (taken.TryAdd(name, file))
+        {
+            return true;
+        }
+
+        log.Add(ProblemTable.SameAddress, new Place(file, 1, 1), what, taken[name]);
+        return false;
+    }
+
+    // Files that begin with a dot are left behind by other systems' disks.
+    private static bool IsEntry(string name) => name[0] != '.' && name.EndsWith(".md", StringComparison.OrdinalIgnoreCase);
+
     private static bool IsOfInterest(FileSystemInfo found) =>
         found.Name[0] != '.' && (found is DirectoryInfo || found.Name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || found.Name.EndsWith(".yaml", StringComparison.Ordinal));
-
-    private static bool IsPlainFile(FileSystemInfo found) =>
-        OperatingSystem.IsWindows() || (found.Attributes & FileAttributes.Device) == 0;
 
     private static string Join(string folder, string name) => folder.Length == 0 ? name : $"{folder}/{name}";
 }

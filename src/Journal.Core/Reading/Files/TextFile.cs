@@ -1,7 +1,9 @@
 using System.Globalization;
 using System.Text;
+using System.Text.Unicode;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Text;
 
 namespace Journal.Core.Reading.Files;
 
@@ -9,7 +11,7 @@ namespace Journal.Core.Reading.Files;
 internal static class TextFile
 {
     /// <summary>The most that is read of any file.</summary>
-    public const long LargestFile = 1024 * 1024;
+    public const long LargestFile = 512 * 1024;
 
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
@@ -19,6 +21,12 @@ internal static class TextFile
         var start = new Place(file, 1, 1);
         try
         {
+            // Pipes and devices have no length; opening one could wait for ever.
+            if (new FileInfo(path).Length == 0)
+            {
+                return "";
+            }
+
             using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
             if (stream.Length > LargestFile)
             {
@@ -44,23 +52,27 @@ internal static class TextFile
             bytes = bytes[Encoding.UTF8.Preamble.Length..];
         }
 
-        try
+        var good = LengthOfText(bytes);
+        if (good == bytes.Length)
         {
             return Strict.GetString(bytes);
         }
-        catch (DecoderFallbackException)
-        {
-            log.Add(ProblemTable.NotUtf8, FirstBadPlace(bytes, file));
-            return null;
-        }
+
+        log.Add(ProblemTable.NotUtf8, PlaceBehind(bytes, good, file));
+        return null;
     }
 
-    private static Place FirstBadPlace(ReadOnlySpan<byte> bytes, string file)
+    // Up to the first byte that is not UTF-8, or the first NUL: no text holds one, but UTF-16 is full of them.
+    private static int LengthOfText(ReadOnlySpan<byte> bytes)
     {
-        System.Text.Unicode.Utf8.ToUtf16(bytes, new char[bytes.Length], out var good, out _, replaceInvalidSequences: false);
+        Utf8.ToUtf16(bytes, new char[bytes.Length], out var good, out _, replaceInvalidSequences: false);
+        return bytes[..good].IndexOf((byte)0) is >= 0 and var nul ? nul : good;
+    }
+
+    private static Place PlaceBehind(ReadOnlySpan<byte> bytes, int good, string file)
+    {
         var before = Strict.GetString(bytes[..good]);
-        var line = 1 + before.Count(c => c == '\n');
-        return new Place(file, line, before.Length - before.LastIndexOf('\n'));
+        return new LineStarts(before, file, firstLine: 1).At(before.Length);
     }
 
     private static string Size(long bytes) =>

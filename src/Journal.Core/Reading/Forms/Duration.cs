@@ -9,7 +9,8 @@ internal enum TimeFault
 {
     None,
     Form,
-    NotPositive,
+    Zero,
+    Negative,
 }
 
 /// <summary>
@@ -18,7 +19,8 @@ internal enum TimeFault
 /// </summary>
 internal static partial class Duration
 {
-    private const decimal MostMinutes = 1_000_000;
+    /// <summary>Ten thousand hours: beyond any build, and sums of many stay within an integer.</summary>
+    private const decimal MostMinutes = 600_000;
 
     public static bool TryParse(string text, out Minutes time, out TimeFault fault)
     {
@@ -34,7 +36,7 @@ internal static partial class Duration
         var whole = (int)decimal.Round(minutes, MidpointRounding.AwayFromZero);
         if (isNegative || whole == 0)
         {
-            fault = TimeFault.NotPositive;
+            fault = isNegative ? TimeFault.Negative : TimeFault.Zero;
             return false;
         }
 
@@ -73,7 +75,7 @@ internal static partial class Duration
     [GeneratedRegex(@"^(?:[0-9]+(?:\.[0-9]*)?|\.[0-9]+)$", RegexOptions.CultureInvariant)]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"^(?:(?<h>[0-9]+(?:\.[0-9]+)?) ?h(?:ours?|rs?)?(?: ?(?<m>[0-5]?[0-9]) ?(?:m|min|minutes?)?)?|(?<m>[0-9]+) ?(?:m|min|minutes?))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?:(?<h>[0-9]+(?:\.[0-9]+)?) ?h(?:ours?|rs?)?(?: ?(?<m>[0-5]?[0-9]) ?(?:m|min|minutes?)?)?|(?<m>[0-9]+(?:\.[0-9]+)?) ?(?:m|min|minutes?))$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]
     private static partial Regex HoursAndMinutes();
 
     [GeneratedRegex("^(?<h>[0-9]{1,3}):(?<m>[0-5][0-9])$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture)]

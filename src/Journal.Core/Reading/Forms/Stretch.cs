@@ -6,7 +6,7 @@ namespace Journal.Core.Reading.Forms;
 
 /// <summary>
 /// A stretch by the clock, such as <c>19:10-21:55</c>, in minutes from the midnight that begins the entry's date.
-/// One that ends no later than it begins runs past midnight; its time belongs to the entry's date all the same.
+/// One that ends earlier than it begins runs past midnight; its time belongs to the entry's date all the same.
 /// </summary>
 internal readonly partial record struct Stretch(int Start, int End)
 {

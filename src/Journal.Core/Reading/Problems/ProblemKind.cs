@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Journal.Core.Model;
 
 namespace Journal.Core.Reading.Problems;
@@ -7,14 +6,13 @@ namespace Journal.Core.Reading.Problems;
 /// <summary>A kind of problem: a line of <see cref="ProblemTable"/>.</summary>
 public sealed class ProblemKind
 {
-    private readonly CompositeFormat text;
-    private readonly CompositeFormat remedy;
+    private readonly string text;
+    private readonly string remedy;
 
     internal ProblemKind(string code, Severity severity, string text, string remedy)
     {
         (Code, Severity) = (code, severity);
-        this.text = CompositeFormat.Parse(text);
-        this.remedy = CompositeFormat.Parse(remedy);
+        (this.text, this.remedy) = (text, remedy);
     }
 
     /// <summary>The lasting name of the kind, in words joined by hyphens.</summary>
@@ -29,6 +27,8 @@ public sealed class ProblemKind
     public Problem At(Place place, params object[] details) => new(
         this,
         place,
-        string.Format(CultureInfo.InvariantCulture, text, details),
-        string.Format(CultureInfo.InvariantCulture, remedy, details).Trim());
+        string.Format(CultureInfo.InvariantCulture, text, Clean(details)),
+        string.Format(CultureInfo.InvariantCulture, remedy, Clean(details)).Trim());
+
+    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Of(written) : detail)];
 }

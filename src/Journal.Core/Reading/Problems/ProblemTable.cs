@@ -6,13 +6,14 @@ public static class ProblemTable
     // Files.
     public static readonly ProblemKind NoJournal = Error("no-journal", "There is no journal.yaml here.", "Go to the journal's folder, name it with --in, or begin one with `journal start`.");
     public static readonly ProblemKind NotReadable = Error("not-readable", "This file cannot be read: {0}", "Look at its permissions, and whether another program holds it.");
-    public static readonly ProblemKind NotUtf8 = Error("not-utf-8", "This file is not UTF-8: the byte at this place belongs to no character.", "Open it in an editor and save it again with the encoding UTF-8.");
-    public static readonly ProblemKind FileTooLarge = Error("file-too-large", "This file has {0}; at most {1} is read.", "Split it, or move what is not yours to tell into a file of another kind.");
+    public static readonly ProblemKind NotUtf8 = Error("not-utf-8", "This file is not UTF-8 text: the byte at this place belongs to no character.", "Open it in an editor and save it again with the encoding UTF-8.");
+    public static readonly ProblemKind FileTooLarge = Error("file-too-large", "This file has {0}; at most {1} is read.", "Split it in two.");
     public static readonly ProblemKind LinkNotFollowed = Warning("link-not-followed", "This is a link to another place on the disk; it is not followed.", "Move the real folder or file into the journal.");
     public static readonly ProblemKind BuildAtTop = Error("build-at-top", "build.yaml stands beside journal.yaml.", "Put it in a folder of its own; the folder's name is the build's id.");
     public static readonly ProblemKind BadFileName = Error("bad-file-name", "The name “{0}” cannot be an address.", "Rename it to lower-case words joined by hyphens, such as `{1}`.");
     public static readonly ProblemKind ReservedName = Error("reserved-name", "The name “{0}” is taken: the site, or Windows, uses it for something else.", "Rename it.");
     public static readonly ProblemKind SameAddress = Error("same-address", "This {0} has the same address as {1}.", "Rename one of them.");
+    public static readonly ProblemKind TooManyProblems = Error("too-many-problems", "This file has more than {0} problems; the rest is not listed.", "Mend these, then check again.");
     public static readonly ProblemKind TooDeep = Error("folder-too-deep", "Folders are nested more than {0} deep here.", "Move them up.");
 
     // Front matter and YAML.
@@ -23,7 +24,7 @@ public static class ProblemTable
     public static readonly ProblemKind NotKeys = Error("not-keys", "Keys with values are expected here.", "Write `key: value`, one to a line.");
     public static readonly ProblemKind NotAList = Error("not-a-list", "A list is expected here.", "Begin each item with `- `.");
     public static readonly ProblemKind YamlTooDeep = Error("yaml-too-deep", "This is nested more than {0} deep.", "No key needs that; look for brackets that were not closed.");
-    public static readonly ProblemKind YamlAlias = Error("yaml-alias", "Aliases (`*{0}`) are not read.", "Write the value out.");
+    public static readonly ProblemKind YamlAlias = Error("yaml-alias", "Aliases (`*{0}`) are not read.", "Write the value out; a text that begins with `*` goes in double quotes.");
     public static readonly ProblemKind YamlSecondDocument = Error("yaml-second-document", "A second YAML document begins here.", "Take the line `---` out.");
     public static readonly ProblemKind UnknownKey = Error("unknown-key", "There is no key `{0}` here.", "{1}");
     public static readonly ProblemKind DuplicateKey = Error("duplicate-key", "The key `{0}` is here a second time; the first is on line {1}.", "Keep one, or join their values in a list.");
@@ -35,8 +36,9 @@ public static class ProblemTable
     public static readonly ProblemKind NotAnId = Error("not-an-id", "“{0}” cannot be an id.", "Use lower-case words joined by hyphens, such as `{1}`.");
     public static readonly ProblemKind NotADate = Error("not-a-date", "“{0}” is not a date.", "Write year, month and day: `2025-10-03`.");
     public static readonly ProblemKind NotADateRange = Error("not-a-date-range", "“{0}” is not a stretch of days.", "Write first and last day with a slash: `2026-12-20/2027-01-03`.");
-    public static readonly ProblemKind NotATime = Error("not-a-time", "“{0}” is not a time.", "Write `2h45`, `45m`, `2.75`, `2:45`, `PT2H45M` or, where a clock makes sense, `19:10-21:55`.");
-    public static readonly ProblemKind NotPositive = Error("not-positive", "`{0}` is {1}; it must be more than zero.", "Write the time it took, such as `45m`.");
+    public static readonly ProblemKind NotATime = Error("not-a-time", "“{0}” is not a time.", "Write `2h45`, `45m`, `2.75`, `2:45`, `PT2H45M` or, for hours at the bench, `19:10-21:55`.");
+    public static readonly ProblemKind NotAMoment = Error("not-a-moment", "“{0}” is not a moment of a video.", "Write minutes and seconds in quotes, such as `\"3:20\"`.");
+    public static readonly ProblemKind NotPositive = Error("not-positive", "`{0}` is {1}; the least is one minute.", "Write a time such as `45m`.");
     public static readonly ProblemKind NotANumber = Error("not-a-number", "“{0}” is not a number that `{1}` can have.", "{2}");
     public static readonly ProblemKind NotAChoice = Error("not-a-choice", "“{0}” is not a value of `{1}`.", "{2}");
     public static readonly ProblemKind NotAnAddress = Error("not-an-address", "“{0}” is not an address on the web.", "Write it whole: `https://…`.");
@@ -83,10 +85,17 @@ public static class ProblemTable
     public static readonly ProblemKind TooManyPieces = Error("too-many-pieces", "With this, {0} pieces of `{1}` are finished; the build needs {2}.", "Mend the number here or `quantity` in build.yaml.");
     public static readonly ProblemKind FinishedTwice = Warning("finished-twice", "`{0}` was finished before, in {1}.", "If it was reworked, say so with `mends`; one `finished` is enough.");
 
+    // Readings and settings. What is wrong, and the remedy, come from the reader of dimensions.
+    public static readonly ProblemKind NotADimension = Error("not-a-dimension", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind NotAFit = Error("not-a-fit", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind UnitMissing = Error("unit-missing", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind FeedPerWhat = Warning("feed-per-what", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind LikelySlip = Warning("likely-slip", "“{0}” stands for `{1}`. {2}", "{3}");
+
     // Text and pictures.
-    public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; at most {1} are read.", "Split the entry: that was more than one evening.");
+    public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; at most {1} are read.", "Split the entry in two; each can have a date of its own.");
     public static readonly ProblemKind TextTooNested = Error("text-too-nested", "The text is nested too deep here to be read safely.", "Take out what is not meant as list, quote or link.");
-    public static readonly ProblemKind TableTooWide = Error("table-too-wide", "The table has more than {0} columns.", "Split it, or turn it on its side.");
+    public static readonly ProblemKind TableTooLarge = Error("table-too-large", "The table is too large: at most {0} columns and {1} cells are read.", "Split it, or turn it on its side.");
     public static readonly ProblemKind LinkRefused = Warning("link-refused", "The link `{0}` is not published; its text stays.", "Links go to `part:`, `tool:`, `lesson:`, `entry:`, `https://…` or `mailto:`.");
     public static readonly ProblemKind PictureMissing = Omission("picture-missing", "There is no picture “{0}”.", "{1}");
     public static readonly ProblemKind PictureOutside = Omission("picture-outside", "The picture “{0}” lies outside the journal.", "Copy it into the build's `photos` folder.");

@@ -4,6 +4,7 @@ namespace Journal.Core.Reading.Problems;
 public static class Suggestion
 {
     private const int MostListed = 8;
+    private const int LongestWord = 100;
 
     /// <summary>
     /// The nearest of the known words, where one is near enough to be a slip: at most one edit in three letters
@@ -13,6 +14,11 @@ public static class Suggestion
     {
         var least = Math.Max(1, written.Length / 3) + 1;
         string? nearest = null;
+        if (written.Length > LongestWord)
+        {
+            return null;
+        }
+
         foreach (var word in known)
         {
             if (Math.Abs(word.Length - written.Length) < least && Edits(written, word) is var edits && edits < least)

@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Journal.Core.Model;
+using Journal.Core.Reading.Files;
 using Journal.Core.Reading.Forms;
 using Journal.Core.Reading.Problems;
 using Journal.Core.Reading.Yaml;
@@ -24,7 +25,7 @@ internal sealed class Fields
         {
             if (!known.Contains(key.Text))
             {
-                scope.Log.Add(ProblemTable.UnknownKey, key.Place, key.Text, Suggestion.For(key.Text, known, "keys"));
+                scope.Log.AddUnknown(ProblemTable.UnknownKey, key.Place, key.Text, known, "keys");
             }
             else if (!values.TryAdd(key.Text, (key, value)))
             {
@@ -84,6 +85,51 @@ internal sealed class Fields
         }
 
         return true;
+    }
+
+    /// <summary>
+    /// The id of something defined here, which will be part of an address. One that has not the form of an id is
+    /// reported and mended by us, so that what points to the thing is not reported as well.
+    /// </summary>
+    public string? NewId(Node node, string key)
+    {
+        if (TextOf(node, key) is not { } id)
+        {
+            return null;
+        }
+
+        if (!Id<object>.HasRightForm(id))
+        {
+            var mended = Slug.Of(id);
+            scope.Log.Add(ProblemTable.NotAnId, node.Place, id, mended);
+            return mended;
+        }
+
+        if (FileNames.IsReserved(id))
+        {
+            scope.Log.Add(ProblemTable.ReservedName, node.Place, id);
+        }
+
+        return id;
+    }
+
+    /// <summary>The pairs of a map whose keys are names; one that stands twice is reported and counts once.</summary>
+    public IReadOnlyList<KeyValuePair<TextNode, Node>> Pairs(MapNode map)
+    {
+        var (pairs, lines) = (new List<KeyValuePair<TextNode, Node>>(), new Dictionary<string, int>(StringComparer.Ordinal));
+        foreach (var pair in map.Pairs)
+        {
+            if (lines.TryAdd(pair.Key.Text, pair.Key.Place.Line))
+            {
+                pairs.Add(pair);
+            }
+            else
+            {
+                scope.Log.Add(ProblemTable.DuplicateKey, pair.Key.Place, pair.Key.Text, lines[pair.Key.Text]);
+            }
+        }
+
+        return pairs;
     }
 
     /// <summary>Mentions an id of a kind, to be checked when all files are read; null where it has not the form of one.</summary>
@@ -149,9 +195,21 @@ internal sealed class Fields
             return time;
         }
 
-        scope.Log.Add(fault == TimeFault.NotPositive ? ProblemTable.NotPositive : ProblemTable.NotATime, node.Place, fault == TimeFault.NotPositive ? [key, text] : [text]);
+        if (fault == TimeFault.Form)
+        {
+            scope.Log.Add(ProblemTable.NotATime, node.Place, text);
+        }
+        else
+        {
+            scope.Log.Add(ProblemTable.NotPositive, node.Place, key, text);
+        }
+
         return null;
     }
+
+    /// <summary>A time that may be none at all, such as what a mistake cost.</summary>
+    public Minutes DurationOrZero(string key) =>
+        this[key] is TextNode node && !Forms.Duration.TryParse(node.Text, out _, out var fault) && fault == TimeFault.Zero ? Minutes.Zero : Duration(key) ?? Minutes.Zero;
 
     /// <summary>A number that may be zero, such as a cost.</summary>
     public decimal? Number(string key, decimal least, string remedy)
@@ -225,9 +283,14 @@ internal sealed class Fields
 
     public Publication Publication(string key)
     {
-        if (Text(key) is not { } text)
+        if (this[key] is null)
         {
             return default;
+        }
+
+        if (Text(key) is not { } text)
+        {
+            return Model.Publication.Never;
         }
 
         const string After = "after ";

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Core.Reading.Forms;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Yaml;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Reading.Shapes;
@@ -13,6 +14,12 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     public Vocabulary Vocabulary { get; } = vocabulary;
 
     public DateOnly Today { get; } = today;
+
+    /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
+    public bool IsVocabularyWhole { get; init; } = true;
+
+    /// <summary>The file's text, where it could be had.</summary>
+    public string? Text { get; set; }
 
     public ProblemLog Log { get; } = new();
 
@@ -27,6 +34,9 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
 
     /// <summary>Parts finished.</summary>
     public List<FinishedClaim> Finished { get; } = [];
+
+    /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
+    public List<WrittenValue> Values { get; } = [];
 
     public Place Start => new(File, 1, 1);
 }
@@ -51,8 +61,11 @@ internal sealed record Mention(IdKind Kind, Id<Build>? Build, string Id, Place P
 /// <summary>An id defined, in a build where it counts within one.</summary>
 internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Place Place);
 
-/// <summary>The hours of one job on one date, with the stretches by the clock among them.</summary>
-internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<Stretch> Stretches, Place Place);
+/// <summary>The hours of one job on one date, with the stretches by the clock among them and where each stands.</summary>
+internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<(Stretch Stretch, Place Place)> Stretches, Place Place);
+
+/// <summary>The value of a key of a reading or a setting, which is known by the place of its map.</summary>
+internal sealed record WrittenValue(Place Map, string Key, TextNode Value);
 
 /// <summary>A part, or pieces of it, said to be finished.</summary>
 internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);

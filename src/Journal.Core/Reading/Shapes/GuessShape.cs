@@ -21,8 +21,8 @@ internal sealed class GuessShape(FileScope scope)
     public IReadOnlyList<(Id<Operation> Operation, Minutes Time)> Times(MapNode map)
     {
         var times = new List<(Id<Operation>, Minutes)>();
-        var fields = new Fields(map, scope, [.. map.Pairs.Select(pair => pair.Key.Text)]);
-        foreach (var (key, value) in map.Pairs)
+        var fields = new Fields(new MapNode(map.Place, []), scope);
+        foreach (var (key, value) in fields.Pairs(map))
         {
             if (words.Operation(key) is { } operation && !value.IsBlank && fields.DurationOf(value, key.Text) is { } time)
             {

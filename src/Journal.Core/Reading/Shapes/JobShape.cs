@@ -6,8 +6,10 @@ using Journal.Core.Reading.Yaml;
 namespace Journal.Core.Reading.Shapes;
 
 /// <summary>Reads the jobs of an entry, in the short form of one job or as a list with defaults.</summary>
-internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, IReadOnlyList<Part> parts)
+internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, PartsList parts)
 {
+    private static readonly Minutes MostOfAJob = new(600_000);
+
     private readonly TradeWords words = new(scope);
     private readonly List<Tool> toolsDefined = [];
 
@@ -57,7 +59,7 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
     {
         if (fields["part"] is not { } node)
         {
-            if (parts.Count > 0)
+            if (!parts.IsEmpty)
             {
                 scope.Log.Add(ProblemTable.PartNotSaid, job.Place);
             }
@@ -65,13 +67,13 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
             return [];
         }
 
-        if (node is TextNode { Text: "whole" })
+        if (node.Items is [TextNode { Text: "whole" }])
         {
             return [];
         }
 
         var shares = node is MapNode map
-            ? map.Pairs.Select(pair => Share(fields, pair.Key, pair.Value))
+            ? fields.Pairs(map).Select(pair => Share(fields, pair.Key, pair.Value))
             : node.Items.Select(item => Share(fields, item, weight: null));
         return [.. shares.OfType<PartShare>().DistinctBy(share => share.Part)];
     }
@@ -83,30 +85,29 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
             return null;
         }
 
-        if (parts.All(part => part.Id.Value != id))
+        if (parts.Find(id, node.Place, scope.Log) is not { } part)
         {
-            scope.Log.Add(ProblemTable.UnknownPart, node.Place, id, Suggestion.For(id, [.. parts.Select(part => part.Id.Value)], "parts"));
             return null;
         }
 
-        if (weight is null)
+        if (weight is null or { IsBlank: true })
         {
-            return new PartShare(new(id), 1);
+            return new PartShare(part, 1);
         }
 
         var weights = new Fields(new MapNode(node.Place, [new((TextNode)node, weight)]), scope, id);
-        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is shared in proportion.") is { } share ? new PartShare(new(id), share) : null;
+        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is shared in proportion.") is { } share ? new PartShare(part, share) : null;
     }
 
     private Minutes Hours(Fields fields)
     {
-        if (!fields.Has("hours"))
+        if (fields.Items("hours").Count == 0)
         {
             scope.Log.Add(ProblemTable.HoursMissing, fields.Place);
             return Minutes.Zero;
         }
 
-        var (time, stretches) = (Minutes.Zero, new List<Stretch>());
+        var (time, stretches) = (Minutes.Zero, new List<(Stretch, Place)>());
         foreach (var node in fields.Items("hours"))
         {
             if (node is TextNode text && Stretch.TryParse(text.Text, out var stretch))
@@ -114,14 +115,15 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
                 if (stretch.Time == Minutes.Zero)
                 {
                     scope.Log.Add(ProblemTable.NotPositive, node.Place, "hours", text.Text);
+                    continue;
                 }
 
-                stretches.Add(stretch);
-                time += stretch.Time;
+                stretches.Add((stretch, node.Place));
+                time = Within(time + stretch.Time);
             }
             else
             {
-                time += fields.DurationOf(node, "hours") ?? Minutes.Zero;
+                time = Within(time + (fields.DurationOf(node, "hours") ?? Minutes.Zero));
             }
         }
 
@@ -136,7 +138,7 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
             null => Minutes.Zero,
             TextNode { Text: "half" } => Part(time, 0.5m),
             TextNode { Text: "most" } => Part(time, 0.75m),
-            var node => fields.DurationOf(node, "setup") ?? Minutes.Zero,
+            _ => fields.DurationOrZero("setup"),
         };
         if (setUp <= time)
         {
@@ -150,6 +152,9 @@ internal sealed class JobShape(FileScope scope, EntryRef entry, DateOnly date, I
 
         return time;
     }
+
+    // A job of more than a day is refused anyhow; a bound keeps a thousand of them within an integer.
+    private static Minutes Within(Minutes time) => time > MostOfAJob ? MostOfAJob : time;
 
     private static Minutes Part(Minutes time, decimal share) => new((int)decimal.Round(time.Count * share, MidpointRounding.AwayFromZero));
 

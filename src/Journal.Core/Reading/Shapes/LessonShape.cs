@@ -53,6 +53,7 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
         }
 
         var fields = list.Map(node, Keys.Mistake)!;
+        var id = MistakeId(fields);
         if (!fields.Wants("what", "Say in a sentence what went wrong."))
         {
             return;
@@ -61,9 +62,9 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
         var mistake = new Mistake
         {
             What = fields.Text("what") ?? "",
-            Id = MistakeId(fields),
+            Id = id,
             Cause = words.Cause(fields),
-            Lost = fields.Duration("lost") ?? Minutes.Zero,
+            Lost = fields.DurationOrZero("lost"),
             Outcome = fields.Choice<Outcome>("outcome"),
             Pieces = fields.Count("pieces"),
             MadeOn = fields.Mention<Entry>("made-on", IdKind.Entry, entry.Build),
@@ -79,7 +80,7 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
 
     private Id<Mistake>? MistakeId(Fields fields)
     {
-        if (fields["id"] is not { } node || !fields.TryId(node, "id", out var id))
+        if (fields["id"] is not { } node || fields.NewId(node, "id") is not { } id)
         {
             return null;
         }
@@ -101,17 +102,8 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
         }
 
         var fields = list.Map(node, known)!;
-        if (!fields.Wants("text", "Say in a sentence what to do next time."))
-        {
-            return;
-        }
-
-        string? id = null;
-        if (fields["id"] is { } idNode && !fields.TryId(idNode, "id", out id))
-        {
-            return;
-        }
-
+        fields.Wants("text", "Say in a sentence what to do next time.");
+        var id = fields["id"] is { } idNode ? fields.NewId(idNode, "id") : null;
         var lesson = New(fields.Text("text") ?? "", mistake, job ?? JobNumber(fields)) with
         {
             Verdict = fields.Choice<Verdict>("verdict"),

@@ -9,31 +9,23 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
 {
     private readonly TradeWords words = new(scope);
     private readonly GuessShape guesses = new(scope);
+    private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
-    public IReadOnlyList<Part> ReadAll(Fields fields, string[] known)
+    public IReadOnlyList<Part> ReadAll(Fields fields)
     {
-        var parts = new List<Part>();
-        foreach (var node in fields.Items("parts"))
-        {
-            if (Read(fields, node, known) is { } part)
-            {
-                parts.Add(part);
-            }
-        }
-
-        return [.. parts.DistinctBy(part => part.Id)];
+        return [.. fields.Items("parts").Select(node => Read(fields, node)).OfType<Part>()];
     }
 
-    private Part? Read(Fields list, Node node, string[] known)
+    private Part? Read(Fields list, Node node)
     {
-        var fields = node is TextNode ? null : list.Map(node, known);
+        var fields = node is TextNode ? null : list.Map(node, Keys.Part);
         var idNode = node is TextNode ? node : fields?["id"];
         if (fields is not null && !fields.Wants("id", "Give the part a short name, such as `id: gib-screw`."))
         {
             return null;
         }
 
-        if (idNode is null || !list.TryId(idNode, "id", out var id))
+        if (idNode is null || list.NewId(idNode, "id") is not { } id)
         {
             return null;
         }
@@ -44,7 +36,18 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
             return null;
         }
 
-        scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
+        if (parts.TryGetValue(id, out var first))
+        {
+            scope.Log.Add(ProblemTable.DuplicateId, idNode.Place, "part", id, first.File, first.Line);
+            return null;
+        }
+
+        parts.Add(id, idNode.Place);
+        if (build is not null)
+        {
+            scope.Definitions.Add(new Definition(IdKind.Part, build, id, idNode.Place));
+        }
+
         return fields is null ? new Part { Id = new(id), Title = Titles.FromId(id) } : Read(fields, new Id<Part>(id));
     }
 
@@ -55,7 +58,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         {
             var times = guesses.Times(byOperation);
             operations = [.. times.Select(time => time.Operation)];
-            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times };
+            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times, ForOnePiece = true };
         }
         else
         {
@@ -92,14 +95,13 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         }
 
         var place = fields["like"]!.Place;
-        var slash = text.IndexOf('/', StringComparison.Ordinal);
-        if (slash < 0)
+        if (text.Split('/') is not [var likeBuild, var likePart])
         {
             scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Name build and part: `bench-drill/head`.");
             return null;
         }
 
         scope.Mentions.Add(new Mention(IdKind.Part, null, text, place));
-        return new PartRef(new(text[..slash]), new(text[(slash + 1)..]));
+        return new PartRef(new(likeBuild), new(likePart));
     }
 }

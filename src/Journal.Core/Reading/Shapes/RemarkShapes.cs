@@ -5,7 +5,7 @@ using Journal.Core.Reading.Yaml;
 namespace Journal.Core.Reading.Shapes;
 
 /// <summary>Reads what an entry says beside its jobs: parts finished, snags, trials, readings, settings, purchases.</summary>
-internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<Part> parts)
+internal sealed class RemarkShapes(FileScope scope, Entry entry, PartsList parts)
 {
     private readonly TradeWords words = new(scope);
 
@@ -29,21 +29,17 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
 
     private IEnumerable<Finished> Finished(Fields fields, Node node)
     {
-        var pieces = node is MapNode map ? map.Pairs : [new((node as TextNode)!, new TextNode(node.Place, "", IsQuoted: false))];
+        IEnumerable<(Node Key, Node Count)> pieces = node is MapNode map
+            ? fields.Pairs(map).Select(pair => ((Node)pair.Key, pair.Value))
+            : [(node, new TextNode(node.Place, "", IsQuoted: false))];
         foreach (var (key, count) in pieces)
         {
-            if (key is null || !fields.TryId(key, "finished", out var id))
+            if (!fields.TryId(key, "finished", out var id) || parts.Find(id, key.Place, scope.Log) is not { } part)
             {
                 continue;
             }
 
-            if (parts.All(part => part.Id.Value != id))
-            {
-                scope.Log.Add(ProblemTable.UnknownPart, key.Place, id, Suggestion.For(id, [.. parts.Select(part => part.Id.Value)], "parts"));
-                continue;
-            }
-
-            var finished = new Finished(new(id), count.IsBlank ? null : fields.CountOf(count, id));
+            var finished = new Finished(part, count.IsBlank ? null : fields.CountOf(count, id));
             scope.Finished.Add(new FinishedClaim(entry.Date, entry.Id, finished, key.Place));
             yield return finished;
         }
@@ -55,15 +51,14 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
         foreach (var node in fields.Items("snags"))
         {
             var given = node is MapNode ? fields.Map(node, Keys.Snag) : null;
-            var text = given is null ? fields.TextOf(node, "snags") : given.Wants("text", "Say what is still to put right.") ? given.Text("text") : null;
-            var idNode = given?["id"];
-            string? id = null;
-            if (text is null || (idNode is not null && !given!.TryId(idNode, "id", out id)))
+            var text = given is null ? fields.TextOf(node, "snags") : given.Wants("text", "Say what is still to put right.") ? given.Text("text") : "";
+            if (text is null)
             {
                 continue;
             }
 
-            id ??= $"{entry.Id}-{snags.Count + 1}";
+            var idNode = given?["id"];
+            var id = (idNode is null ? null : given!.NewId(idNode, "id")) ?? $"{entry.Id}-{snags.Count + 1}";
             scope.Definitions.Add(new Definition(IdKind.Snag, entry.Build, id, (idNode ?? node).Place));
             snags.Add(new Snag(new(id), text));
         }
@@ -82,8 +77,8 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
 
     // Here a bare number means minutes, as the key says.
     private static Minutes? Length(Fields fields) =>
-        fields["minutes"] is TextNode { Text: var text } && int.TryParse(text, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var minutes) && minutes is > 0 and <= 100_000
-            ? new Minutes(minutes)
+        fields["minutes"] is TextNode { Text: var text } && Forms.Duration.TryParse($"{text.Trim()}m", out var minutes, out _)
+            ? minutes
             : fields.Duration("minutes");
 
     private MeasuredReading? Reading(Fields fields)
@@ -95,16 +90,27 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
 
         var feature = fields.Text("feature") ?? "";
         var dot = feature.IndexOf('.', StringComparison.Ordinal);
-        var named = dot > 0 && parts.Any(part => part.Id.Value == feature[..dot]) ? feature[..dot] : null;
+        var named = dot > 0 && parts.Has(feature[..dot]) ? feature[..dot] : null;
         return new MeasuredReading
         {
             Feature = named is null ? feature : feature[(dot + 1)..],
             Part = named is not null ? new Id<Part>(named) : PartOf(fields),
-            Required = fields.Text("required"),
-            Actual = fields.Text("actual"),
+            Required = AsWritten(fields, "required"),
+            Actual = AsWritten(fields, "actual"),
             With = fields.Mention<Tool>("with", IdKind.Tool, null),
             Place = fields.Place,
         };
+    }
+
+    // What it means depends on the build and on other entries; its place is kept until all are read.
+    private string? AsWritten(Fields fields, string key)
+    {
+        if (fields[key] is TextNode value)
+        {
+            scope.Values.Add(new WrittenValue(fields.Place, key, value));
+        }
+
+        return fields.Text(key);
     }
 
     // The part given, else the one part of the job named, else of the first job that is for a single part.
@@ -112,18 +118,7 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
     {
         if (fields["part"] is { } node)
         {
-            if (!fields.TryId(node, "part", out var id))
-            {
-                return null;
-            }
-
-            if (parts.Any(part => part.Id.Value == id))
-            {
-                return new Id<Part>(id);
-            }
-
-            scope.Log.Add(ProblemTable.UnknownPart, node.Place, id, Suggestion.For(id, [.. parts.Select(part => part.Id.Value)], "parts"));
-            return null;
+            return fields.TryId(node, "part", out var id) ? parts.Find(id, node.Place, scope.Log) : null;
         }
 
         var jobs = fields.Has("job") ? entry.Jobs.Where(job => job.Number == JobNumber(fields)) : entry.Jobs;
@@ -133,12 +128,12 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
     private Setting Setting(Fields fields) => new()
     {
         Job = JobNumber(fields),
-        Diameter = fields.Text("diameter"),
+        Diameter = AsWritten(fields, "diameter"),
         Rpm = fields.Number("rpm", 0.1m, "Write revolutions per minute as a number, such as `480`."),
-        Feed = fields.Text("feed"),
+        Feed = AsWritten(fields, "feed"),
         Teeth = fields.Count("teeth"),
-        Width = fields.Text("width"),
-        Depth = fields.Text("depth"),
+        Width = AsWritten(fields, "width"),
+        Depth = AsWritten(fields, "depth"),
         Material = words.Material(fields),
         Cutter = fields.Text("cutter"),
         Machine = fields.Mention<Tool>("machine", IdKind.Tool, null),
@@ -156,7 +151,7 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, IReadOnlyList<P
         }
 
         var target = fields["for"] is { } node && fields.TryId(node, "for", out var id) ? id : null;
-        var isPart = target is not null && parts.Any(part => part.Id.Value == target);
+        var isPart = target is not null && parts.Has(target);
         if (target is not null && !isPart)
         {
             scope.Mentions.Add(new Mention(IdKind.PartOrTool, entry.Build, target, fields["for"]!.Place));

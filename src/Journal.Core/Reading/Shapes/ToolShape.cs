@@ -10,7 +10,7 @@ internal sealed class ToolShape(FileScope scope)
 
     public Tool? Read(Fields fields, EntryRef? definedIn)
     {
-        if (!fields.Wants("id", "Give the tool a short name, such as `id: quill-block`.") || !fields.TryId(fields["id"]!, "id", out var id))
+        if (!fields.Wants("id", "Give the tool a short name, such as `id: quill-block`.") || fields.NewId(fields["id"]!, "id") is not { } id)
         {
             return null;
         }
@@ -25,6 +25,7 @@ internal sealed class ToolShape(FileScope scope)
             Cost = fields.Cost("cost"),
             Since = fields.Date("since"),
             Need = fields.Choice<Need>("need") ?? Need.Handy,
+            Resolution = DimensionShape.Resolution(fields, scope),
             Link = fields.Address("link"),
             Disclose = fields.Text("disclose"),
             DefinedIn = definedIn,

@@ -57,7 +57,11 @@ internal sealed class TradeWords(FileScope scope)
             return id;
         }
 
-        scope.Log.Add(unknown, node.Place, word, Suggestion.For(word, words.Spellings, whatTheyAre));
+        if (scope.IsVocabularyWhole)
+        {
+            scope.Log.AddUnknown(unknown, node.Place, word, words.Spellings, whatTheyAre);
+        }
+
         return null;
     }
 

@@ -6,19 +6,9 @@ using Markdig.Syntax.Inlines;
 
 namespace Journal.Core.Reading.Text;
 
-/// <summary>
-/// Reads the Markdown of an entry: CommonMark and pipe tables. What the library would take minutes or gigabytes for
-/// is refused before it sees it.
-/// </summary>
+/// <summary>Reads the Markdown of an entry: CommonMark and pipe tables.</summary>
 internal sealed class BodyReader(string file, ProblemLog log)
 {
-    /// <summary>A very long evening.</summary>
-    private const int LongestBody = 64 * 1024;
-
-    private const int WidestTable = 64;
-    private const int MostOpenBrackets = 1500;
-    private const int DeepestNesting = 24;
-
     private static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();
 
     private static readonly string[] OwnSchemes = ["part", "tool", "lesson", "entry"];
@@ -26,7 +16,8 @@ internal sealed class BodyReader(string file, ProblemLog log)
     /// <summary>The text with its links, and the pictures that stand in it; empty, with a problem, where it is refused.</summary>
     public (Body Body, IReadOnlyList<(Photo Photo, Place Place)> Photos) Read(string text, int firstLine)
     {
-        if (!IsWithinBounds(text, firstLine))
+        var places = new LineStarts(text, file, firstLine);
+        if (!IsWithinBounds(text, places))
         {
             return (Body.Empty, []);
         }
@@ -39,7 +30,7 @@ internal sealed class BodyReader(string file, ProblemLog log)
         catch (ArgumentException)
         {
             // The library's own limit on nesting, told without a position.
-            log.Add(ProblemTable.TextTooNested, new Place(file, firstLine, 1));
+            log.Add(ProblemTable.TextTooNested, places.AtLine(BodyBounds.DeepestLineOf(places)));
             return (Body.Empty, []);
         }
 
@@ -49,16 +40,16 @@ internal sealed class BodyReader(string file, ProblemLog log)
             switch (node)
             {
                 case LinkInline { IsImage: true } image when IsLocal(image.Url):
-                    photos.Add((new Photo { File = Uri.UnescapeDataString(image.Url!), Alt = WordsOf(image) }, PlaceOf(image, firstLine)));
+                    photos.Add((new Photo { File = Uri.UnescapeDataString(image.Url!), Alt = WordsOf(image) }, places.At(image.Span.Start)));
                     break;
-                case LinkInline { IsImage: true } elsewhere:
-                    log.Add(ProblemTable.PictureOutside, PlaceOf(elsewhere, firstLine), Shortened(elsewhere.Url ?? ""));
+                case LinkInline { IsImage: true } image:
+                    log.Add(ProblemTable.PictureOutside, places.At(image.Span.Start), image.Url ?? "");
                     break;
                 case LinkInline link:
-                    Follow(link.Url ?? "", PlaceOf(link, firstLine), links);
+                    Follow(link.Url ?? "", places.At(link.Span.Start), links);
                     break;
                 case AutolinkInline link:
-                    Follow(link.IsEmail ? "mailto:" + link.Url : link.Url, PlaceOf(link, firstLine), links);
+                    Follow(link.IsEmail ? "mailto:" + link.Url : link.Url, places.At(link.Span.Start), links);
                     break;
                 case HtmlBlock or HtmlInline:
                     holdsHtml = true;
@@ -78,11 +69,10 @@ internal sealed class BodyReader(string file, ProblemLog log)
         }
         else if (!SafeAddress.IsSafe(url))
         {
-            log.Add(ProblemTable.LinkRefused, place, Shortened(url));
+            log.Add(ProblemTable.LinkRefused, place, url);
         }
     }
 
-    private static string Shortened(string url) => url.Length > 80 ? url[..80] + "…" : url;
 
     private static bool IsLocal(string? url) => !string.IsNullOrEmpty(url) && !url.Contains(':', StringComparison.Ordinal) && !url.StartsWith("//", StringComparison.Ordinal);
 
@@ -92,63 +82,24 @@ internal sealed class BodyReader(string file, ProblemLog log)
         return words.Length == 0 ? null : words;
     }
 
-    private Place PlaceOf(MarkdownObject node, int firstLine) => new(file, firstLine + node.Line, node.Column + 1);
-
-    private bool IsWithinBounds(string text, int firstLine)
+    private bool IsWithinBounds(string text, LineStarts places)
     {
-        if (text.Length > LongestBody)
+        if (text.Length > BodyBounds.LongestBody)
         {
-            log.Add(ProblemTable.BodyTooLong, new Place(file, firstLine, 1), text.Length, LongestBody);
+            log.Add(ProblemTable.BodyTooLong, places.AtLine(0), text.Length, BodyBounds.LongestBody);
             return false;
         }
 
-        var (line, open) = (firstLine, 0);
-        foreach (var row in text.AsSpan().EnumerateLines())
+        switch (BodyBounds.Excess(places))
         {
-            if (row.Count('|') > WidestTable + 1)
-            {
-                log.Add(ProblemTable.TableTooWide, new Place(file, line, 1), WidestTable);
+            case null:
+                return true;
+            case (var line, true):
+                log.Add(ProblemTable.TableTooLarge, places.AtLine(line), BodyBounds.WidestTable, BodyBounds.MostCells);
                 return false;
-            }
-
-            open += row.Count('[') + row.Count('<');
-            if (open > MostOpenBrackets || Nesting(row) > DeepestNesting)
-            {
-                log.Add(ProblemTable.TextTooNested, new Place(file, line, 1));
+            case (var line, false):
+                log.Add(ProblemTable.TextTooNested, places.AtLine(line));
                 return false;
-            }
-
-            line++;
         }
-
-        return true;
-    }
-
-    // How many quotes and list items a line opens before its first word.
-    private static int Nesting(ReadOnlySpan<char> row)
-    {
-        var (depth, indent) = (0, 0);
-        for (var i = 0; i < row.Length; i++)
-        {
-            var isMark = row[i] == '>' || (row[i] is '-' or '+' or '*' && i + 1 < row.Length && row[i + 1] is ' ' or '\t');
-            if (isMark)
-            {
-                depth++;
-            }
-            else if (row[i] is ' ' or '\t')
-            {
-                indent++;
-            }
-            else if (!char.IsAsciiDigit(row[i]) && row[i] is not ('.' or ')'))
-            {
-                break;
-            }
-            else if (row[i] is '.' or ')')
-            {
-                depth++;
-            }
-        }
-
-        return Math.Max(depth, indent / 4);
     }
 }

@@ -50,9 +50,10 @@ internal sealed record FrontMatter(string Yaml, int YamlLine, string Body, int B
     {
         for (var start = 0; start < text.Length;)
         {
-            var end = text.IndexOf('\n', start);
-            var next = end < 0 ? text.Length : end + 1;
-            yield return (start, end < 0 ? text.Length : end, next);
+            var length = text.AsSpan(start).IndexOfAny('\r', '\n');
+            var end = length < 0 ? text.Length : start + length;
+            var next = end + 1 < text.Length && text[end] == '\r' && text[end + 1] == '\n' ? end + 2 : Math.Min(end + 1, text.Length);
+            yield return (start, end, next);
             start = next;
         }
     }

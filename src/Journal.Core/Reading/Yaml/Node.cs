@@ -5,11 +5,11 @@ namespace Journal.Core.Reading.Yaml;
 /// <summary>A piece of YAML with the place where it stands.</summary>
 internal abstract record Node(Place Place)
 {
-    /// <summary>A key with nothing behind it: as good as left out.</summary>
-    public bool IsBlank => this is TextNode { Text: "" or "~" or "null", IsQuoted: false };
+    /// <summary>Nothing behind a key or the hyphen of a list: as good as left out.</summary>
+    public bool IsBlank => this is TextNode text && (string.IsNullOrWhiteSpace(text.Text) || (text is { Text: "~" or "null", IsQuoted: false }));
 
-    /// <summary>The items of a list, or the single value as the only one.</summary>
-    public IReadOnlyList<Node> Items => this is ListNode list ? list.Nodes : IsBlank ? [] : [this];
+    /// <summary>The items of a list, blank ones left out, or the single value as the only one.</summary>
+    public IReadOnlyList<Node> Items => this is ListNode list ? [.. list.Nodes.Where(node => !node.IsBlank)] : IsBlank ? [] : [this];
 }
 
 /// <summary>A single value; never typed by YAML, so that <c>010</c> and <c>2:45</c> stay what the maker wrote.</summary>

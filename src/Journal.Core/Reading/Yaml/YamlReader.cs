@@ -19,11 +19,14 @@ internal sealed class YamlReader
     private readonly int lineOffset;
     private readonly ProblemLog log;
     private readonly Parser parser;
+    private readonly Stack<Mark> open = new();
     private Mark last = Mark.Empty;
     private bool isRefused;
 
     private YamlReader(string text, string file, int firstLine, ProblemLog log)
     {
+        // YAML 1.2.2, 5.4: these end no line any more; the parser still thinks so and would count lines that no editor shows.
+        text = text.Replace('\u0085', ' ').Replace('\u2028', ' ').Replace('\u2029', ' ');
         (this.text, this.file, this.log) = (text, file, log);
         lineOffset = firstLine - 1;
         parser = new Parser(new Scanner(new StringReader(text), skipComments: true));
@@ -72,9 +75,15 @@ internal sealed class YamlReader
         {
             return reader.ReadDocument();
         }
+        catch (YamlException e) when (reader.IsBracketOpen(e))
+        {
+            log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.open.Peek()), YamlFault.NotClosed);
+        }
         catch (YamlException e)
         {
-            log.Add(ProblemTable.NotYaml, reader.PlaceWithin(e.Start), FirstSentence(e.Message));
+            // A tab is met at the end of what was read, all else at its beginning.
+            var isTab = e.Message.Contains("a tab character", StringComparison.Ordinal);
+            log.Add(ProblemTable.NotYaml, reader.PlaceOf(isTab ? e.End : e.Start), YamlFault.InPlainWords(e.Message));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
         {
@@ -82,19 +91,15 @@ internal sealed class YamlReader
             // What was refused is told already.
             if (!reader.isRefused)
             {
-                log.Add(ProblemTable.NotYaml, reader.PlaceWithin(reader.last), "a bracket or quotation mark is not closed.");
+                log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.open.TryPeek(out var opened) ? opened : reader.last), YamlFault.NotClosed);
             }
         }
 
         return null;
     }
 
-    private static string FirstSentence(string message)
-    {
-        var start = message.LastIndexOf("): ", StringComparison.Ordinal) is >= 0 and var at ? at + 3 : 0;
-        var sentence = message[start..].Trim();
-        return sentence.Length == 0 ? "it cannot be understood." : char.ToLowerInvariant(sentence[0]) + sentence[1..];
-    }
+    private bool IsBracketOpen(YamlException e) => open.TryPeek(out var opened) && (int)opened.Index < text.Length && text[(int)opened.Index] is '[' or '{'
+        && (YamlFault.IsNotClosed(e.Message) || e.Start.Index >= text.AsSpan().TrimEnd().Length);
 
     private Node? ReadDocument()
     {
@@ -144,7 +149,9 @@ internal sealed class YamlReader
     {
         if (scalar.Style == ScalarStyle.Plain && LostAsComment(scalar.End) is { } lost)
         {
-            log.Add(ProblemTable.CutShort, PlaceOf(scalar.Start), lost);
+            // Where all is lost there is no value to point at but the lost one.
+            var place = PlaceOf(scalar.Start);
+            log.Add(ProblemTable.CutShort, scalar.Value.Length > 0 ? place : place with { Column = place.Column + lost.After }, lost.Text);
         }
 
         return new TextNode(PlaceOf(scalar.Start), scalar.Value, scalar.Style is not ScalarStyle.Plain);
@@ -153,17 +160,20 @@ internal sealed class YamlReader
     private ListNode ReadList(SequenceStart start, int depth)
     {
         var nodes = new List<Node>();
+        open.Push(start.Start);
         for (MoveNext(); parser.Current is not SequenceEnd; MoveNext())
         {
             nodes.Add(ReadNode(depth + 1));
         }
 
+        open.Pop();
         return new ListNode(PlaceOf(start.Start), nodes);
     }
 
     private MapNode ReadMap(MappingStart start, int depth)
     {
         var pairs = new List<KeyValuePair<TextNode, Node>>();
+        open.Push(start.Start);
         for (MoveNext(); parser.Current is not MappingEnd; MoveNext())
         {
             var key = ReadNode(depth + 1) as TextNode;
@@ -176,13 +186,15 @@ internal sealed class YamlReader
             pairs.Add(new(key, ReadNode(depth + 1)));
         }
 
+        open.Pop();
         return new MapNode(PlaceOf(start.Start), pairs);
     }
 
     // `tap #10-32` loses its end without a word; `2h45  # a remark` is meant as a comment.
-    private string? LostAsComment(Mark end)
+    private (string Text, int After)? LostAsComment(Mark end)
     {
-        var at = (int)Math.Min(end.Index, text.Length);
+        var start = (int)Math.Min(end.Index, text.Length);
+        var at = start;
         while (at < text.Length && text[at] is ' ' or '\t')
         {
             at++;
@@ -194,7 +206,7 @@ internal sealed class YamlReader
         }
 
         var stop = text.AsSpan(at).IndexOfAny("\r\n \t");
-        return stop < 0 ? text[at..] : text[at..(at + stop)];
+        return (stop < 0 ? text[at..] : text[at..(at + stop)], at - start);
     }
 
     private void Next<T>()
@@ -224,14 +236,6 @@ internal sealed class YamlReader
         log.Add(kind, PlaceOf(mark), details);
         isRefused = true;
         throw new InvalidOperationException(kind.Code);
-    }
-
-    // What is missing is missed behind the end of the text; the maker looks at its last line.
-    private Place PlaceWithin(Mark mark)
-    {
-        var written = text.AsSpan().TrimEnd();
-        var lines = 1 + written.Count('\n');
-        return mark.Line <= lines ? PlaceOf(mark) : new Place(file, lines + lineOffset, written.Length - written.LastIndexOf('\n'));
     }
 
     private Place PlaceOf(Mark mark) => new(file, (int)mark.Line + lineOffset, (int)mark.Column);

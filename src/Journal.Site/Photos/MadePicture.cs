@@ -1,0 +1,20 @@
+namespace Journal.Site.Photos;
+
+/// <summary>A picture in all its sizes, as it is kept in the cache and goes to the site.</summary>
+/// <param name="Width">Of the largest size.</param>
+/// <param name="Height">Of the largest size.</param>
+/// <param name="Ground">The colour that stands in while it loads.</param>
+/// <param name="Files">The files.</param>
+internal sealed record MadePicture(int Width, int Height, string Ground, IReadOnlyList<MadeFile> Files)
+{
+    public IReadOnlyList<int> Widths => [.. Files.Select(file => file.Width).Distinct().Order()];
+}
+
+/// <summary>A file of a picture: one size in one format.</summary>
+/// <param name="Width">In pixels.</param>
+/// <param name="Extension"><c>webp</c> or <c>jpg</c>.</param>
+/// <param name="Hash">SHA-256 of its contents, in hexadecimal.</param>
+internal sealed record MadeFile(int Width, string Extension, string Hash)
+{
+    public string Name => $"{Width.ToString(System.Globalization.CultureInfo.InvariantCulture)}.{Extension}";
+}

@@ -1,0 +1,19 @@
+namespace Journal.Site.Photos;
+
+/// <summary>A picture was refused before or while it was decoded; the message says why, in half a sentence.</summary>
+public sealed class PictureRefusedException : Exception
+{
+    public PictureRefusedException(string message)
+        : base(message)
+    {
+    }
+
+    public PictureRefusedException(string message, Exception innerException)
+        : base(message, innerException)
+    {
+    }
+
+    public PictureRefusedException()
+    {
+    }
+}

@@ -1,0 +1,67 @@
+using System.Collections.Concurrent;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+
+namespace Journal.Site.Photos;
+
+/// <summary>
+/// The contents of pictures by path, size and time, so that a journal with ten thousand of them is not read again each
+/// evening. A file as young as its own record is not trusted: it may have changed within the clock's last tick.
+/// </summary>
+internal sealed class SeenFiles
+{
+    private static readonly TimeSpan Doubtful = TimeSpan.FromSeconds(2);
+    private readonly string path;
+    private readonly Dictionary<string, Seen> before;
+    private readonly ConcurrentDictionary<string, Seen> now = new(StringComparer.Ordinal);
+
+    private SeenFiles(string path, Dictionary<string, Seen> before) => (this.path, this.before) = (path, before);
+
+    /// <summary>What is known of a journal's pictures.</summary>
+    public static SeenFiles Of(PictureCache cache, string journal)
+    {
+        var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(journal))))[..16];
+        var path = Path.Combine(cache.Folder, "seen", name + ".json");
+        try
+        {
+            return new SeenFiles(path, File.Exists(path) ? JsonSerializer.Deserialize<Dictionary<string, Seen>>(File.ReadAllBytes(path)) ?? [] : []);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return new SeenFiles(path, []);
+        }
+    }
+
+    /// <summary>The SHA-256 of a file, read only where it may have changed, and its bytes where it was read.</summary>
+    public (string Content, byte[]? Bytes) ContentOf(string file, string fullPath)
+    {
+        var info = new FileInfo(fullPath);
+        if (before.TryGetValue(file, out var seen) && seen.Length == info.Length && seen.Modified == info.LastWriteTimeUtc.Ticks && !seen.IsDoubtful)
+        {
+            now[file] = seen;
+            return (seen.Content, null);
+        }
+
+        var bytes = File.ReadAllBytes(fullPath);
+        var content = Convert.ToHexStringLower(SHA256.HashData(bytes));
+        now[file] = new Seen(info.Length, info.LastWriteTimeUtc.Ticks, content, DateTime.UtcNow - info.LastWriteTimeUtc < Doubtful);
+        return (content, bytes);
+    }
+
+    /// <summary>Writes down what was seen; where that fails the next publish reads again.</summary>
+    public void Keep()
+    {
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllBytes(path, JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, Seen>(now, StringComparer.Ordinal)));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // A cache that cannot be written costs time and nothing else.
+        }
+    }
+
+    private sealed record Seen(long Length, long Modified, string Content, bool IsDoubtful);
+}

@@ -7,6 +7,7 @@ using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Search;
 using Journal.Site.Templates;
 
 namespace Journal.Site;
@@ -51,6 +52,7 @@ public static class Publisher
         var pages = PageList.Of(book).ToList();
         WritePages(pages, new TemplateEngine(templates), site, cancellation);
         WriteFeeds(book, pages, site);
+        WriteFindIndex(book, site);
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
@@ -94,6 +96,14 @@ public static class Publisher
         }
     }
 
+    private static void WriteFindIndex(Book book, SiteFolder site)
+    {
+        foreach (var (address, script) in FindIndex.Of(FindableThings.Of(book)).Files)
+        {
+            site.Write(address, script);
+        }
+    }
+
     private static void WriteFeeds(Book book, List<PageOrder> pages, SiteFolder site)
     {
         var entries = FeedEntry.Latest(book);
@@ -102,6 +112,11 @@ public static class Publisher
         foreach (var build in book.Journal.Builds.Where(build => StoryPage.HasStory(book, build)))
         {
             site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));
+        }
+
+        foreach (var (address, text) in book.Journal.Builds.SelectMany(VideoView.ChapterLists))
+        {
+            site.Write(address, text);
         }
 
         site.Write("robots.txt", SiteMap.Robots(book.Journal.Address));

@@ -9,6 +9,7 @@ internal static class Addresses
     public const string Timeline = "timeline.html";
     public const string Lessons = "lessons.html";
     public const string Tooling = "tooling.html";
+    public const string Find = "find.html";
     public const string NotFound = "404.html";
     public const string AtomFeed = "feed.xml";
     public const string JsonFeed = "feed.json";
@@ -18,6 +19,8 @@ internal static class Addresses
     public static string Story(Id<Build> build) => $"{build}/story.html";
 
     public static string StoryText(Id<Build> build) => $"{build}/story.txt";
+
+    public static string Chapters(Id<Build> build, int video) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{build}/video-{video}-chapters.txt");
 
     public static string Photos(Id<Build> build) => $"{build}/photos.html";
 

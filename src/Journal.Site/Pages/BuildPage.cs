@@ -14,12 +14,6 @@ public sealed record CostLineView(string What, string Cost);
 /// <summary>A milestone.</summary>
 public sealed record MilestoneView(DateView Date, LinkView Entry);
 
-/// <summary>A chapter of a video, with a link into it.</summary>
-public sealed record ChapterView(string At, string Title, string Address);
-
-/// <summary>A card for a video: nothing is loaded from its host before the reader clicks.</summary>
-public sealed record VideoView(string Title, string Address, string Host, string Covers, IReadOnlyList<ChapterView> Chapters);
-
 /// <summary>The page of one build: how far it is, what it took, and what one would need to follow it.</summary>
 public sealed record BuildPage(
     PageFrame Frame,
@@ -108,7 +102,7 @@ public sealed record BuildPage(
             MateRows.Of(book, build),
             [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
             Show.Money(costs.Total, book.Journal.Currency),
-            [.. build.Videos.Select(video => VideoOf(book, build, video))],
+            VideoView.Of(book, build),
             StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
             PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
     }
@@ -259,23 +253,4 @@ public sealed record BuildPage(
         CostKind.Service => "Services",
         _ => "Mistakes",
     };
-
-    private static VideoView VideoOf(Book book, Build build, Video video)
-    {
-        var covers = video.CoversParts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).Select(part => book.Part(new PartRef(build.Id, part)).Title)
-            .Concat(video.CoversDays.Select(days => $"{Show.Date(days.First)} to {Show.Date(days.Last)}"));
-        return new VideoView(
-            video.Title,
-            video.Url.AbsoluteUri,
-            video.Url.Host,
-            string.Join(" · ", covers),
-            [.. video.Chapters.Select(chapter => new ChapterView(AtWords(chapter.AtSecond), chapter.Title, AtTime(video.Url, chapter.AtSecond)))]);
-    }
-
-    private static string AtWords(int seconds) => seconds >= 3600
-        ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}")
-        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}");
-
-    // Media Fragments URI 1.0 (W3C 2012), 4.2.1: #t= in seconds of normal play time.
-    private static string AtTime(Uri url, int seconds) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{url.GetLeftPart(UriPartial.Query)}#t={seconds}");
 }

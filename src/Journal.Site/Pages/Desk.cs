@@ -33,6 +33,12 @@ internal sealed class Desk(Book book, string address) : ITextTargets
         TitleBlock = titleBlock,
     };
 
+    /// <summary>The address of a file of the site that leads there from this page: absolute where the site has an address.</summary>
+    public string Reachable(string address) => Book.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
+
+    /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
+    public PhotoView? Share(PhotoView? photo) => photo is null || Book.Journal.Address is null ? null : photo with { Largest = Reachable(photo.Largest) };
+
     public static LinkView FrontCrumb => new("Builds", Addresses.Front);
 
     public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
@@ -175,6 +181,9 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     {
         Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
         Largest = published.Largest,
+        Width = published.Width,
+        Height = published.Height,
+        Alt = Alt(photo),
         Ground = published.Ground,
         Caption = photo.Caption,
         Marks = [.. photo.Marks.Select(Mark)],
@@ -297,6 +306,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Timeline", Addresses.Timeline, Address == Addresses.Timeline),
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
+            new("Find", Addresses.Find, Address == Addresses.Find),
         };
         if (Book.ShownPlans is [var plan, ..] && Book.Journal.BegunAs(plan) is null)
         {

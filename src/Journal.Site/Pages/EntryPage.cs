@@ -36,7 +36,8 @@ public sealed record EntryPage(
     IReadOnlyList<EntryLineView> PointingHere,
     LinkView? Before,
     LinkView? After,
-    IReadOnlyList<PartStepsView> PartSteps)
+    IReadOnlyList<PartStepsView> PartSteps,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static EntryPage Of(Book book, Build build, Entry entry)
     {
@@ -52,8 +53,9 @@ public sealed record EntryPage(
             Issued = DateView.Of(entry.Date),
         };
         var (before, after) = book.Index.Beside(entry.Ref);
+        var frame = desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block);
         return new EntryPage(
-            desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block),
+            frame with { ShareType = "article", SharePicture = desk.Share(desk.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(desk, build, entry, frame.Description) },
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
@@ -76,7 +78,8 @@ public sealed record EntryPage(
             [.. book.BackLinks.To(entry.Ref).Where(link => book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => desk.Line(book.Entry(link)))],
             before is { } earlier ? book.Link(earlier) : null,
             after is { } later ? book.Link(later) : null,
-            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
+            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()],
+            VideoView.Of(book, build, entry));
     }
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)

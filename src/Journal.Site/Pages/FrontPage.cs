@@ -24,8 +24,9 @@ public sealed record FrontPage(
             Identification = "index",
             Issued = desk.LatestDate(journal.Entries),
         };
+        var frame = desk.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block);
         return new FrontPage(
-            desk.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block),
+            frame with { StructuredData = StructuredData.Site(journal, frame.Description) },
             journal.Maker.Length == 0 ? "Bench book" : $"Bench book · kept by {journal.Maker}",
             FactsOf(book),
             [.. builds.Select((build, i) => Card(book, desk, build, i == 0))],

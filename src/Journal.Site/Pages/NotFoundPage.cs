@@ -10,6 +10,6 @@ public sealed record NotFoundPage(PageFrame Frame)
 
         // A server shows this page at whatever address was asked for, so the way to the root must not depend on it; nor
         // must it name the host, or a preview elsewhere would fetch from there.
-        return new NotFoundPage(book.Journal.Address is { } home ? frame with { Root = home.AbsolutePath, Canonical = null } : frame);
+        return new NotFoundPage(frame with { Root = book.Journal.Address?.AbsolutePath ?? "", Canonical = null });
     }
 }

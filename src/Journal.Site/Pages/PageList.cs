@@ -21,6 +21,7 @@ internal static class PageList
         }
 
         yield return new PageOrder(Addresses.Tooling, "tooling", () => ToolingPage.Of(book));
+        yield return new PageOrder(Addresses.Find, "find", () => FindPage.Of(book));
         yield return new PageOrder(Addresses.NotFound, "not-found", () => NotFoundPage.Of(book));
         foreach (var page in book.Journal.Builds.SelectMany(build => OfBuild(book, build)))
         {

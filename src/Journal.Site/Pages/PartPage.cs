@@ -32,7 +32,8 @@ public sealed record PartPage(
     IReadOnlyList<PhotoView> Photos,
     IReadOnlyList<PurchaseView> Bought,
     IReadOnlyList<EntryLineView> Entries,
-    IReadOnlyList<EntryLineView> PointingHere)
+    IReadOnlyList<EntryLineView> PointingHere,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static PartPage Of(Book book, Build build, Part part)
     {
@@ -45,8 +46,11 @@ public sealed record PartPage(
         var balloon = desk.Balloon(build, part, finished);
         var hours = book.HoursOf(build.Id).Parts.First(one => one.Part == part.Id);
         book.Routes.TryGetValue(reference, out var route);
+        var frame = desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown));
+        var (readings, remarks) = (ReadingRows.Of(book, reference), RemarksOf(book, desk, reference).ToList());
+        var lines = (route?.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows) ?? 0) + readings.Count + remarks.Count;
         return new PartPage(
-            desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown)),
+            frame with { IsLong = lines > MostOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
             FactsOf(part, hours.Minutes, route, entries),
@@ -57,13 +61,17 @@ public sealed record PartPage(
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
             desk.Cautions(Core.Figures.Cautions.For(build with { Entries = shown }, part)),
             [.. ToolsOf(book, desk, reference, shown)],
-            ReadingRows.Of(book, reference),
-            [.. RemarksOf(book, desk, reference)],
+            readings,
+            remarks,
             [.. shown.SelectMany(entry => desk.Photos(entry).Select(photo => photo with { From = book.Link(entry.Ref) }))],
             [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
             [.. shown.Select(desk.Line)],
-            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)]);
+            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)],
+            VideoView.Of(book, build, part));
     }
+
+    // So many lines of route, readings and remarks surely fit on A4 and Letter in the usual setting, tried in print.
+    private const int MostOnOnePage = 12;
 
     private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)
     {

@@ -1,3 +1,6 @@
+using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
+using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Feeds;
@@ -73,17 +76,23 @@ public static class Publisher
 
     private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)
     {
-        try
+        var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
+        Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, (page, loop) =>
         {
-            Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, page => site.Write(page.Address, engine.Fill(page.Template, page.Model())));
-        }
-        catch (AggregateException e) when (e.InnerExceptions.OfType<TemplateException>().FirstOrDefault() is { } fault)
+            try
+            {
+                site.Write(page.Address, engine.Fill(page.Template, page.Model()));
+            }
+            catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
+            {
+                // Told as what it is, not as a bundle of what went wrong on several threads.
+                failures.Enqueue(ExceptionDispatchInfo.Capture(e));
+                loop.Stop();
+            }
+        });
+        if (failures.TryDequeue(out var failure))
         {
-            throw new TemplateException(fault.Message, fault);
-        }
-        catch (AggregateException e) when (e.InnerExceptions.OfType<IOException>().FirstOrDefault() is { } disk)
-        {
-            throw new IOException(disk.Message, disk);
+            failure.Throw();
         }
     }
 

@@ -18,6 +18,8 @@ internal static class AllCommands
         CostsCommand.Create(terminal),
         ReadingsCommand.Create(terminal),
         SettingsCommand.Create(terminal),
+        EstimateCommand.Create(terminal),
+        BeginCommand.Create(terminal),
         PublishCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];

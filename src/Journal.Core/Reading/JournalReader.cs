@@ -71,6 +71,7 @@ public sealed class JournalReader
         if (isHeadWhole)
         {
             Dimensions.Check(journal, scopes.SelectMany(scope => scope.Values), log);
+            HiddenTargets.Check(journal, today, log);
         }
 
         return new JournalReading(isHeadWhole ? journal : null, InOrder());

@@ -36,6 +36,9 @@ internal static class Addresses
 
     public static string Of(Id<Plan> plan) => $"plan/{plan}.html";
 
+    /// <summary>A page of the lessons book; by operation it is <c>lessons.html</c>.</summary>
+    public static string Of(LessonOrder order) => order == LessonOrder.Operation ? Lessons : $"lessons/by-{order.ToWord()}.html";
+
     /// <summary>The way from a page up to the root: as many <c>../</c> as the address has folders.</summary>
     public static string RootOf(string address) => string.Concat(Enumerable.Repeat("../", address.Count(letter => letter == '/')));
 }

@@ -164,7 +164,7 @@ public sealed record BuildPage(
     private static List<FactView> FactsOf(Book book, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(hours.Minutes)) };
-        var guessed = build.Parts.Sum(part => part.Guess?.MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
+        var guessed = build.Parts.Sum(part => part.Guess?.ForAll(part.Quantity).MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
         if (guessed > 0)
         {
             facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"{Show.Ratio(hours.Minutes.Count / guessed)} times over" : null));
@@ -237,7 +237,7 @@ public sealed record BuildPage(
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
         var bars = build.Parts.Where(part => part.Guess is not null && book.Showing.Shows(new PartRef(build.Id, part.Id)))
             .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
-                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.MeanMinutes)), link.Address)
+                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)
             .ToList();
         return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);

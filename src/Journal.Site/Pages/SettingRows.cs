@@ -96,7 +96,7 @@ internal static class SettingRows
             (CutKinds.Of(setting.Operation) == CutKind.Turning ? "Diameter of the work" : "Diameter", LengthWords.Size(setting.Diameter)),
             ("Speed", setting.Rpm is { } rpm ? Plain($"{Rpm(rpm)} rev/min") : null),
             ("Surface speed", setting.Speed is { } speed ? LengthWords.Speed(speed, unit) : null),
-            ("Feed", setting.Feed is { } feed ? LengthWords.Feed(feed) : null),
+            ("Feed", FeedOf(setting)),
             .. WorkedOutFeeds(setting),
             ("Depth of cut", LengthWords.Size(setting.Depth)),
             ("Width of cut", LengthWords.Size(setting.Width)),
@@ -126,13 +126,16 @@ internal static class SettingRows
         Diameter = LengthWords.Size(setting.Diameter),
         Rpm = setting.Rpm is { } rpm ? Rpm(rpm) : null,
         Speed = setting.Speed is { } speed ? LengthWords.Speed(speed, UnitOf(setting)) : null,
-        Feed = setting.Feed is { } feed ? LengthWords.Feed(feed) : null,
+        Feed = FeedOf(setting),
         Depth = LengthWords.Size(setting.Depth),
         Went = setting.Verdict.ToWord(),
         Verdict = setting.VerdictText,
         Note = setting.Note,
         Entry = new LinkView(Show.Date(setting.Date), Addresses.Of(new EntryRef(setting.Build, setting.Entry))),
     };
+
+    /// <summary>The feed; as written where it does not say per what.</summary>
+    private static SizeView? FeedOf(SettingFigure setting) => setting.Feed is { } feed ? LengthWords.Feed(feed) : Plain(setting.FeedText);
 
     private static LengthUnit UnitOf(SettingFigure setting) => setting.Diameter?.Unit ?? LengthUnit.Millimetre;
 

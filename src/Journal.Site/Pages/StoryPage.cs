@@ -17,7 +17,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
     internal static StoryPage Of(Book book, Build build)
     {
         var desk = new Desk(book, Addresses.Story(build.Id));
-        var hours = book.Hours.Builds.First(one => one.Build == build.Id).Minutes;
+        var hours = book.HoursOf(build.Id).Minutes;
         var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = desk.LatestDate(build.Entries) };
         return new StoryPage(
             desk.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [Desk.FrontCrumb, Desk.Crumb(build)], block),
@@ -48,7 +48,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
     // before any part was begun, and else ends it.
     private static List<StoryPartView> PartsOf(Book book, Desk desk, Build build)
     {
-        var finished = book.State.Builds.First(one => one.Build == build.Id).Finished.Select(one => one.Part).ToHashSet();
+        var finished = book.StateOf(build.Id).Finished.Select(one => one.Part).ToHashSet();
         var told = build.Entries.Where(entry => entry.Story is not null && book.Showing.Shows(entry)).ToList();
         var beginning = told.TakeWhile(entry => PartOf(book, entry) is null).ToList();
         var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(book, entry));

@@ -156,7 +156,12 @@ public sealed record TrialView(DateView Date, LinkView Entry, string On, string 
 public sealed record SnagView(LinkView Text, DateView Since);
 
 /// <summary>A caution: one line, and the rest for those who want it.</summary>
-public sealed record CautionView(string Title, string Happens, string Done, string Source);
+/// <param name="Title">The line.</param>
+/// <param name="For">The materials that it is for; null for all.</param>
+/// <param name="Happens">What can happen.</param>
+/// <param name="Done">What is usually done.</param>
+/// <param name="Source">Where that is published.</param>
+public sealed record CautionView(string Title, string? For, string Happens, string Done, string Source);
 
 /// <summary>A text of an entry as HTML, already resolved for one page.</summary>
 public sealed record ProseView(Html Html);

@@ -58,7 +58,6 @@ public sealed class DimensionsTests : IDisposable
     [Theory]
     [InlineData("diameter: 30 ft", "ft", "not-a-dimension")]
     [InlineData("diameter: 0", "0", "not-a-dimension")]
-    [InlineData("feed: 0.1 mm", "0.1 mm", "not-a-dimension")]
     [InlineData("feed: 0 mm/turn", "0 mm", "not-a-dimension")]
     [InlineData("depth: 1/16", "1/16", "unit-missing")]
     [InlineData("width: wide", "wide", "not-a-dimension")]
@@ -72,6 +71,15 @@ public sealed class DimensionsTests : IDisposable
         var start = line.IndexOf(at, StringComparison.Ordinal) + 1;
         Assert.Equal((Severity.Error, code, 6), (problem.Severity, problem.Kind.Code, problem.Place.Line));
         Assert.InRange(problem.Place.Column, start, start + at.Length);
+    }
+
+    [Fact]
+    public void Feed_ThatDoesNotSayPerWhat_IsAWarningOnly()
+    {
+        var problem = Assert.Single(Check("settings: {diameter: 30, rpm: 480, feed: 0.1 mm}\n"));
+
+        Assert.Equal((Severity.Warning, "feed-per-what"), (problem.Severity, problem.Kind.Code));
+        Assert.Contains("`0.1 mm/rev`", problem.Remedy, StringComparison.Ordinal);
     }
 
     [Theory]

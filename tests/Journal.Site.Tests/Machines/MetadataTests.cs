@@ -120,9 +120,9 @@ public sealed class MetadataTests
         Assert.DoesNotContain("404.html", journal.Text("sitemap.xml"), StringComparison.Ordinal);
     }
 
-    private static JournalOnDisk Small(string more)
+    private static PublishedJournal Small(string more)
     {
-        var journal = new JournalOnDisk()
+        var journal = new PublishedJournal()
             .With("journal.yaml", "title: The Lean-to\nmaker: Wren\n" + more)
             .With("drill/build.yaml", "title: Drill\nparts: [{id: head}, {id: base}]\nvideos:\n  - {url: https://video.example/1, title: Part 1, covers: [head, 2025-01-01/2025-01-01], chapters: [{at: \"3:20\", title: Setting up}, {at: \"1:00:05\", title: Done}]}\n")
             .With("drill/2025-01-01-one.md", "---\ntitle: One </script> evening\npart: head\noperation: boring\nhours: 1\nstory: The face was flat.\nphotos: [{file: photos/a.png, caption: A <b>boss</b>}]\n---\nDone.\n")
@@ -134,7 +134,7 @@ public sealed class MetadataTests
         return journal;
     }
 
-    private static IDocument Publish(JournalOnDisk journal, string address)
+    private static IDocument Publish(PublishedJournal journal, string address)
     {
         journal.Publish();
         return Parse(journal.Text(address));

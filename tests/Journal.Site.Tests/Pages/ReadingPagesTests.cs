@@ -53,7 +53,7 @@ public sealed class ReadingPagesTests(PublishedReadings site) : IClassFixture<Pu
         var rows = Rows(site.Page("drill/index.html"), "out");
 
         Assert.Equal(2, rows.Count);
-        Assert.Equal("Head casting, bore2025-10-01", Words(rows[0].QuerySelector("th")!));
+        Assert.Equal("Head castingbore2025-10-01", Words(rows[0].QuerySelector("th")!));
         Assert.Equal("used as it is, 2025-10-01", Cells(rows[0])[^1]);
         Assert.Equal("a departure from the drawing, 2025-10-03; right on 2025-10-05", Cells(rows[1])[^1]);
     }

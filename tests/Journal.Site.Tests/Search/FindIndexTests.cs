@@ -24,7 +24,7 @@ public sealed class FindIndexTests
     [Fact]
     public void Index_WhatStaysAtHome_IsInNoFileOfTheSite()
     {
-        using var journal = new JournalOnDisk()
+        using var journal = new PublishedJournal()
             .With("tools.yaml", "- {id: secret-gauge, title: Zanzibar gauge, kind: gauge}\n- {id: file, title: Flat file, kind: hand}\n")
             .With("drill/build.yaml", "title: Drill\nparts: [{id: head}, {id: hidden-part, title: Xylograph}]\n")
             .With("drill/2025-01-01-shown.md", "---\npart: head\noperation: filing\nhours: 1\ntools: [file]\nphotos: [{file: photos/a.jpg, caption: Wyvern, publish: never}]\n---\nPlainly said.\n")
@@ -69,10 +69,10 @@ public sealed class FindIndexTests
     private static string Letters(string bits) => string.Concat(bits.PadRight((bits.Length + 5) / 6 * 6, '0').Chunk(6)
         .Select(six => "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_"[Convert.ToInt32(new string(six), 2)]));
 
-    private static JournalOnDisk LongJournal(int entries, int words)
+    private static PublishedJournal LongJournal(int entries, int words)
     {
         var generated = new GeneratedWords(seed: 7);
-        var journal = new JournalOnDisk().With("drill/build.yaml", "title: Bench drill\nparts:\n" + string.Concat(Enumerable.Range(0, 40).Select(i => Line($"  - {{id: part-{i}, title: {generated.Text(2)}}}\n"))));
+        var journal = new PublishedJournal().With("drill/build.yaml", "title: Bench drill\nparts:\n" + string.Concat(Enumerable.Range(0, 40).Select(i => Line($"  - {{id: part-{i}, title: {generated.Text(2)}}}\n"))));
         journal.With("tools.yaml", string.Concat(Enumerable.Range(0, 120).Select(i => Line($"- {{id: tool-{i}, title: {generated.Text(3)}, kind: cutting}}\n"))));
         string[] operations = ["boring", "turning", "milling", "drilling", "fitting", "scraping", "reaming"];
         for (var i = 0; i < entries; i++)

@@ -123,7 +123,7 @@ public sealed class TemplateTests
         Assert.DoesNotContain("<b>&amp; co", journal.Text("index.html"), StringComparison.Ordinal);
     }
 
-    private static JournalOnDisk Small() => new JournalOnDisk()
+    private static PublishedJournal Small() => new PublishedJournal()
         .With("drill/build.yaml", "title: Drill\nparts: [{id: head}]\n")
         .With("drill/2025-01-01-one.md", "---\ntitle: One evening\npart: head\noperation: boring\nhours: 1\n---\nDone.\n");
 }

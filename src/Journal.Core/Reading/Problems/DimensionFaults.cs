@@ -14,6 +14,7 @@ internal static class DimensionFaults
     private static ProblemKind KindOf(FaultCode code) => code switch
     {
         FaultCode.LikelySlip => ProblemTable.LikelySlip,
+        FaultCode.FeedPerWhat => ProblemTable.FeedPerWhat,
         FaultCode.MissingUnit => ProblemTable.UnitMissing,
         FaultCode.UnknownFitLetter or FaultCode.UnknownFitGrade or FaultCode.NoSuchFit => ProblemTable.NotAFit,
         _ => ProblemTable.NotADimension,

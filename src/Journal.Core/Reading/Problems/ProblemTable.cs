@@ -89,6 +89,7 @@ public static class ProblemTable
     public static readonly ProblemKind NotADimension = Error("not-a-dimension", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind NotAFit = Error("not-a-fit", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind UnitMissing = Error("unit-missing", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind FeedPerWhat = Warning("feed-per-what", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind LikelySlip = Warning("likely-slip", "“{0}” stands for `{1}`. {2}", "{3}");
 
     // Text and pictures.

@@ -8,11 +8,11 @@ using Journal.Site.Photos;
 namespace Journal.Site.Tests;
 
 /// <summary>A real journal folder for one test, and the site published from it; both are gone after it.</summary>
-internal sealed class JournalOnDisk : IDisposable
+internal sealed class PublishedJournal : IDisposable
 {
     private readonly string place = Directory.CreateTempSubdirectory("journal-site-").FullName;
 
-    public JournalOnDisk()
+    public PublishedJournal()
     {
         Directory.CreateDirectory(Folder);
         With("journal.yaml", "title: The Lean-to\nmaker: Wren\n");
@@ -27,13 +27,13 @@ internal sealed class JournalOnDisk : IDisposable
     /// <summary>A folder for a maker's own look.</summary>
     public string Template => Path.Combine(place, "look");
 
-    public JournalOnDisk With(string file, string text)
+    public PublishedJournal With(string file, string text)
     {
         Write(Path.Combine(Folder, file), text);
         return this;
     }
 
-    public JournalOnDisk WithTemplate(string file, string text)
+    public PublishedJournal WithTemplate(string file, string text)
     {
         Write(Path.Combine(Template, file), text);
         return this;

@@ -19,7 +19,7 @@ public sealed class KeyboardTests(DemoSite site)
             await page.Locator(".skip").FocusAsync();
             Assert.True(await page.EvaluateAsync<double>("document.activeElement.getBoundingClientRect().top") >= 0, $"{address}: the skip link cannot be seen");
             await page.Keyboard.PressAsync("Enter");
-            Assert.Equal("sheet", await page.EvaluateAsync<string>("document.activeElement.id"));
+            Assert.Equal("the_sheet", await page.EvaluateAsync<string>("document.activeElement.id"));
         }
 
         await page.Context.CloseAsync();

@@ -94,7 +94,7 @@ public partial class SchemaTests
         Same<BuildStatus>("build", "properties/status");
         Same<Units>("build", "properties/units");
         Same<Units>("journal", "properties/units");
-        Same<TimeKind>("journal", "$defs/word/properties/kind");
+        Same<TimeKind>("journal", "$defs/operation/properties/kind");
     }
 
     private static void Same<T>(string schema, string path)

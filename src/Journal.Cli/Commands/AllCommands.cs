@@ -17,6 +17,7 @@ internal static class AllCommands
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
         PublishCommand.Create(terminal),
+        SendCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

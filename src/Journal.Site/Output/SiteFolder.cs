@@ -15,6 +15,7 @@ internal sealed class SiteFolder : IDisposable
     private readonly string retired;
     private readonly FileStream hold;
     private readonly Manifest before;
+    private readonly DateTime begun = DateTime.UtcNow;
     private readonly ConcurrentDictionary<string, string> written = new(StringComparer.Ordinal);
 
     private SiteFolder(string target, FileStream hold)
@@ -95,7 +96,11 @@ internal sealed class SiteFolder : IDisposable
     public void Finish()
     {
         KeepForeignFiles();
-        File.WriteAllBytes(Path.Combine(staging, Manifest.FileName), new Manifest(written).ToBytes());
+        var manifest = Path.Combine(staging, Manifest.FileName);
+        File.WriteAllBytes(manifest, new Manifest(written).ToBytes());
+
+        // What the maker saves from here on is newer than the site, even while it is being made: `journal send` asks.
+        File.SetLastWriteTimeUtc(manifest, begun);
         if (!Directory.Exists(target))
         {
             Directory.Move(staging, target);

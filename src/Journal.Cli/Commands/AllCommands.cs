@@ -16,6 +16,7 @@ internal static class AllCommands
         LessonsCommand.Create(terminal),
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
+        TakeInCommand.Create(terminal),
         PublishCommand.Create(terminal),
         SendCommand.Create(terminal),
         CompletionsCommand.Create(terminal),

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.RegularExpressions;
 using Journal.Cli.Output;
 using Journal.Site.Sending;
 
@@ -134,10 +135,51 @@ public sealed class SendTests : IDisposable
     }
 
     [Fact]
+    public void ProcessKilledOnTheWay_ReadersHaveWholePages_AndTheNextSendFinishes()
+    {
+        for (var i = 0; i < 300; i++)
+        {
+            journal.With($"journal/drill/2025-08-01-more-{i}.md", $"---\npart: head\noperation: boring\nhours: 1m\nphotos: {{file: photos/p{i}.gif, caption: Picture {i}}}\n---\n");
+            var picture = Convert.FromBase64String("R0lGODlhAQABAAAAACwAAAAAAQABAAACAkQBADs=");
+            Directory.CreateDirectory(Path.Combine(journal.Folder, "journal/drill/photos"));
+            File.WriteAllBytes(Path.Combine(journal.Folder, $"journal/drill/photos/p{i}.gif"), picture);
+        }
+
+        Publish();
+        using (var program = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), "send", "disk"]) { WorkingDirectory = journal.Folder, RedirectStandardOutput = true, RedirectStandardError = true })!)
+        {
+            var entries = Path.Combine(Www, "drill", "entry");
+            while (!program.HasExited && !(Directory.Exists(entries) && Directory.EnumerateFiles(entries).Skip(20).Any()))
+            {
+                Thread.Sleep(1);
+            }
+
+            program.Kill();
+            program.WaitForExit();
+        }
+
+        Assert.NotEmpty(Directory.EnumerateFiles(Www, "*.html", SearchOption.AllDirectories));
+        Assert.Empty(MissingPictures());
+        Assert.Equal(0, journal.Ask("send", "disk").Status);
+        Assert.Empty(MissingPictures());
+        Assert.Equal(FilesIn(Path.Combine(journal.Folder, "site")), FilesIn(Www));
+    }
+
+    [Fact]
     public void ProgressLine_TellsFilesBytesAndTimeLeft() =>
         Assert.Equal("Sending: 12 of 340 files, 2 MB of 10 MB, about 40 s left", SendProgressLine.Line(new SendProgress(12, 340, 2_000_000, 10_000_000), TimeSpan.FromSeconds(10)));
 
     public void Dispose() => journal.Dispose();
+
+    private List<string> MissingPictures() =>
+    [
+        .. Directory.EnumerateFiles(Www, "*.html", SearchOption.AllDirectories).SelectMany(page => Regex.Matches(File.ReadAllText(page), "(?:src|srcset)=\"([^\" ]*photos/[^\" ]+)")
+            .Select(match => Path.GetFullPath(match.Groups[1].Value, Path.GetDirectoryName(page)!))
+            .Where(picture => !File.Exists(picture))),
+    ];
+
+    private static string[] FilesIn(string folder) =>
+        [.. Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(folder, file)).Where(file => file[0] != '.').Order(StringComparer.Ordinal)];
 
     private void Publish() => Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 

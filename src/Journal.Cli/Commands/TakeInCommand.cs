@@ -116,13 +116,15 @@ internal static class TakeInCommand
     {
         var print = new Printout(terminal);
         Show(harvest, print);
-        if (!wish.DryRun && harvest.Entries.Count > 0)
-        {
-            EntryStore.Store(harvest, buildFolder);
-        }
-
+        var isStored = !wish.DryRun && harvest.Entries.Count > 0;
+        var stored = isStored ? EntryStore.Store(harvest, buildFolder) : null;
         print.Gap();
         print.Say(Summary(wish, harvest, build));
+        if (stored is not null)
+        {
+            print.Say($"They are in {build.Folder}/{stored}; throw that folder away if it is not what you want.");
+        }
+
         if (harvest.Rows.Any(row => row.Missing.Length > 0) && !wish.DryRun)
         {
             print.Say("What is missing was left blank; `journal check` shows each place.");

@@ -1,16 +1,19 @@
+using System.Globalization;
+
 namespace Journal.Core.TakingIn;
 
 /// <summary>
-/// Puts entries into a build: all of them are written out of sight first and then moved, never over a file that is there.
-/// On any failure those moved are taken back.
+/// Puts entries into a build: all of them into a folder out of sight, which then gets its name in one step. Nothing that
+/// is there is written over, and nothing half-done can be seen.
 /// </summary>
 public static class EntryStore
 {
     private const string Aside = ".being-taken-in";
+    private const string Name = "taken-in";
 
-    /// <summary>Puts the entries of a harvest into a build's folder.</summary>
-    /// <exception cref="IOException">The disk is full, or a file came to be there meanwhile; nothing was put.</exception>
-    public static void Store(Harvest harvest, string buildFolder)
+    /// <summary>Puts the entries of a harvest into a build, and gives the name of the new folder in it.</summary>
+    /// <exception cref="IOException">The disk is full; nothing was put.</exception>
+    public static string Store(Harvest harvest, string buildFolder)
     {
         var aside = Path.Combine(buildFolder, Aside);
         if (Directory.Exists(aside))
@@ -20,7 +23,6 @@ public static class EntryStore
         }
 
         Directory.CreateDirectory(aside);
-        var moved = new List<string>();
         try
         {
             foreach (var entry in harvest.Entries)
@@ -28,25 +30,26 @@ public static class EntryStore
                 File.WriteAllBytes(Path.Combine(aside, entry.Name), entry.Contents.Span);
             }
 
-            foreach (var entry in harvest.Entries)
-            {
-                var place = Path.Combine(buildFolder, entry.Name);
-                File.Move(Path.Combine(aside, entry.Name), place, overwrite: false);
-                moved.Add(place);
-            }
+            var name = NewName(buildFolder);
+            Directory.Move(aside, Path.Combine(buildFolder, name));
+            return name;
         }
         catch
         {
-            foreach (var place in moved)
-            {
-                File.Delete(place);
-            }
-
+            Directory.Delete(aside, recursive: true);
             throw;
         }
-        finally
+    }
+
+    private static string NewName(string folder)
+    {
+        var taken = Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        var name = Name;
+        for (var number = 2; taken.Contains(name); number++)
         {
-            Directory.Delete(aside, recursive: true);
+            name = string.Create(CultureInfo.InvariantCulture, $"{Name}-{number}");
         }
+
+        return name;
     }
 }

@@ -26,6 +26,9 @@ public sealed record MakerJournal
     /// <summary>Where the site will stand, ending with a slash; null for no absolute addresses anywhere.</summary>
     public Uri? Address { get; init; }
 
+    /// <summary>Where the site can be sent to, in the order of the file.</summary>
+    public IReadOnlyList<NamedDestination> Destinations { get; init; } = [];
+
     /// <summary>The words that the journal knows: our own and those that the maker added.</summary>
     public required Vocabulary Vocabulary { get; init; }
 

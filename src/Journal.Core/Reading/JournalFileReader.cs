@@ -34,6 +34,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
             TimeZone = Checked(fields, "time-zone", TimeZone(), "Write the IANA name, such as `Europe/Dublin`."),
             Address = Address(fields),
             Vocabulary = WithOwnWords(fields),
+            Destinations = DestinationShape.ReadAll(fields, scope),
         };
     }
 

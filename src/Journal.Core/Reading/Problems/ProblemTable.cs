@@ -48,6 +48,10 @@ public static class ProblemTable
     public static readonly ProblemKind GuessOrder = Error("guess-order", "The guess runs from {0} over {1} to {2}.", "Give low, likely and high in rising order.");
     public static readonly ProblemKind NoGuess = Error("empty-guess", "The guess says nothing.", "Write hours, hours by operation, or `{{low: 6h, likely: 9h, high: 16h}}`.");
 
+    // Where the site is sent to.
+    public static readonly ProblemKind DestinationUnclear = Error("destination-unclear", "The destination `{0}` {1}.", "{2}");
+    public static readonly ProblemKind SecretInJournal = Error("secret-in-journal", "This address holds a password or a token.", "Take it out, and change it if others have seen this file: `journal send` finds secrets in the environment or in the usual credential files.");
+
     // Dates and hours.
     public static readonly ProblemKind DateMissing = Error("date-missing", "The entry has no date.", "Write `date: 2025-10-03`, or begin the file's name with the date.");
     public static readonly ProblemKind DateDiffers = Error("date-differs", "`date` says {0}, the file's name {1}.", "Make them agree; the name may also go without a date.");

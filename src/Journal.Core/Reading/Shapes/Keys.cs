@@ -3,7 +3,12 @@ namespace Journal.Core.Reading.Shapes;
 /// <summary>The keys of every file of a journal, in the order of the design. A key that is not here is refused.</summary>
 internal static class Keys
 {
-    public static readonly string[] Journal = ["title", "id", "maker", "units", "currency", "time-zone", "address", "operations", "causes", "materials", "tool-kinds"];
+    public static readonly string[] Journal = ["title", "id", "maker", "units", "currency", "time-zone", "address", "operations", "causes", "materials", "tool-kinds", "destinations"];
+
+    public static readonly string[] DestinationKinds = ["sftp", "git", "s3"];
+
+    public static readonly string[] Destination =
+        ["folder", .. DestinationKinds, "port", "user", "key", "host-key", "known-hosts", "branch", "region", "service", "profile"];
 
     public static readonly string[] NewWord = ["id", "title"];
 
@@ -59,4 +64,13 @@ internal static class Keys
     public static readonly string[] Photo = ["file", "caption", "alt", "marks", "publish"];
 
     public static readonly string[] Mark = ["at", "text"];
+
+    /// <summary>The keys that belong to one kind of destination.</summary>
+    public static string[] OfDestination(string kind) => kind switch
+    {
+        "sftp" => ["sftp", "folder", "port", "user", "key", "host-key", "known-hosts"],
+        "git" => ["git", "folder", "branch"],
+        "s3" => ["s3", "folder", "region", "service", "profile"],
+        _ => ["folder"],
+    };
 }

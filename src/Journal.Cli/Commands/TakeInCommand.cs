@@ -1,0 +1,219 @@
+using System.CommandLine;
+using System.CommandLine.Completions;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
+using Journal.Core.TakingIn;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal take-in</c>: an older log into the journal.</summary>
+internal static class TakeInCommand
+{
+    private const int MostShown = 20;
+
+    private sealed record Wish(string From, string? Journal, string? Build, Columns? Columns, DateForm? Dates, char? Separator, bool DryRun, DateOnly? Today);
+
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var from = new Argument<string>("file or folder") { Description = "A table of hours (CSV), or a folder of notes (Markdown or plain text)." };
+        var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
+        var build = new Option<string?>("--build") { Description = "The build that it belongs to. Left out: the only one.", HelpName = "build" };
+        var columns = new Option<Columns?>("--columns") { Description = "Where in the table what is, by letter or by heading: date, part, operation, hours, note.", HelpName = "date=A,hours=D,…", CustomParser = ReadColumns };
+        var dates = new Option<DateForm?>("--dates") { Description = "How dates are written; left out, only 2025-10-03 is a date.", HelpName = "dd.mm.yyyy", CustomParser = ReadDates };
+        var separator = new Option<char?>("--separator") { Description = "What parts the columns. Left out, it is seen from the first line.", HelpName = ",|;|tab", CustomParser = ReadSeparator };
+        var dryRun = new Option<bool>("--dry-run") { Description = "Only show what would be taken in." };
+        separator.CompletionSources.Add(_ => [new CompletionItem(","), new CompletionItem(";"), new CompletionItem("tab")]);
+        var command = new ExampledCommand("take-in", "An older log into the journal: hours from a table, or a folder of notes.", "journal take-in hours.csv --build drill --columns date=A,hours=D --dry-run")
+        {
+            from, build, columns, dates, separator, dryRun, folder, today,
+        };
+        command.SetAction(asked => Run(
+            new Wish(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates), asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
+            terminal));
+        return command;
+    }
+
+    private static int Run(Wish wish, Terminal terminal)
+    {
+        if (JournalPlace.Find(wish.Journal, terminal.Folder) is not { } folder)
+        {
+            terminal.Complain(JournalPlace.WhyNot(wish.Journal, terminal.Folder));
+            return ExitStatus.WrongUse;
+        }
+
+        var today = wish.Today ?? terminal.Today;
+        var reading = JournalReader.Read(folder, today);
+        if (reading.Journal is not { } journal)
+        {
+            terminal.Complain("The journal cannot be read: see `journal check`. Nothing was taken in.");
+            return ExitStatus.Flawed;
+        }
+
+        if (BuildOf(wish.Build, journal, terminal) is not { } build)
+        {
+            return ExitStatus.WrongUse;
+        }
+
+        var buildFolder = Path.Combine(folder, build.Folder.Replace('/', Path.DirectorySeparatorChar));
+        try
+        {
+            return Read(wish, journal, build, buildFolder, today, terminal) is { } harvest ? Take(wish, harvest, build, buildFolder, terminal) : ExitStatus.WrongUse;
+        }
+        catch (TakeInException e)
+        {
+            terminal.Complain($"{e.Message} Nothing was taken in.");
+            return ExitStatus.WrongUse;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            terminal.Complain($"Could not finish: {e.Message} Nothing was taken in.");
+            return ExitStatus.NotFinished;
+        }
+    }
+
+    private static Build? BuildOf(string? named, MakerJournal journal, Terminal terminal)
+    {
+        var builds = journal.Builds.Select(build => build.Id.Value).ToList();
+        if (named is null && builds.Count == 1)
+        {
+            return journal.Builds[0];
+        }
+
+        if (named is not null && journal.Builds.FirstOrDefault(build => build.Id.Value == named) is { } found)
+        {
+            return found;
+        }
+
+        terminal.Complain(named is null ? $"Which build does it belong to? Name it with `--build`: {string.Join(", ", builds)}." : $"There is no build `{named}`. {Suggestion.For(named, builds, "builds")}");
+        return null;
+    }
+
+    private static Harvest? Read(Wish wish, MakerJournal journal, Build build, string buildFolder, DateOnly today, Terminal terminal)
+    {
+        var from = Path.GetFullPath(wish.From, terminal.Folder);
+        if (Directory.Exists(from))
+        {
+            return NoteFolder.Read(from, buildFolder, wish.Dates, today);
+        }
+
+        if (File.Exists(from))
+        {
+            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, wish.Columns ?? Columns.Usual, wish.Dates, wish.Separator);
+        }
+
+        terminal.Complain($"There is no file or folder {from}.");
+        return null;
+    }
+
+    private static int Take(Wish wish, Harvest harvest, Build build, string buildFolder, Terminal terminal)
+    {
+        var print = new Printout(terminal);
+        Show(harvest, print);
+        var isStored = !wish.DryRun && harvest.Entries.Count > 0;
+        var stored = isStored ? EntryStore.Store(harvest, buildFolder) : null;
+        print.Gap();
+        print.Say(Summary(wish, harvest, build));
+        if (stored is not null)
+        {
+            print.Say($"They are in {build.Folder}/{stored}; throw that folder away if it is not what you want.");
+        }
+
+        if (harvest.Rows.Any(row => row.Missing.Length > 0) && !wish.DryRun)
+        {
+            print.Say("What is missing was left blank; `journal check` shows each place.");
+        }
+
+        foreach (var fault in harvest.Faults)
+        {
+            terminal.Complain(string.Create(CultureInfo.InvariantCulture, $"{fault.File}, line {fault.Line}: {fault.Reason}."));
+        }
+
+        return harvest.Faults.Count > 0 ? ExitStatus.Flawed : ExitStatus.Well;
+    }
+
+    private static void Show(Harvest harvest, Printout print)
+    {
+        if (harvest.Rows.Count == 0)
+        {
+            return;
+        }
+
+        var rows = harvest.Rows.Take(MostShown);
+        if (harvest.Rows.Any(row => row.Missing.Length > 0))
+        {
+            print.Table(
+                [Column.Words("Note"), Column.Words("Date"), Column.Words("Title"), Column.Words("Missing")],
+                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Note, row.Missing }));
+        }
+        else
+        {
+            print.Table(
+                [Column.Figures("Line"), Column.Words("Date"), Column.Words("Part"), Column.Words("Operation"), Column.Figures("Hours"), Column.Words("Note")],
+                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, Written.Time(row.Time), row.Note }));
+        }
+
+        if (harvest.Rows.Count > MostShown)
+        {
+            print.Say($"… and {Count.Of(harvest.Rows.Count - MostShown, "more", "more")}");
+        }
+
+        if (harvest.Rows.Where(row => row.IsDateOfFile).Select(row => row.From).ToList() is { Count: > 0 } undated)
+        {
+            print.Gap();
+            print.Say($"Their dates are the files' own times, for want of better ones: {string.Join(", ", undated)}.");
+        }
+    }
+
+    private static string Summary(Wish wish, Harvest harvest, Build build)
+    {
+        var time = harvest.Time == Minutes.Zero ? "" : $", {harvest.Time}";
+        var already = harvest.Already == 0 ? "" : $" {Count.Capital(Count.Of(harvest.Already, "was", "were"))} taken in before.";
+        var faults = harvest.Faults.Count == 0 ? "" : $" {Count.Capital(Count.Of(harvest.Faults.Count, "could", "could"))} not be read.";
+        var taken = harvest.Entries.Count == 0 ? "Nothing to take in."
+            : $"{(wish.DryRun ? "Would take in" : "Took in")} {Count.Of(harvest.Rows.Count, harvest.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(harvest.Entries.Count, "entry", "entries")} of `{build.Id}`.";
+        return taken + already + faults;
+    }
+
+    private static Columns? ReadColumns(ArgumentResult result)
+    {
+        try
+        {
+            return Columns.Of(result.Tokens[0].Value);
+        }
+        catch (TakeInException e)
+        {
+            result.AddError(e.Message);
+            return null;
+        }
+    }
+
+    private static DateForm? ReadDates(ArgumentResult result)
+    {
+        var form = DateForm.Of(result.Tokens[0].Value);
+        if (form is null)
+        {
+            result.AddError($"`{result.Tokens[0].Value}` does not say how dates are written. Use d, m and y for day, month and year, such as `dd.mm.yyyy`.");
+        }
+
+        return form;
+    }
+
+    private static char? ReadSeparator(ArgumentResult result)
+    {
+        var word = result.Tokens[0].Value;
+        if (word is "tab" or { Length: 1 })
+        {
+            return word == "tab" ? '\t' : word[0];
+        }
+
+        result.AddError($"`{word}` parts no columns. Write one sign, such as `;`, or `tab`.");
+        return null;
+    }
+}

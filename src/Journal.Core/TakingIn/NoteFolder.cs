@@ -1,0 +1,136 @@
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using Journal.Core.Model;
+using Journal.Core.Reading.Forms;
+
+namespace Journal.Core.TakingIn;
+
+/// <summary>
+/// A folder of notes: each becomes an entry whose text is the note, byte for byte, behind front matter with what can be
+/// known. What is missing is left blank, and <c>journal check</c> finds it there.
+/// </summary>
+public sealed partial class NoteFolder
+{
+    private const int LongestBody = 65_536;
+    private static readonly JsonSerializerOptions Quoting = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly DateForm Together = DateForm.Of("yyyymmdd")!;
+    private readonly DateForm? dates;
+    private readonly DateOnly today;
+    private readonly TakenMarks marks;
+    private readonly EntryNames names;
+
+    private NoteFolder(string buildFolder, DateForm? dates, DateOnly today) =>
+        (this.dates, this.today, marks, names) = (dates, today, TakenMarks.In(buildFolder), EntryNames.In(buildFolder));
+
+    /// <summary>Reads notes into entries of a build.</summary>
+    /// <param name="folder">The folder with the notes.</param>
+    /// <param name="buildFolder">The build's folder on the disk.</param>
+    /// <param name="dates">How dates are written in names and headings, beside ISO 8601; null where the maker has not said.</param>
+    /// <param name="today">The day after which no note can have been written.</param>
+    public static Harvest Read(string folder, string buildFolder, DateForm? dates, DateOnly today)
+    {
+        var notes = new NoteFolder(buildFolder, dates, today);
+        var (entries, rows, faults, already) = (new List<NewEntryFile>(), new List<HarvestRow>(), new List<TakeInFault>(), 0);
+        foreach (var path in Files(folder))
+        {
+            var name = Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
+            var bytes = File.ReadAllBytes(path);
+            var mark = TakenMarks.Of(bytes);
+            if (notes.marks.Has(mark))
+            {
+                already++;
+            }
+            else if (notes.Read(path, name, bytes, mark) is var (entry, row, fault) && fault is null)
+            {
+                entries.Add(entry!);
+                rows.Add(row!);
+            }
+            else
+            {
+                faults.Add(fault);
+            }
+        }
+
+        return new Harvest(entries, rows, faults, already);
+    }
+
+    private static IEnumerable<string> Files(string folder) => Directory
+        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.ReparsePoint })
+        .Where(path => Path.GetExtension(path).ToLowerInvariant() is ".md" or ".markdown" or ".txt" or ".text")
+        .Where(path => !Path.GetRelativePath(folder, path).Split(Path.DirectorySeparatorChar).Any(step => step[0] == '.'))
+        .Order(StringComparer.Ordinal);
+
+    private (NewEntryFile? Entry, HarvestRow? Row, TakeInFault? Fault) Read(string path, string name, byte[] bytes, string mark)
+    {
+        var body = OlderText.WithoutMark(bytes);
+        if (OlderText.Of(bytes) is not { } text || bytes.AsSpan().StartsWith(Encoding.Unicode.Preamble) || bytes.AsSpan().StartsWith(Encoding.BigEndianUnicode.Preamble))
+        {
+            return (null, null, new TakeInFault(name, 1, "it is not UTF-8 text; save it with the encoding UTF-8"));
+        }
+
+        if (string.IsNullOrWhiteSpace(text) || text.Length > LongestBody)
+        {
+            return (null, null, new TakeInFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry may be; split it in two"));
+        }
+
+        var heading = Heading(text);
+        var (date, isOfFile, fault) = DateOf(path, heading);
+        if (fault is not null)
+        {
+            return (null, null, new TakeInFault(name, 1, fault));
+        }
+
+        var title = Title(path, heading);
+        var front = $"---\n{(title.Length == 0 ? "" : $"title: {JsonSerializer.Serialize(title, Quoting)}\n")}date: {Dates.Write(date)}\npart:\noperation:\nhours:\n{TakenMarks.Comment(mark)}\n---\n";
+        var slug = Slug.Of(title);
+        var file = names.New(title.Length == 0 || slug == Slug.Of("") ? $"{Dates.Write(date)}-note" : $"{Dates.Write(date)}-{slug}");
+        return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), new HarvestRow(name, date, "", "", Minutes.Zero, title) { Missing = "part, operation, hours", IsDateOfFile = isOfFile }, null);
+    }
+
+    // The name tells best, then the heading; the file's own time is the last resort, and it is said so.
+    private (DateOnly Date, bool IsOfFile, string? Fault) DateOf(string path, string heading)
+    {
+        foreach (var text in new[] { Path.GetFileNameWithoutExtension(path), heading })
+        {
+            if ((DateForm.Iso.FindIn(text) ?? Together.FindIn(text) ?? dates?.FindIn(text)) is { } date && date <= today)
+            {
+                return (date, false, null);
+            }
+
+            if (dates is null && Numbers().Match(text) is { Success: true } match)
+            {
+                return (default, false, $"which number of “{match.Value}” is the day? Say how dates are written, such as `--dates dd-mm-yyyy`");
+            }
+        }
+
+        var written = DateOnly.FromDateTime(File.GetLastWriteTime(path));
+        return (written > today ? today : written, true, null);
+    }
+
+    private static string Title(string path, string heading)
+    {
+        var title = Bare(heading);
+        return title.Length > 0 ? title : Bare(Path.GetFileNameWithoutExtension(path).Replace('_', ' ').Replace('-', ' '));
+    }
+
+    // Without marks of Markdown, and without a date at either end.
+    private static string Bare(string text) => DateAtEnd().Replace(DateAtStart().Replace(text.Trim().TrimStart('#').Trim(), ""), "").Trim(' ', ':', '-', '–', ',', '.');
+
+    // The first line with words on it: a heading of Markdown, or what a plain note begins with if it is short.
+    private static string Heading(string text)
+    {
+        var first = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
+        return first.StartsWith('#') || first.Length <= 80 ? first : "";
+    }
+
+    [GeneratedRegex(@"(?<![0-9])[0-9]{1,2}[./-][0-9]{1,2}[./-](?:[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant)]
+    private static partial Regex Numbers();
+
+    [GeneratedRegex(@"^[0-9]{1,4}[ ./-]?[0-9]{1,2}[ ./-]?[0-9]{1,4}[ :,.–-]*", RegexOptions.CultureInvariant)]
+    private static partial Regex DateAtStart();
+
+    [GeneratedRegex(@"[ :,.–-]*[0-9]{1,4}[ ./-][0-9]{1,2}[ ./-][0-9]{1,4}$", RegexOptions.CultureInvariant)]
+    private static partial Regex DateAtEnd();
+}

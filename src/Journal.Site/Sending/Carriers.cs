@@ -1,0 +1,25 @@
+using Journal.Core.Model;
+
+namespace Journal.Site.Sending;
+
+/// <summary>The carrier of each kind of destination.</summary>
+internal static class Carriers
+{
+    /// <summary>The carrier that an order needs.</summary>
+    public static ICarrier For(SendOrder order) => order.Destination switch
+    {
+        FolderDestination folder => new FolderCarrier(Path.TrimEndingDirectorySeparator(AtJournal(folder.Folder, order)), order.Site, order.Journal),
+        GitDestination git => new GitCarrier(git, WhereIs(git.Repository, order), order.Maker, order.Today),
+        SftpDestination sftp => new SftpCarrier(
+            sftp with { Key = sftp.Key is { } key ? AtJournal(key, order) : null, KnownHosts = sftp.KnownHosts is { } hosts ? AtJournal(hosts, order) : null },
+            Environment.GetEnvironmentVariable),
+        S3Destination s3 => new S3Carrier(s3, Environment.GetEnvironmentVariable),
+        _ => throw new ArgumentException("There is no carrier for this kind of destination.", nameof(order)),
+    };
+
+    private static string AtJournal(string path, SendOrder order) => Path.GetFullPath(HomePath.Of(path), order.Journal);
+
+    // A repository's address has a scheme, or host and path with a colon as scp writes them; all else is a path.
+    private static string WhereIs(string repository, SendOrder order) =>
+        repository.Contains("://", StringComparison.Ordinal) || (repository.IndexOf(':', StringComparison.Ordinal) > 1 && !Path.IsPathRooted(repository)) ? repository : AtJournal(repository, order);
+}

@@ -1,0 +1,128 @@
+using System.Text;
+
+namespace Journal.Site.Sending;
+
+/// <summary>
+/// What a send has begun and finished, written down beside the site as it goes. After a break of any kind the next send
+/// goes on from there, and takes away what the broken one may have brought and the site no longer has. Gone when a send
+/// is done.
+/// </summary>
+internal sealed class SendLog : IDisposable
+{
+    private const string Begun = "begun";
+    private const string Sent = "sent";
+    private readonly string path;
+    private readonly FileStream file;
+    private readonly Dictionary<string, string> arrived = new(StringComparer.Ordinal);
+    private readonly HashSet<string> doubtful = new(StringComparer.Ordinal);
+    private readonly Lock turn = new();
+
+    private SendLog(string path, FileStream file) => (this.path, this.file) = (path, file);
+
+    /// <summary>Opens the log of a destination; a second send to it at the same time is refused.</summary>
+    /// <exception cref="SendingException">Another send to it is at work.</exception>
+    public static SendLog Open(string site, string destination)
+    {
+        var path = Path.Combine(Path.GetDirectoryName(site)!, $".{Path.GetFileName(site)}.sending-{destination}");
+        try
+        {
+#pragma warning disable CA2000 // The log owns it.
+            return new SendLog(path, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+#pragma warning restore CA2000
+        }
+        catch (IOException e) when (e is not (DirectoryNotFoundException or PathTooLongException))
+        {
+            throw new SendingException($"Another send to `{destination}` is at work. Let it finish, then try again.", e);
+        }
+    }
+
+    /// <summary>
+    /// What lies at the destination: its manifest, corrected by what a broken send brought since. Files that it may
+    /// have brought have no hash.
+    /// </summary>
+    /// <param name="manifest">The manifest there.</param>
+    /// <param name="digest">The digest of that manifest: another one shows that someone else has sent since.</param>
+    public IReadOnlyDictionary<string, string> Correct(IReadOnlyDictionary<string, string> manifest, string digest)
+    {
+        if (Read() != digest)
+        {
+            arrived.Clear();
+        }
+
+        var there = new Dictionary<string, string>(manifest, StringComparer.Ordinal);
+        foreach (var address in doubtful)
+        {
+            there[address] = arrived.GetValueOrDefault(address, "");
+        }
+
+        return there;
+    }
+
+    /// <summary>Begins to write under the digest of the manifest of today; what is doubtful stays so until the send is done.</summary>
+    public void Start(string digest)
+    {
+        file.SetLength(0);
+        Write(digest);
+        foreach (var address in doubtful)
+        {
+            Write(arrived.TryGetValue(address, out var hash) ? $"{Sent} {hash} {address}" : $"{Begun} - {address}");
+        }
+    }
+
+    /// <summary>Notes that a file is about to be brought.</summary>
+    public void Begin(string address) => Write($"{Begun} - {address}");
+
+    /// <summary>Notes that a file has been brought.</summary>
+    public void Finish(string address, string hash) => Write($"{Sent} {hash} {address}");
+
+    /// <summary>Everything is there and in the manifest: the log has done its work.</summary>
+    public void Close()
+    {
+        file.Dispose();
+        File.Delete(path);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        var isEmpty = file.CanRead && file.Length == 0;
+        file.Dispose();
+        if (isEmpty)
+        {
+            File.Delete(path);
+        }
+    }
+
+    private string? Read()
+    {
+        using var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true);
+        var digest = reader.ReadLine();
+        while (reader.ReadLine() is { } line)
+        {
+            // A line cut short by the end of a program says less than it could, and nothing that is not so.
+            if (line.Split(' ', 3) is [var what, var hash, var address] && SiteAddress.IsSafe(address))
+            {
+                doubtful.Add(address);
+                if (what == Sent && hash.Length == 64)
+                {
+                    arrived[address] = hash;
+                }
+                else
+                {
+                    arrived.Remove(address);
+                }
+            }
+        }
+
+        return digest;
+    }
+
+    private void Write(string line)
+    {
+        lock (turn)
+        {
+            file.Write(Encoding.UTF8.GetBytes(line + "\n"));
+            file.Flush();
+        }
+    }
+}

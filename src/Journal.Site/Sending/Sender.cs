@@ -1,0 +1,167 @@
+using System.Runtime.ExceptionServices;
+using System.Security.Cryptography;
+
+namespace Journal.Site.Sending;
+
+/// <summary>
+/// Sends a site to where viewers are: only what changed, pictures before the pages that show them, the front page and the
+/// feeds last, and then takes away what earlier sends brought and the site no longer has.
+/// </summary>
+public sealed class Sender
+{
+    private const string NoManifest = "none";
+    private readonly SendOrder order;
+    private readonly ICarrier carrier;
+    private readonly Patience patience;
+    private readonly IReadOnlyDictionary<string, string> site;
+    private long bytes;
+    private int files;
+
+    private Sender(SendOrder order, ICarrier carrier, Patience patience, IReadOnlyDictionary<string, string> site) =>
+        (this.order, this.carrier, this.patience, this.site) = (order, carrier, patience, site);
+
+    /// <summary>Sends a site.</summary>
+    /// <exception cref="SendingException">It could not be finished; readers have whole pages all the same.</exception>
+    public static async Task<SendReport> SendAsync(SendOrder order, CancellationToken cancellation = default)
+    {
+        var carrier = Carriers.For(order);
+        await using (carrier)
+        {
+            return await SendAsync(order, carrier, Patience.Usual, cancellation);
+        }
+    }
+
+    internal static async Task<SendReport> SendAsync(SendOrder order, ICarrier carrier, Patience patience, CancellationToken cancellation)
+    {
+        var sender = new Sender(order, carrier, patience, SiteToSend.FilesOf(order.Site));
+        try
+        {
+            return await sender.SendAsync(cancellation);
+        }
+        catch (Exception e) when (e is not (SendingException or OperationCanceledException))
+        {
+            throw new SendingException($"{(carrier.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to go on from here.", e);
+        }
+    }
+
+    private async Task<SendReport> SendAsync(CancellationToken cancellation)
+    {
+        using var log = SendLog.Open(order.Site, order.Destination.Name.Value);
+        await Try(carrier.OpenAsync, cancellation);
+        var bytesThere = await patience.Try(stop => carrier.ReadAsync(SentManifest.Address, stop), carrier.MayPass, cancellation);
+        var manifest = bytesThere is null ? new SentManifest(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
+        var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
+        var there = log.Correct(manifest.Files, digest);
+        if (bytesThere is null || order.Verify)
+        {
+            there = await Compare(there, cancellation);
+        }
+
+        var plan = SendPlan.Between(site, there);
+        var report = new SendReport(plan.ToSend, plan.ToDelete, plan.ToSend.Sum(SiteLength));
+        if (order.DryRun)
+        {
+            return report;
+        }
+
+        var next = new SentManifest(site).ToBytes();
+        if (bytesThere is null || !next.AsSpan().SequenceEqual(bytesThere) || plan.ToSend.Count + plan.ToDelete.Count > 0)
+        {
+            log.Start(digest);
+            await Carry(plan, report, log, cancellation);
+            await Try(stop => carrier.PutAsync(new Parcel(SentManifest.Address, next), stop), cancellation);
+            await carrier.FinishAsync(cancellation);
+        }
+
+        log.Close();
+        return report;
+    }
+
+    private async Task Carry(SendPlan plan, SendReport report, SendLog log, CancellationToken cancellation)
+    {
+        foreach (var turn in plan.ToSend.GroupBy(Turns.Of))
+        {
+            await AtOnce(turn, (address, stop) => Carry(address, report, log, stop), cancellation);
+        }
+
+        foreach (var turn in plan.ToDelete.GroupBy(Turns.Of))
+        {
+            await AtOnce(turn, (address, stop) => Try(inner => carrier.DeleteAsync(address, inner), stop), cancellation);
+        }
+    }
+
+    private async Task Carry(string address, SendReport report, SendLog log, CancellationToken cancellation)
+    {
+        var contents = SiteToSend.Read(order.Site, address, site[address]);
+        if (!carrier.ArrivesAtOnce)
+        {
+            log.Begin(address);
+        }
+
+        await Try(stop => carrier.PutAsync(new Parcel(address, contents), stop), cancellation);
+        if (!carrier.ArrivesAtOnce)
+        {
+            log.Finish(address, site[address]);
+        }
+
+        order.Progress?.Report(new SendProgress(Interlocked.Increment(ref files), report.Files.Count, Interlocked.Add(ref bytes, contents.Length), report.Bytes));
+    }
+
+    // Holds what should be there against what is there. Ours that are missing or of another length go again.
+    private async Task<IReadOnlyDictionary<string, string>> Compare(IReadOnlyDictionary<string, string> there, CancellationToken cancellation)
+    {
+        var found = await patience.Try(List, carrier.MayPass, cancellation);
+        var foreign = site.Keys.Where(address => found.ContainsKey(address) && !there.ContainsKey(address)).Order(StringComparer.Ordinal).ToList();
+        if (foreign.Count > 0 && !order.TakeOver)
+        {
+            var names = string.Join(", ", foreign.Take(3)) + (foreign.Count > 3 ? ", …" : "");
+            throw new SendingException($"At the destination stand files that no send brought: {names}. Send to an empty place, or write over them with `--take-over`. Nothing was sent.");
+        }
+
+        return there.ToDictionary(
+            file => file.Key,
+            file => found.TryGetValue(file.Key, out var length) && (length < 0 || !site.ContainsKey(file.Key) || length == SiteLength(file.Key)) ? file.Value : "",
+            StringComparer.Ordinal);
+    }
+
+    private async Task<Dictionary<string, long>> List(CancellationToken cancellation)
+    {
+        var found = new Dictionary<string, long>(StringComparer.Ordinal);
+        await foreach (var (address, length) in carrier.ListAsync(cancellation))
+        {
+            found[address] = length;
+        }
+
+        return found;
+    }
+
+    private long SiteLength(string address) => new FileInfo(SiteAddress.PathIn(order.Site, address)) is { Exists: true } file ? file.Length : 0;
+
+    // When one fails no other begins, but those on their way arrive: half of a file is of no use to anybody.
+    private async Task AtOnce(IEnumerable<string> addresses, Func<string, CancellationToken, Task> action, CancellationToken cancellation)
+    {
+        Exception? failure = null;
+        await Parallel.ForEachAsync(
+            addresses.TakeWhile(_ => Volatile.Read(ref failure) is null),
+            new ParallelOptions { MaxDegreeOfParallelism = carrier.AtOnce, CancellationToken = cancellation },
+            async (address, _) =>
+            {
+                try
+                {
+                    await action(address, cancellation);
+                }
+#pragma warning disable CA1031 // It is thrown again below.
+                catch (Exception e)
+#pragma warning restore CA1031
+                {
+                    Interlocked.CompareExchange(ref failure, e, null);
+                }
+            });
+        if (failure is not null)
+        {
+            ExceptionDispatchInfo.Throw(failure);
+        }
+    }
+
+    private Task Try(Func<CancellationToken, Task> action, CancellationToken cancellation) => patience.Try(action, carrier.MayPass, cancellation);
+}

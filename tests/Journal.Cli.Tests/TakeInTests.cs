@@ -1,0 +1,271 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Text;
+
+namespace Journal.Cli.Tests;
+
+public sealed class TakeInTests : IDisposable
+{
+    private readonly JournalOnDisk journal = JournalOnDisk.Small();
+
+    private string Drill => Path.Combine(journal.Folder, "drill");
+
+    [Fact]
+    public void Table_ByLetters_BecomesEntriesWithoutAFlaw()
+    {
+        journal.With("old.csv", "Datum;Was;Teil;Stunden;;Notiz\n03.10.2024;boring;Head casting;2,5;;\"Bored it;\nall of it.\"\n03.10.2024;;quill;0:45;;\n04.10.2024;;;1h10;;\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill", "--columns", "date=A,operation=B,part=C,hours=D,note=F", "--dates", "dd.mm.yyyy");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.Contains("Took in 3 rows, 4h25, as 2 entries of `drill`.", answer.Out, StringComparison.Ordinal);
+        var entry = File.ReadAllText(Path.Combine(Drill, "taken-in", "2024-10-03-hours.md"));
+        Assert.Contains("  - {part: head, operation: boring, hours: 2h30} # taken in ", entry, StringComparison.Ordinal);
+        Assert.EndsWith("---\nBored it;\nall of it.\n", entry, StringComparison.Ordinal);
+        Assert.Equal("All well: 2 builds, 6 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Contains("drill,quill,,45", journal.Ask("hours", "--format", "csv").Out.Replace("other", "", StringComparison.Ordinal), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void DryRun_ShowsTheTableAndWritesNothing()
+    {
+        journal.With("old.csv", "date,part,hours,note\n2024-10-03,head,2,Bored it\n");
+        var before = Files();
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill", "--dry-run");
+
+        Assert.Matches(@"\n +2 +2024-10-03 +head +2h +Bored it\n", answer.Out);
+        Assert.Contains("Would take in 1 row, 2h, as 1 entry of `drill`.", answer.Out, StringComparison.Ordinal);
+        Assert.Equal(before, Files());
+    }
+
+    [Fact]
+    public void TwiceIn_DoesNotCountTwice_AndALongerLogAddsOnlyWhatIsNew()
+    {
+        journal.With("old.csv", "date,hours\n2024-10-03,2\n2024-10-03,2\n");
+        Assert.Contains("Took in 2 rows, 4h", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
+
+        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
+        journal.With("newer.csv", "date,hours\n2024-10-04,1\n2024-10-03,2\n2024-10-03,2\n2024-10-03,2\n");
+        var answer = journal.Ask("take-in", "newer.csv", "--build", "drill");
+
+        Assert.Contains("Took in 2 rows, 3h, as 2 entries of `drill`. 2 were taken in before.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(Drill, "taken-in-2", "2024-10-03-hours-2.md")));
+    }
+
+    [Fact]
+    public void RowsThatCannotBeRead_AreListedWithLineAndReason_AndTheOthersTakenIn()
+    {
+        journal.With("old.csv", """
+            date,part,operation,hours,note
+            2024-10-03,haed,,1,
+            2024-10-03,head,borring,1,
+            2024-02-30,head,,1,
+            ,head,,1,
+            2024-10-03,head,,,
+            2024-10-03,head,,long,
+            2024-10-03,head,,25,
+            2024-10-03,head,,"1,250",
+            2024-10-03,head,,1,kept
+            2024-10-03,head,,23.5,
+            """);
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal(1, answer.Status);
+        Assert.Equal(
+            [
+                "old.csv, line 2: the build has no part “haed”; Did you mean `head`? Add it to build.yaml, then take the file in again.",
+                "old.csv, line 3: there is no operation “borring”; Did you mean `boring`? New words go under `operations` in journal.yaml.",
+                "old.csv, line 4: “2024-02-30” is not a date of the form `yyyy-mm-dd`.",
+                "old.csv, line 5: there is no date.",
+                "old.csv, line 6: there are no hours.",
+                "old.csv, line 7: “long” is not a time of a minute or more.",
+                "old.csv, line 8: 25h is more than a day has.",
+                "old.csv, line 9: “1,250” may be a decimal comma or thousands; write two decimals at most.",
+                "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work; a day has 24 hours.",
+            ],
+            answer.Error.TrimEnd('\n').Split('\n'));
+        Assert.Contains("Took in 1 row, 1h, as 1 entry of `drill`. 9 could not be read.", answer.Out, StringComparison.Ordinal);
+        Assert.Equal(0, journal.Ask("check").Status);
+    }
+
+    [Theory]
+    [InlineData("date,hours\n03/10/2024,1\n", "Line 2: which number of “03/10/2024” is the day? Say how dates are written, such as `--dates dd/mm/yyyy` or `--dates mm/dd/yyyy`")]
+    [InlineData("date,hours\n25.12.24,1\n", "which number of “25.12.24” is the day?")]
+    [InlineData("day,time\n2024-10-03,1\n", "There is no column `date`. The first line has: day, time.")]
+    [InlineData("", "old.csv is empty.")]
+    [InlineData("date,hours\n2024-10-03,\"1\n", "Line 2: a field begins with a double quote")]
+    public void Table_ThatMustNotBeGuessedAt_IsRefused(string text, string why)
+    {
+        journal.With("old.csv", text);
+        var before = Files();
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal((2, ""), (answer.Status, answer.Out));
+        Assert.Contains(why, answer.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Files());
+    }
+
+    // A dozen odd files that say the same: 3 October 2024, the head, two and a half hours, a note with a comma.
+    [Theory]
+    [InlineData("date,part,hours,note\n2024-10-03,head,2.5,\"a, b\"\n")]
+    [InlineData("date,part,hours,note\r\n2024-10-03,head,2.5,\"a, b\"\r\n")]
+    [InlineData("date,part,hours,note\r2024-10-03,head,2.5,\"a, b\"\r")]
+    [InlineData("\uFEFFdate,part,hours,note\n2024-10-03,head,2.5,\"a, b\"")]
+    [InlineData("date;part;hours;note\n2024-10-03;head;2,5;a, b\n")]
+    [InlineData("date\tpart\thours\tnote\n2024-10-03\thead\t2h30\ta, b\n")]
+    [InlineData("date|part|hours|note\n2024-10-03|head|2:30|a, b\n")]
+    [InlineData("NOTE,Hours,Part,Date\n\"a, b\",2h 30m,Head casting,2024-10-03\n")]
+    [InlineData("\"date\",\"part\",\"hours\",\"note\"\n\"2024-10-03\",\"head\",\"2,5\",\"a, b\"\n")]
+    [InlineData("date,part,hours,note,,\n\n2024-10-03,head,2.5,\"a, b\",,\n,,,,,\n\n")]
+    [InlineData("date,part,hours,note\n2024-10-03,HEAD,19:10-21:40,\"a, b\"\n")]
+    [InlineData("number,date,x,part,hours,note\n1,2024-10-03,\"quoted \"\"x\"\"\r\nover lines\",head,PT2H30M,\"a, b\"\n")]
+    public void OddTable_SaysTheSame(string text)
+    {
+        journal.With("old.csv", text);
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        var entry = File.ReadAllText(Path.Combine(Drill, "taken-in", "2024-10-03-hours.md"));
+        Assert.Contains("{part: head, hours: 2h30}", entry, StringComparison.Ordinal);
+        Assert.EndsWith("---\na, b\n", entry, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Utf16WithItsMark_IsRead_AndOtherBytesAreNot()
+    {
+        File.WriteAllText(Path.Combine(journal.Folder, "wide.csv"), "date,hours\n2024-10-03,1\n", Encoding.Unicode);
+        File.WriteAllBytes(Path.Combine(journal.Folder, "odd.csv"), [.. "date,hours,note\n2024-10-03,1,M"u8, 0xFC, .. "he\n"u8]);
+
+        Assert.Equal(0, journal.Ask("take-in", "wide.csv", "--build", "drill").Status);
+        Assert.Contains("not UTF-8 text", journal.Ask("take-in", "odd.csv", "--build", "drill").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_KeepTheirTextByteForByteAndLeaveBlankWhatIsMissing()
+    {
+        var texts = new Dictionary<string, byte[]>
+        {
+            ["2024-03-05 Boring the head.md"] = [.. "# Boring the head\r\n\r\nIt *sang*.\r\n"u8],
+            ["20240306_notes.txt"] = [.. "plain, with no end"u8],
+            ["sub/later.txt"] = [.. "2024-03-07: Lapping\n\n---\nmore\n"u8],
+            ["undated.txt"] = [.. "No day anywhere: \"quoted\"\n"u8],
+        };
+        foreach (var (name, bytes) in texts)
+        {
+            journal.With(Path.Combine("old", name), "");
+            File.WriteAllBytes(Path.Combine(journal.Folder, "old", name), bytes);
+        }
+
+        File.SetLastWriteTime(Path.Combine(journal.Folder, "old", "undated.txt"), new DateTime(2024, 3, 9, 12, 0, 0, DateTimeKind.Local));
+
+        var answer = journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        foreach (var (file, bytes) in new[]
+        {
+            ("2024-03-05-boring-the-head.md", texts["2024-03-05 Boring the head.md"]),
+            ("2024-03-06-plain-with-no-end.md", texts["20240306_notes.txt"]),
+            ("2024-03-07-lapping.md", texts["sub/later.txt"]),
+            ("2024-03-09-no-day-anywhere-quoted.md", texts["undated.txt"]),
+        })
+        {
+            var written = File.ReadAllBytes(Path.Combine(Drill, "taken-in", file));
+            Assert.Equal(bytes, written[^bytes.Length..]);
+            Assert.EndsWith("\n---\n", Encoding.UTF8.GetString(written[..^bytes.Length]), StringComparison.Ordinal);
+        }
+
+        Assert.Contains("Their dates are the files' own times, for want of better ones: undated.txt.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        var problems = journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).ToList();
+        Assert.Equal(4, problems.Count(code => code == "hours-missing"));
+        Assert.All(problems, code => Assert.Contains(code, new[] { "hours-missing", "part-not-said" }));
+        Assert.Contains("Nothing to take in. 4 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_ThatCannotBeRead_AreListedWithTheReason()
+    {
+        journal.With("old/empty.txt", " \n").With("old/05-03-2024.txt", "Which day?\n");
+        File.WriteAllBytes(Path.Combine(journal.Folder, "old", "odd.md"), [0x4D, 0xFC]);
+
+        var answer = journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.Equal(1, answer.Status);
+        Assert.Contains("05-03-2024.txt, line 1: which number of “05-03-2024” is the day?", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("empty.txt, line 1: it is empty.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("odd.md, line 1: it is not UTF-8 text", answer.Error, StringComparison.Ordinal);
+        Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill", "--dates", "dd-mm-yyyy").Out.Length == 0 ? 1 : 0);
+        Assert.True(File.Exists(Path.Combine(Drill, "taken-in", "2024-03-05-which-day.md")));
+    }
+
+    [Fact]
+    public void FileThatIsThere_IsNeverWrittenOver_WhateverItsLetters()
+    {
+        journal.With("drill/more/2024-10-03-HOURS.md", "mine").With("old.csv", "date,hours\n2024-10-03,1\n");
+
+        journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal("mine", File.ReadAllText(Path.Combine(Drill, "more/2024-10-03-HOURS.md")));
+        Assert.True(File.Exists(Path.Combine(Drill, "taken-in", "2024-10-03-hours-2.md")));
+    }
+
+    [Fact]
+    public void StoppedHalfWay_LeavesNothingBehind()
+    {
+        journal.With("drill/.being-taken-in/2024-01-01-hours.md", "half").With("old.csv", "date,hours\n2024-10-03,1\n");
+
+        Assert.Equal(0, journal.Ask("take-in", "old.csv", "--build", "drill").Status);
+
+        Assert.False(Directory.Exists(Path.Combine(Drill, ".being-taken-in")));
+        Assert.False(File.Exists(Path.Combine(Drill, "taken-in", "2024-01-01-hours.md")));
+    }
+
+    [Fact]
+    public void UnknownBuildOrFile_IsSaid()
+    {
+        journal.With("old.csv", "date,hours\n2024-10-03,1\n");
+
+        Assert.Contains("Which build does it belong to?", journal.Ask("take-in", "old.csv").Error, StringComparison.Ordinal);
+        Assert.Contains("Did you mean `drill`?", journal.Ask("take-in", "old.csv", "--build", "dril").Error, StringComparison.Ordinal);
+        Assert.Contains("There is no file or folder", journal.Ask("take-in", "none.csv", "--build", "drill").Error, StringComparison.Ordinal);
+    }
+
+    // Process time of the whole program, files written. What the system takes for making 1,000 files swings with what else
+    // it does, so the best of three counts.
+    [Fact]
+    public void HundredThousandRows_TakeTwoSecondsOfProcessTimeAtMost()
+    {
+        var text = new StringBuilder("date,part,operation,hours,note\r\n");
+        for (var i = 0; i < 100_000; i++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{new DateOnly(2010, 1, 1).AddDays(i / 100):yyyy-MM-dd},head,boring,0:1{i % 4},\"row {i}, as kept\"\r\n");
+        }
+
+        journal.With("old.csv", text.ToString());
+        var seconds = Enumerable.Range(0, 3).Min(_ => SecondsOfTakingIn());
+
+        Assert.True(seconds < 2, $"{seconds:0.00} s");
+    }
+
+    private double SecondsOfTakingIn()
+    {
+        using var program = Process.Start(new ProcessStartInfo("bash", ["-c", "rm -rf drill/taken-in; TIMEFORMAT='%U %S'; time dotnet \"$0\" take-in old.csv --build drill", Path.Combine(AppContext.BaseDirectory, "journal.dll")])
+        {
+            WorkingDirectory = journal.Folder,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
+        var said = program.StandardOutput.ReadToEnd();
+        var times = program.StandardError.ReadToEnd().Trim().Split(' ');
+        program.WaitForExit();
+        Assert.Contains("Took in 100000 rows", said, StringComparison.Ordinal);
+        return times.Sum(part => double.Parse(part, CultureInfo.InvariantCulture));
+    }
+
+    public void Dispose() => journal.Dispose();
+
+    private string[] Files() => [.. Directory.EnumerateFileSystemEntries(journal.Folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+}

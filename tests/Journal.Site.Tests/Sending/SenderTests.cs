@@ -1,0 +1,245 @@
+using Journal.Core.Model;
+using Journal.Site.Sending;
+
+namespace Journal.Site.Tests.Sending;
+
+public sealed class SenderTests
+{
+    [Fact]
+    public async Task FirstSend_BringsAllOfIt_SecondNothing()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+
+        var first = await site.Send();
+        WatchedCarrier? watched = null;
+        var second = await site.Send(carrier => watched = new WatchedCarrier(carrier));
+
+        Assert.Equal(9, first.Files.Count);
+        site.IsAt(site.Target);
+        Assert.Empty(second.Files.Concat(second.Deleted));
+        Assert.Empty(watched!.Done);
+    }
+
+    [Fact]
+    public async Task OneEdit_SendsThatFileAndTheManifest()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+        await site.Send();
+        site.Put("drill/entry/e1.html", "edited").Publish();
+
+        WatchedCarrier? watched = null;
+        await site.Send(carrier => watched = new WatchedCarrier(carrier));
+
+        Assert.Equal(["put drill/entry/e1.html", "put .sent-site.json"], watched!.Done);
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task Order_IsPicturesPagesFrontPageAndFeedsDeletionsManifest()
+    {
+        using var site = SiteOnDisk.WithPages(4);
+        await site.Send();
+        site.Fill(3, "two");
+
+        WatchedCarrier? watched = null;
+        await site.Send(carrier => watched = new WatchedCarrier(carrier));
+
+        string Kind(string line) => line switch
+        {
+            _ when line.StartsWith("delete ", StringComparison.Ordinal) => "delete",
+            "put .sent-site.json" => "manifest",
+            _ => Turns.Of(line[4..]).ToString(),
+        };
+        Assert.Equal(["Pictures", "Pages", "FrontPageAndFeeds", "delete", "manifest"], watched!.Done.Select(Kind).Aggregate(new List<string>(), (seen, kind) => seen.LastOrDefault() == kind ? seen : [.. seen, kind]));
+        Assert.Equal("delete drill/entry/e3.html", watched.Done.First(line => Kind(line) == "delete"));
+    }
+
+    [Fact]
+    public async Task BrokenAtEveryStep_ReadersMissNoPictureAndTheNextSendFinishes()
+    {
+        for (var step = 1; ; step++)
+        {
+            using var site = SiteOnDisk.WithPages(4);
+            await site.Send();
+            site.Fill(3, "two");
+            var last = step;
+            WatchedCarrier? broken = null;
+
+            var failed = await Record.ExceptionAsync(() => site.Send(carrier => broken = new WatchedCarrier(carrier) { Fail = now => now >= last ? new IOException("The line is dead.") : null }));
+
+            Assert.Empty(SiteOnDisk.MissingPictures(SiteOnDisk.Contents(site.Target)));
+            WatchedCarrier? next = null;
+            await site.Send(carrier => next = new WatchedCarrier(carrier));
+            site.IsAt(site.Target);
+            Assert.Empty(next!.Sent.Intersect(broken!.Sent).Except([SentManifest.Address]));
+            if (failed is null)
+            {
+                Assert.True(step > 12, "Every step was tried.");
+                return;
+            }
+        }
+    }
+
+    [Fact]
+    public async Task BrokenSend_WhatItBroughtAndTheSiteNoLongerHas_IsTakenAway()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 6 ? new IOException("Broken.") : null }));
+        Assert.True(File.Exists(Path.Combine(site.Target, "drill/entry/e0.html")));
+
+        site.Drop("drill/entry/e0.html").Publish();
+        await site.Send();
+
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task FailureThatPasses_IsTriedAgainUntilItIsThere()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+
+        await site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step % 2 == 1 ? new TimeoutException("Slow.") : null, Passes = failure => failure is TimeoutException });
+
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task FullDisk_IsSaidOnceAndLeavesNoDraft()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+        await site.Send();
+        site.Fill(3, "two");
+
+        var failed = await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 2 ? new IOException("No space left on device") : null }));
+
+        Assert.Equal("No space left on device. Send again to go on from here.", failed.Message);
+        Assert.DoesNotContain(SiteOnDisk.Contents(site.Target).Keys, name => name.Contains("being-sent", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task ForeignFiles_StandAndAreNeverTakenAway()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(site.Target);
+        await File.WriteAllTextAsync(Path.Combine(site.Target, "mine.txt"), "mine");
+        await site.Send();
+
+        site.Fill(0, "two");
+        await site.Send();
+
+        Assert.Equal("mine", SiteOnDisk.Contents(site.Target)["mine.txt"]);
+    }
+
+    [Fact]
+    public async Task ForeignFileAtAnAddressOfOurs_IsWrittenOverOnlyWhenAskedTo()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(site.Target);
+        await File.WriteAllTextAsync(Path.Combine(site.Target, "index.html"), "It works!");
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("index.html", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("It works!", Assert.Single(SiteOnDisk.Contents(site.Target)).Value);
+        await site.Send(order: site.Order with { TakeOver = true });
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task Verify_MissingAtTheDestination_IsSentAgain()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+        await site.Send();
+        File.Delete(Path.Combine(site.Target, "style.css"));
+
+        Assert.Empty((await site.Send()).Files);
+        Assert.Equal(["style.css"], (await site.Send(order: site.Order with { Verify = true })).Files);
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task DryRun_SaysAndChangesNothing()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+
+        var report = await site.Send(order: site.Order with { DryRun = true });
+
+        Assert.Equal(7, report.Files.Count);
+        Assert.False(Directory.Exists(site.Target));
+        Assert.Equal(["site"], Directory.EnumerateFileSystemEntries(site.Root).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public async Task SiteChangedBehindOurBack_IsNotSent()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+        await File.WriteAllTextAsync(Path.Combine(site.Folder, "drill/entry/e0.html"), "someone else's words");
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("drill/entry/e0.html is not as it was published", refused.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("index.html", SiteOnDisk.Contents(site.Target).Keys);
+    }
+
+    [Fact]
+    public async Task ManifestThatLeadsOutOfTheFolder_IsRefused()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        await site.Send();
+        await File.WriteAllTextAsync(Path.Combine(site.Root, "precious.txt"), "mine");
+        await File.WriteAllTextAsync(Path.Combine(site.Target, SentManifest.Address), "{\"../precious.txt\": \"\"}");
+
+        await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.True(File.Exists(Path.Combine(site.Root, "precious.txt")));
+    }
+
+    [Fact]
+    public async Task SecondSendToTheSamePlace_Waits()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        using var log = SendLog.Open(site.Folder, "disk");
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("Another send", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task FolderOfADiskThatIsNotConnected_IsNotMade()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        var order = site.Order with { Destination = new FolderDestination(new("disk"), Path.Combine(site.Root, "stick", "www")) };
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send(order: order));
+
+        Assert.Contains("Is the disk connected?", refused.Message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(site.Root, "stick")));
+    }
+
+    [Theory]
+    [InlineData("site")]
+    [InlineData("site/inner")]
+    [InlineData(".")]
+    public async Task FolderThatIsOrHoldsSiteOrJournal_IsRefused(string folder)
+    {
+        using var site = SiteOnDisk.WithPages(1);
+
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(order: site.Order with { Destination = new FolderDestination(new("disk"), Path.GetFullPath(folder, site.Root)) }));
+
+        site.IsAt(Path.Combine(site.Folder, "..", "site").Replace(".published-site.json", "", StringComparison.Ordinal) is var path ? CopyWithoutMark(site, path) : "");
+    }
+
+    private static string CopyWithoutMark(SiteOnDisk site, string folder)
+    {
+        var copy = Path.Combine(site.Root, "copy");
+        foreach (var (address, text) in SiteOnDisk.Contents(folder).Where(file => file.Key != SiteToSend.Mark))
+        {
+            var path = Path.Combine(copy, address);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            File.WriteAllText(path, text);
+        }
+
+        return copy;
+    }
+}

@@ -9,6 +9,12 @@ internal static class AllCommands
     /// <summary>The commands, talking to a terminal.</summary>
     public static IEnumerable<Command> Create(Terminal terminal) =>
     [
+        StartCommand.Create(terminal),
+        WriteCommand.Create(terminal),
+        JotCommand.Create(terminal),
+        StintCommand.Create(terminal),
+        GatherCommand.Create(terminal),
+        AddCommand.Create(terminal),
         NextCommand.Create(terminal),
         CheckCommand.Create(terminal),
         HoursCommand.Create(terminal),
@@ -21,6 +27,7 @@ internal static class AllCommands
         EstimateCommand.Create(terminal),
         BeginCommand.Create(terminal),
         PublishCommand.Create(terminal),
+        PreviewCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

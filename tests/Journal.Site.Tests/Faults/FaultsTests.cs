@@ -23,6 +23,26 @@ public class FaultsTests
         Assert.All(answer.Json.GetProperty("problems").EnumerateArray(), problem => Assert.False(string.IsNullOrWhiteSpace(problem.GetProperty("remedy").GetString())));
     }
 
+    // Apart from the others: what may be written in a file that is no text nobody can tell, so ids that nothing else
+    // defines are not called unknown as long as there is one.
+    [Fact]
+    public void Check_OfAJournalWithFilesThatAreNoText_NamesEach()
+    {
+        using var journal = Journals.Demo();
+        File.WriteAllBytes(journal.PathOf("bench-drill/2024-07-01-latin.md"), [.. "---\npart: arm\noperation: turning\nhours: 1h\n---\nGr"u8, 0xFC, .. "n.\n"u8]);
+        using (var large = File.Create(journal.PathOf("bench-drill/2024-07-02-large.md")))
+        {
+            large.SetLength(50 * 1024 * 1024);
+        }
+
+        var answer = journal.AskToday("check", "--format", "json");
+
+        var named = answer.Json.GetProperty("problems").EnumerateArray().Where(problem => problem.GetProperty("code").GetString() != "picture-missing")
+            .Select(problem => (problem.GetProperty("code").GetString(), problem.GetProperty("file").GetString(), problem.GetProperty("line").GetInt32()));
+        Assert.Equal([("not-utf-8", "bench-drill/2024-07-01-latin.md", 6), ("file-too-large", "bench-drill/2024-07-02-large.md", 1)], named);
+        Assert.Equal(1, answer.Status);
+    }
+
     [Fact]
     public void Publish_OfAJournalFullOfFaults_RefusesAndLeavesTheOldSite()
     {

@@ -24,7 +24,7 @@ internal sealed class FaultyJournal : IDisposable
         InHours();
         InIds();
         InTexts();
-        InFiles();
+        InNames();
     }
 
     public JournalOnDisk OnDisk { get; }
@@ -100,7 +100,7 @@ internal sealed class FaultyJournal : IDisposable
         Entry("many-pieces", "---\npart: pin\noperation: turning\nhours: 1h\n▶finished: {pin: 3}\n---\n", "too-many-pieces");
         File("odd/2024-01-01-early.md", "---\npart: whole\noperation: planning\nhours: 1h\n▶finished: arm\n---\n", "finished-before-work");
         File("odd/first/2024-06-01-twin.md", "---\npart: arm\noperation: turning\nhours: 1h\n---\n");
-        File("odd/second/2024-06-01-twin.md", "▶---\npart: arm\noperation: turning\nhours: 1h\n---\n", "duplicate-id");
+        File("odd/second/2024-06-01-twin.md", "▶---\npart: arm\noperation: turning\nhours: 1h\n---\n", "same-address");
     }
 
     private void InTexts()
@@ -114,24 +114,13 @@ internal sealed class FaultyJournal : IDisposable
         Entry("link-hidden", Head + "▶See [the sums](entry:bench-drill/2026-02-11-do-not-show).\n", "hidden-target");
         Entry("picture", "---\npart: arm\noperation: turning\nhours: 1h\n▶photos: {file: photos/no-such.jpg, caption: None}\n---\n", "picture-missing");
         Entry("picture-elsewhere", Head + "▶![A picture](https://example.org/x.png)\n", "picture-outside");
-        Entry("nested-lists", Head + $"▶{string.Concat(Enumerable.Repeat("- ", 10_000))}\n", "text-too-nested");
+        Entry("nested-lists", Head + $"▶{string.Concat(Enumerable.Repeat("- ", 10_000))}deep\n", "text-too-nested");
         Entry("brackets", Head + $"▶{new string('[', 10_000)}\n", "text-too-nested");
-        Entry("wide-table", Head + $"▶{string.Concat(Enumerable.Repeat("| a ", 3_000))}|\n", "table-too-wide");
+        Entry("wide-table", Head + $"▶{string.Concat(Enumerable.Repeat("| a ", 3_000))}|\n", "table-too-large");
     }
 
-    private void InFiles()
+    private void InNames()
     {
-        var file = "odd/2024-07-01-latin.md";
-        OnDisk.With(file, "");
-        System.IO.File.WriteAllBytes(OnDisk.PathOf(file), [.. "---\npart: arm\noperation: turning\nhours: 1h\n---\nGr"u8, 0xFC, .. "n.\n"u8]);
-        faults.Add(new("not-utf-8", file, 6));
-        file = "odd/2024-07-02-large.md";
-        using (var large = System.IO.File.Create(OnDisk.PathOf(file)))
-        {
-            large.SetLength(50 * 1024 * 1024);
-        }
-
-        faults.Add(new("file-too-large", file, 1));
         File("odd/Bad Name.md", "▶---\npart: arm\noperation: turning\nhours: 1h\n---\n", "bad-file-name");
         File("odd/con.md", "▶---\npart: arm\noperation: turning\nhours: 1h\n---\n", "reserved-name");
     }

@@ -13,7 +13,7 @@ public class HiddenTests
     private static readonly string[] Markers =
     [
         "zz-entry", "zz-title", "zz-body", "zz-held", "zz-datum", "zz-unlisted-tool", "zz-crib-tool", "zz-made-tool", "zz-what", "zz-lesson", "zz-better", "zz-cause-lesson",
-        "zz-next", "zz-snag", "zz-trial", "zz-pressure", "zz-speed", "zz-result", "zz-feature", "zz-required", "zz-actual", "zz-gauge", "zz-cutter", "zz-coolant", "zz-verdict",
+        "zz-next", "zz-snag", "zz-trial", "zz-pressure", "zz-speed", "zz-result", "zz-feature", "13.1313", "13.1317", "zz-gauge", "zz-cutter", "zz-coolant", "zz-verdict",
         "zz-note", "zz-machine", "zz-milestone", "zz-story", "zz-bought", "zz-departure", "zz-caption", "zz-alt", "zz-mark", "zz-part", "zz-linked", "zz-photo", "zz-grade", "zz-for-tool",
     ];
 
@@ -125,9 +125,12 @@ public class HiddenTests
                 """, "Here ![zz-words](photos/zz-secret.png) it stood.");
 
         var site = journal.Publish();
+        var pictures = site.Files.Where(file => file.StartsWith("photos/", StringComparison.Ordinal)).ToList();
 
         Assert.Empty(site.Holding("zz-"));
-        Assert.Single(site.Files, file => file.StartsWith("photos/", StringComparison.Ordinal));
+        Assert.NotEmpty(pictures);
+        journal.With("drill/2025-09-29-photos.md", "---\nhours: 10m\nphotos: {file: photos/shown.png, caption: A picture}\n---\n").PublishTo("without");
+        Assert.Equal(new SiteOnDisk(journal.PathOf("without")).Files.Where(file => file.StartsWith("photos/", StringComparison.Ordinal)), pictures);
     }
 
     [Fact]
@@ -166,7 +169,7 @@ public class HiddenTests
             next: The zz-next.
             snags: {id: zz-snag, text: It has a zz-snag.}
             trials: {on: zz-trial, pressure: zz-pressure, speed: zz-speed, minutes: 5, result: zz-result}
-            readings: {feature: zz-part.zz-feature, required: "zz-required", actual: "zz-actual", with: zz-gauge}
+            readings: {feature: zz-part.zz-feature, required: "13.1313 mm", actual: "13.1317 mm", with: zz-gauge}
             settings: {diameter: 12 mm, rpm: 300, cutter: zz-cutter, machine: zz-machine, coolant: zz-coolant, verdict: zz-verdict, note: zz-note}
             milestone: A zz-milestone
             story: A zz-story.

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using AngleSharp.Dom;
 using AngleSharp.Html.Dom;
 
@@ -33,7 +34,7 @@ internal static class PageRules
                 yield return $"<{name}>";
             }
 
-            if (name == "script" && (element.TextContent.Length > 0 || !IsWithin(element.GetAttribute("src"))))
+            if (name == "script" && !IsPlainData(element) && (element.TextContent.Length > 0 || !IsWithin(element.GetAttribute("src"))))
             {
                 yield return $"script: {element.OuterHtml}";
             }
@@ -53,6 +54,18 @@ internal static class PageRules
     /// <summary>Whether an address stays within the site.</summary>
     public static bool IsWithin(string? address) =>
         address is { Length: > 0 } && !address.Contains(':', StringComparison.Ordinal) && address[0] is not ('/' or '\\') && !address.Any(char.IsControl);
+
+    // A block of JSON is never run; it must be JSON, and hold nothing that could end it.
+    private static bool IsPlainData(IElement script)
+    {
+        if (script.GetAttribute("type") != "application/ld+json" || script.HasAttribute("src") || script.TextContent.Contains('<', StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        using var json = JsonDocument.Parse(script.TextContent);
+        return json.RootElement.ValueKind is JsonValueKind.Object or JsonValueKind.Array;
+    }
 
     private static IEnumerable<string> Broken(IElement element, IAttr attribute)
     {

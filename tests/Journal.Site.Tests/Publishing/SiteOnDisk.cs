@@ -7,7 +7,9 @@ namespace Journal.Site.Tests.Publishing;
 /// <summary>A site as it lies on disk.</summary>
 internal sealed class SiteOnDisk(string folder)
 {
-    private readonly Dictionary<string, IHtmlDocument> parsed = [];
+    // Parsed pages are large: they may go when memory is short. Their ids are small and asked for often.
+    private readonly Dictionary<string, WeakReference<IHtmlDocument>> parsed = [];
+    private readonly Dictionary<string, IReadOnlySet<string>> ids = [];
 
     /// <summary>Where it lies.</summary>
     public string Folder { get; } = folder;
@@ -36,7 +38,23 @@ internal sealed class SiteOnDisk(string folder)
     {
         lock (parsed)
         {
-            return parsed.TryGetValue(address, out var page) ? page : parsed[address] = new HtmlParser().ParseDocument(Text(address));
+            if (parsed.TryGetValue(address, out var kept) && kept.TryGetTarget(out var page))
+            {
+                return page;
+            }
+
+            page = new HtmlParser().ParseDocument(Text(address));
+            parsed[address] = new WeakReference<IHtmlDocument>(page);
+            return page;
+        }
+    }
+
+    /// <summary>The ids of a page, to which links may lead.</summary>
+    public IReadOnlySet<string> Ids(string address)
+    {
+        lock (ids)
+        {
+            return ids.TryGetValue(address, out var known) ? known : ids[address] = Page(address).QuerySelectorAll("[id]").Select(element => element.GetAttribute("id")!).ToHashSet();
         }
     }
 

@@ -28,7 +28,7 @@ public sealed class HostileSite : IDisposable
                 next: {{Quoted(text)}}
                 snags: {{Quoted(text)}}
                 trials: {on: {{Quoted(text)}}, pressure: {{Quoted(text)}}, result: {{Quoted(text)}} }
-                readings: {feature: {{Quoted(text)}}, required: {{Quoted(text)}}, actual: {{Quoted(text)}} }
+                readings: {feature: {{Quoted(text)}}, required: 12 mm, actual: 12.01 mm }
                 settings: {cutter: {{Quoted(text)}}, coolant: {{Quoted(text)}}, note: {{Quoted(text)}}, verdict: {{Quoted(text)}} }
                 milestone: {{Quoted(text)}}
                 story: {{Quoted(text)}}

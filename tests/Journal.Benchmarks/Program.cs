@@ -1,8 +1,14 @@
 using Journal.Benchmarks;
 using Journal.Benchmarks.Estimating;
+using Journal.Benchmarks.Publishing;
+
+if (Child.DidWork(args))
+{
+    return 0;
+}
 
 // Each benchmark is one class; more are added here. Without a name all of them run.
-Benchmark[] all = [new EstimateBenchmark()];
+IBenchmark[] all = [new EstimateBenchmark(), new PublishBenchmark()];
 
 var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
 if (wanted.Length == 0)

@@ -7,7 +7,7 @@ namespace Journal.Benchmarks;
 /// One thing measured in process time beside a floor: the least that any program for the job must do. The two run in turns
 /// and the medians are compared, since the machine's speed swings and the ratio does not.
 /// </summary>
-internal abstract class Benchmark
+internal abstract class Benchmark : IBenchmark
 {
     private const int WarmUps = 5;
     private const int Turns = 15;

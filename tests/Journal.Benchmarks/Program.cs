@@ -1,9 +1,16 @@
 using Journal.Benchmarks;
 using Journal.Benchmarks.Estimating;
 using Journal.Benchmarks.Lessons;
+using Journal.Benchmarks.Pictures;
+using Journal.Benchmarks.Publishing;
+
+if (Child.DidWork(args))
+{
+    return 0;
+}
 
 // Each benchmark is one class; more are added here. Without a name all of them run.
-Benchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark()];
+IBenchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark(), new PictureBenchmark(), new PublishBenchmark()];
 
 var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
 if (wanted.Length == 0)

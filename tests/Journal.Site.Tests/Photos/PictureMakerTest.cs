@@ -95,6 +95,26 @@ public class PictureMakerTest
         Assert.Equal(expected[^1], made.Width);
     }
 
+    [Theory]
+    [InlineData("jpeg")]
+    [InlineData("png")]
+    [InlineData("webp")]
+    [InlineData("gif")]
+    [InlineData("bmp")]
+    [InlineData("tiff")]
+    public void Make_EachFormat_IsRead(string format)
+    {
+        using var corners = TestPictures.Corners(300, 200);
+        using var saved = new MemoryStream();
+        corners.Save(saved, Configuration.Default.ImageFormatsManager.FindFormatByFileExtension(format));
+
+        var files = Make(saved.ToArray(), out var made);
+
+        Assert.Equal((300, 200), (made.Width, made.Height));
+        using var jpeg = Image.Load<Rgb24>(files["300.jpg"]);
+        AssertNear(new Rgb24(0, 255, 0), jpeg[270, 20]);
+    }
+
     [Fact]
     public void Make_TransparentPicture_StandsOnWhiteInJpegAndStaysClearInWebp()
     {

@@ -1,9 +1,13 @@
+using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
+using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Search;
 using Journal.Site.Templates;
 
 namespace Journal.Site;
@@ -42,12 +46,14 @@ public static class Publisher
     public static Published Publish(PublishOrder order, CancellationToken cancellation = default)
     {
         var templates = order.Template is { } folder ? TemplateFiles.From(folder) : TemplateFiles.Own();
-        using var site = SiteFolder.Begin(Destination.Check(order.To, order.Folder));
+        var (begun, to) = (DateTime.UtcNow, Destination.Check(order.To, order.Folder));
+        using var site = SiteFolder.Begin(to);
         var (photos, problems) = PublishPhotos(order, site, cancellation);
         var book = new Book(order.Journal, order.Today, photos);
         var pages = PageList.Of(book).ToList();
         WritePages(pages, new TemplateEngine(templates), site, cancellation);
         WriteFeeds(book, pages, site);
+        WriteFindIndex(book, site);
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
@@ -55,33 +61,49 @@ public static class Publisher
 
         cancellation.ThrowIfCancellationRequested();
         site.Finish();
+        PublishTimes.Note(CacheOf(order).Folder, to, begun);
         var pictures = photos.Values.Distinct().Count();
         return new Published(pages.Count, pictures, site.Count, site.Changed, Path.Combine(Path.GetFullPath(order.To), Addresses.Front), problems);
     }
+
+    private static PictureCache CacheOf(PublishOrder order) => order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
 
     private static (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) PublishPhotos(
         PublishOrder order, SiteFolder site, CancellationToken cancellation)
     {
         var showing = new Showing(order.Journal, order.Today);
         var shown = order.Journal.Entries.Where(showing.Shows).SelectMany(entry => entry.Photos).Where(showing.Shows).Select(photo => photo.File);
-        var cache = order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
-        using var stage = new PhotoStage(order.Folder, site, cache, PictureSettings.Usual, order.Progress);
+        using var stage = new PhotoStage(order.Folder, site, CacheOf(order), PictureSettings.Usual, order.Progress);
         return stage.Publish(shown, cancellation);
     }
 
     private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)
     {
-        try
+        var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
+        Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, (page, loop) =>
         {
-            Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, page => site.Write(page.Address, engine.Fill(page.Template, page.Model())));
+            try
+            {
+                site.Write(page.Address, engine.Fill(page.Template, page.Model()));
+            }
+            catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
+            {
+                // Told as what it is, not as a bundle of what went wrong on several threads.
+                failures.Enqueue(ExceptionDispatchInfo.Capture(e));
+                loop.Stop();
+            }
+        });
+        if (failures.TryDequeue(out var failure))
+        {
+            failure.Throw();
         }
-        catch (AggregateException e) when (e.InnerExceptions.OfType<TemplateException>().FirstOrDefault() is { } fault)
+    }
+
+    private static void WriteFindIndex(Book book, SiteFolder site)
+    {
+        foreach (var (address, script) in FindIndex.Of(FindableThings.Of(book)).Files)
         {
-            throw new TemplateException(fault.Message, fault);
-        }
-        catch (AggregateException e) when (e.InnerExceptions.OfType<IOException>().FirstOrDefault() is { } disk)
-        {
-            throw new IOException(disk.Message, disk);
+            site.Write(address, script);
         }
     }
 
@@ -93,6 +115,11 @@ public static class Publisher
         foreach (var build in book.Journal.Builds.Where(build => StoryPage.HasStory(book, build)))
         {
             site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));
+        }
+
+        foreach (var (address, text) in book.Journal.Builds.SelectMany(VideoView.ChapterLists))
+        {
+            site.Write(address, text);
         }
 
         site.Write("robots.txt", SiteMap.Robots(book.Journal.Address));

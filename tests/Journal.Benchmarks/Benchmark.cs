@@ -21,6 +21,9 @@ internal abstract class Benchmark
     /// <summary>The most seconds of process time it may take.</summary>
     protected abstract double MostSeconds { get; }
 
+    /// <summary>The most that the work may take, in floors; no limit unless one is set.</summary>
+    protected virtual double MostFloors => double.PositiveInfinity;
+
     /// <summary>The work.</summary>
     protected abstract void Work();
 
@@ -49,9 +52,9 @@ internal abstract class Benchmark
             CultureInfo.InvariantCulture,
             $"""
             {Name}: {What}
-              first {first * 1000:0} ms, then {median * 1000:0} ms, floor {Median(floor) * 1000:0} ms, ratio {median / Median(floor):0.0}; at most {MostSeconds * 1000:0} ms
+              first {first * 1000:0} ms, then {median * 1000:0} ms, floor {Median(floor) * 1000:0} ms, ratio {median / Median(floor):0.00}; at most {MostSeconds * 1000:0} ms{(double.IsFinite(MostFloors) ? $" and a ratio of {MostFloors.ToString("0.00", CultureInfo.InvariantCulture)}" : "")}
             """));
-        return first <= MostSeconds && median <= MostSeconds;
+        return first <= MostSeconds && median <= MostSeconds && median <= MostFloors * Median(floor);
     }
 
     private static double Seconds(Action action)

@@ -1,8 +1,9 @@
 using Journal.Benchmarks;
 using Journal.Benchmarks.Estimating;
+using Journal.Benchmarks.Lessons;
 
 // Each benchmark is one class; more are added here. Without a name all of them run.
-Benchmark[] all = [new EstimateBenchmark()];
+Benchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark()];
 
 var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
 if (wanted.Length == 0)

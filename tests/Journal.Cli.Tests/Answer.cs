@@ -9,6 +9,9 @@ namespace Journal.Cli.Tests;
 /// <param name="Error">Standard error.</param>
 internal sealed record Answer(int Status, string Out, string Error)
 {
+    /// <summary>Nine o'clock that evening in Universal Time.</summary>
+    public static DateTimeOffset Evening { get; } = new(2025, 10, 3, 21, 0, 0, TimeSpan.Zero);
+
     /// <summary>The lines of standard output.</summary>
     public IReadOnlyList<string> Lines => Out.TrimEnd('\n').Split('\n');
 
@@ -22,7 +25,7 @@ internal sealed record Answer(int Status, string Out, string Error)
     public static Answer To(string folder, Func<Terminal, Terminal> change, params string[] words)
     {
         var (output, error) = (new StringWriter { NewLine = "\n" }, new StringWriter { NewLine = "\n" });
-        var terminal = new Terminal(output, error) { Folder = folder, Today = new DateOnly(2025, 10, 3) };
+        var terminal = new Terminal(output, error) { Folder = folder, Today = new DateOnly(2025, 10, 3), Now = Evening };
         var status = JournalProgram.Run(words, change(terminal));
         return new Answer(status, output.ToString(), error.ToString());
     }

@@ -15,17 +15,21 @@ public class HelpTests
     {
         using var journal = JournalOnDisk.Small()
             .With("journal.yaml", "title: The Lean-to\ndestinations: {disk: {folder: sent}}\n")
-            .With("hours.csv", "2024-10-03,,,1h\n");
+            .With("hours.csv", "2024-10-03,,,1h\n")
+            .With("phone/read-me.txt", "No pictures yet.");
         Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 
         var help = journal.Ask(command, "--help");
 
         Assert.Equal((0, ""), (help.Status, help.Error));
-        Assert.Contains(command == "completions" ? "<shell>" : "--in <folder>", help.Out, StringComparison.Ordinal);
+        Assert.Contains(command switch { "completions" => "<shell>", "start" => "<folder>", "stint" => "begin", "add" => "part", _ => "--in <folder>" }, help.Out, StringComparison.Ordinal);
         Assert.All(help.Lines, line => Assert.True(line.Length <= 80, line));
         var example = help.Lines[^1].Trim().Replace("my-journal", journal.Folder, StringComparison.Ordinal).Split(" >")[0];
         Assert.StartsWith($"journal {command}", example, StringComparison.Ordinal);
-        Assert.Equal(0, journal.Ask(example.Split(' ')[1..]).Status);
+        if (command != "preview")
+        {
+            Assert.Equal(0, journal.Ask(example.Split(' ')[1..]).Status);
+        }
     }
 
     [Theory]

@@ -16,7 +16,7 @@ internal sealed class JournalOnDisk : IDisposable
 
     /// <summary>
     /// A small journal without a flaw: a drill under way (head, quill and four gib screws, of which the quill is
-    /// finished) and a vice not begun; 600 minutes in four entries on three evenings.
+    /// finished), a vice not begun and a plan; 600 minutes in four entries on three evenings.
     /// </summary>
     public static JournalOnDisk Small() => Empty()
         .With("tools.yaml", """
@@ -80,6 +80,19 @@ internal sealed class JournalOnDisk : IDisposable
             snags: {id: chatter, text: It still sings at 300 rpm.}
             trials: {on: hand, minutes: 5, result: turns freely}
             ---
+            """)
+        .With("plans/bench-shaper.yaml", """
+            # The winter's work.
+            title: Bench shaper
+            start: 2025-11-01
+            hours-a-week: 5   # Saturdays
+            away: [2025-12-20/2026-01-03]
+            publish: never
+            parts:
+              - {id: ram, title: Ram, material: cast-iron, operations: [milling, scraping], guess: 12h, like: drill/quill}
+              - {id: screw, title: Screw, quantity: 2, operations: {turning: 1h, screw-cutting: 1h30}}
+              - {id: slide, title: Slide, operations: [milling, lapping], guess: {low: 6h, likely: 9h, high: 16h}}   # if it is sound
+            whole: {assembly: 8h, painting: 5h}
             """);
 
     /// <summary>The journal with one more file.</summary>

@@ -14,7 +14,7 @@ public class WrongUseTests
     [InlineData("hours --in a --in b", "`--in` was given more than once. See `journal hours --help`.")]
     [InlineData("hours extra", "`extra` is one word too many for `journal hours`. See `journal hours --help`.")]
     [InlineData("check --today 3/10/2025", "`3/10/2025` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
-    [InlineData("--format json", "`--format` goes behind a command, such as `journal costs --format`. See `journal --help`.")]
+    [InlineData("--format json", "`--format` goes behind a command, such as `journal estimate --format`. See `journal --help`.")]
     [InlineData("--version hours", "`--version` stands alone. See `journal hours --help`.")]
     public void Mistyped_EachKind_Is2WithOneLineThatNamesTheNearest(string words, string line)
     {

@@ -40,7 +40,8 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
     }
 
     private static string Call(Command command) => command is RootCommand ? "journal <command> [options]"
-        : $"journal {command.Name}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]";
+        : command.Subcommands.Count > 0 ? $"{Options.Call(command)} {string.Join('|', command.Subcommands.Select(one => one.Name))} [options]"
+        : $"{Options.Call(command)}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]";
 
     private static string Label(Option option) => option.HelpName is { } what ? $"{option.Name} <{what}>" : option.Name;
 

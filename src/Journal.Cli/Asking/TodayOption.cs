@@ -17,6 +17,14 @@ internal static class TodayOption
         CustomParser = Read,
     };
 
+    /// <summary>An option of another name that takes a date, such as that of an evening; also called <c>--today</c> where that means the same.</summary>
+    public static Option<DateOnly?> Named(string name, string description, params string[] aliases) => new(name, aliases)
+    {
+        Description = description,
+        HelpName = "date",
+        CustomParser = Read,
+    };
+
     private static DateOnly? Read(ArgumentResult result)
     {
         var word = result.Tokens[0].Value;
@@ -25,7 +33,7 @@ internal static class TodayOption
             return date;
         }
 
-        result.AddError($"`{word}` is not a date. Write year, month and day: `--today 2025-10-03`.");
+        result.AddError($"`{word}` is not a date. Write year, month and day: `{((OptionResult)result.Parent!).Option.Name} 2025-10-03`.");
         return null;
     }
 }

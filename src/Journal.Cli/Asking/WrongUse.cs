@@ -12,7 +12,7 @@ internal static class WrongUse
     {
         var command = asked.CommandResult.Command;
         var what = asked.UnmatchedTokens.Count > 0 ? Stray(asked.UnmatchedTokens[0], command) : Sentence(asked.Errors[0]);
-        return command is RootCommand ? $"{what} See `journal --help`." : $"{what} See `journal {command.Name} --help`.";
+        return command is RootCommand ? $"{what} See `journal --help`." : $"{what} See `{Options.Call(command)} --help`.";
     }
 
     private static string Stray(string word, Command command) => (command, IsOption: word.Length > 1 && word[0] == '-') switch
@@ -20,7 +20,8 @@ internal static class WrongUse
         (RootCommand root, IsOption: true) => StrayBeforeCommand(OptionName(word), root),
         (RootCommand root, _) => $"There is no command `{word}`{Nearest(word, [.. root.Subcommands.Where(one => !one.Hidden).Select(one => one.Name)])}",
         (_, IsOption: true) => $"There is no option `{OptionName(word)}`{Nearest(OptionName(word), NamesOf(Options.Of(command)))}",
-        _ => $"`{word}` is one word too many for `journal {command.Name}`{Nearest($"--{word}", NamesOf(Options.Of(command)))}",
+        ({ Subcommands.Count: > 0 }, _) => $"`{Options.Call(command)}` knows no `{word}`{Nearest(word, [.. command.Subcommands.Select(one => one.Name)])}",
+        _ => $"`{word}` is one word too many for `{Options.Call(command)}`{Nearest($"--{word}", NamesOf(Options.Of(command)))}",
     };
 
     private static string StrayBeforeCommand(string name, RootCommand root)
@@ -41,8 +42,9 @@ internal static class WrongUse
     {
         OptionResult { Option: VersionOption } => "`--version` stands alone.",
         CommandResult { Command: RootCommand } => "Name a command.",
-        CommandResult { Command.Arguments.Count: > 0 } bare => Wants($"journal {bare.Command.Name}", bare.Command.Arguments[0].Name),
-        ArgumentResult { Tokens.Count: 0, Parent: CommandResult parent } bare => Wants($"journal {parent.Command.Name}", bare.Argument.Name),
+        CommandResult { Command.Subcommands.Count: > 0 } bare => $"`{Options.Call(bare.Command)}` wants one of {string.Join(", ", bare.Command.Subcommands.Select(one => one.Name))} behind it.",
+        CommandResult { Command.Arguments.Count: > 0 } bare => Wants(Options.Call(bare.Command), bare.Command.Arguments[0].Name),
+        ArgumentResult { Tokens.Count: 0, Parent: CommandResult parent } bare => Wants(Options.Call(parent.Command), bare.Argument.Name),
         OptionResult { Tokens.Count: 0 } bare => Wants(bare.Option.Name, bare.Option.HelpName!),
         OptionResult { IdentifierTokenCount: > 1 } twice => $"`{twice.Option.Name}` was given more than once.",
         _ => error.Message,

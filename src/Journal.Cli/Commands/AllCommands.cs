@@ -9,6 +9,12 @@ internal static class AllCommands
     /// <summary>The commands, talking to a terminal.</summary>
     public static IEnumerable<Command> Create(Terminal terminal) =>
     [
+        StartCommand.Create(terminal),
+        WriteCommand.Create(terminal),
+        JotCommand.Create(terminal),
+        StintCommand.Create(terminal),
+        GatherCommand.Create(terminal),
+        AddCommand.Create(terminal),
         NextCommand.Create(terminal),
         CheckCommand.Create(terminal),
         HoursCommand.Create(terminal),
@@ -16,9 +22,14 @@ internal static class AllCommands
         LessonsCommand.Create(terminal),
         ToolingCommand.Create(terminal),
         CostsCommand.Create(terminal),
-        TakeInCommand.Create(terminal),
+        ReadingsCommand.Create(terminal),
+        SettingsCommand.Create(terminal),
+        EstimateCommand.Create(terminal),
+        BeginCommand.Create(terminal),
         PublishCommand.Create(terminal),
+        PreviewCommand.Create(terminal),
         SendCommand.Create(terminal),
+        TakeInCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

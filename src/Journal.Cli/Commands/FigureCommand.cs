@@ -27,12 +27,26 @@ internal sealed record FigureCommand
     /// <summary>The figures for programs, in the shape of DESIGN section 7.</summary>
     public required Func<MakerJournal, object> Json { get; init; }
 
+    /// <summary>Options of its own, which narrow the figures down.</summary>
+    public IReadOnlyList<Option> Options { get; init; } = [];
+
+    /// <summary>The command as those options narrow it; null where there are none.</summary>
+    public Func<ParseResult, FigureCommand>? Narrowed { get; init; }
+
+    /// <summary>Why its options cannot be meant, in a sentence, now that the journal is read; null where all is well.</summary>
+    public Func<MakerJournal, string?> Objection { get; init; } = _ => null;
+
     /// <summary>The command, talking to a terminal.</summary>
     public Command Create(Terminal terminal)
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: true));
-        var command = new ExampledCommand(Name, Description, Example) { folder, format, today };
-        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
+        var command = new ExampledCommand(Name, Description, Example);
+        foreach (var option in Options.Concat([folder, format, today]))
+        {
+            command.Add(option);
+        }
+
+        command.SetAction(asked => (Narrowed?.Invoke(asked) ?? this).Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
         return command;
     }
 
@@ -48,6 +62,12 @@ internal sealed record FigureCommand
         var reading = JournalReader.Read(folder, today ?? DateOnly.MaxValue);
         if (reading.Journal is { } journal)
         {
+            if (Objection(journal) is { } objection)
+            {
+                terminal.Complain($"{objection} See `journal {Name} --help`.");
+                return ExitStatus.WrongUse;
+            }
+
             Show(journal, format, terminal);
             terminal.Out.Flush();
         }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Asking;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -9,18 +10,28 @@ namespace Journal.Cli.Commands;
 /// <summary><c>journal lessons</c>: what was learned and what it cost.</summary>
 internal static class LessonsCommand
 {
-    /// <summary>The command, talking to a terminal.</summary>
-    public static Command Create(Terminal terminal) => new FigureCommand
+    private static readonly FigureCommand Book = new()
     {
         Name = "lessons",
-        Description = "What was learned, what it cost, and why things go wrong.",
-        Example = "journal lessons --format json",
+        Description = "What was learned, what it cost, and why things go wrong; or what to read before a job.",
+        Example = "journal lessons --for boring --material cast-iron --part head",
         Table = (journal, print) => LessonsTable.Print(journal, Lessons.Of(journal), print),
         Csv = journal => new CsvTable(
             ["id", "text", "build", "entry", "operation", "minutesLost", "repeated", "heeded"],
             Lessons.Of(journal).All.Select(Row)),
         Json = journal => Shape(Lessons.Of(journal)),
-    }.Create(terminal);
+    };
+
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var question = new JobQuestion();
+        return (Book with
+        {
+            Options = question.Options,
+            Narrowed = asked => question.IsAsked(asked) ? LessonsForTheJob.Of(Book, journal => question.Understand(asked, journal)) : Book,
+        }).Create(terminal);
+    }
 
     private static object?[] Row(LessonFigure lesson) =>
     [

@@ -1,40 +1,62 @@
+using Journal.Cli.Output;
+using Journal.Cli.Tables;
+using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 
 namespace Journal.Cli.Commands;
 
-/// <summary>The lessons to read before going on with the latest job of a build.</summary>
+/// <summary><c>journal lessons --for …</c>: the few lessons to read before a job, with the reason for each.</summary>
 internal static class LessonsForTheJob
 {
-    private const int Most = 5;
-
-    /// <summary>
-    /// At most five lessons learned on its operations or parts: those that share both first, then the dearest in time,
-    /// then the newest.
-    /// </summary>
-    public static IReadOnlyList<LessonFigure> Of(Build build, Lessons lessons)
+    /// <summary>The figures of one job.</summary>
+    /// <param name="command">The command that this narrows.</param>
+    /// <param name="understand">The job in a journal's own words, or what was not understood.</param>
+    public static FigureCommand Of(FigureCommand command, Func<MakerJournal, (JobToCome? Job, string? Fault)> understand)
     {
-        if (build.Entries.Count == 0)
+        return command with
         {
-            return [];
-        }
+            Objection = journal => understand(journal).Fault,
+            Table = (journal, print) => LessonsToReadList.Print(journal, Job(journal), Ranked(journal, Job(journal)), print),
+            Csv = journal => new CsvTable(
+                ["id", "text", "build", "entry", "operation", "minutesLost", "repeated", "heeded", "nearness", "reason"],
+                Ranked(journal, Job(journal)).Select(read => Row(read, string.Join("; ", Because(read, journal))))),
+            Json = journal => Answer(journal, Job(journal)),
+        };
 
-        var job = build.Entries[^1].Jobs[^1];
-        var parts = job.Parts.Select(share => new PartRef(build.Id, share.Part)).ToHashSet();
-        return
-        [
-            .. lessons.All
-                .Select(lesson => (Lesson: lesson, Shared: Shared(lesson, job, parts)))
-                .Where(ranked => ranked.Shared > 0)
-                .OrderByDescending(ranked => ranked.Shared)
-                .ThenByDescending(ranked => ranked.Lesson.MinutesLost)
-                .ThenByDescending(ranked => ranked.Lesson.Date)
-                .Select(ranked => ranked.Lesson)
-                .Take(Most),
-        ];
+        JobToCome Job(MakerJournal journal) => understand(journal).Job!;
     }
 
-    // 2 where operation and part are shared, 1 where one of them is.
-    private static int Shared(LessonFigure lesson, Job job, HashSet<PartRef> parts) =>
-        (lesson.On.Operations.Intersect(job.Operations).Any() ? 1 : 0) + (lesson.On.Parts.Any(parts.Contains) ? 1 : 0);
+    private static object Answer(MakerJournal journal, JobToCome job) => new
+    {
+        For = new { job.Operations, job.Materials, job.Parts, job.Tools },
+        Lessons = Ranked(journal, job).Select(read => Shape(read, Because(read, journal))),
+    };
+
+    private static IReadOnlyList<LessonToRead> Ranked(MakerJournal journal, JobToCome job) => LessonsToRead.Of(Lessons.Of(journal).All).For(job);
+
+    private static IReadOnlyList<string> Because(LessonToRead read, MakerJournal journal) => Reasons.Of(read, new TitleBook(journal), journal.Currency);
+
+    private static object?[] Row(LessonToRead read, string reason) =>
+    [
+        read.Lesson.Id, read.Lesson.Lesson.Text, read.Lesson.Entry.Build, read.Lesson.Entry.Entry, read.Lesson.On.Operations[0],
+        read.Lesson.MinutesLost, read.Lesson.Repeated.Count, read.Lesson.Heeded.Count, Math.Round(read.Nearness, 3), reason,
+    ];
+
+    private static object Shape(LessonToRead read, IReadOnlyList<string> reasons) => new
+    {
+        read.Lesson.Id,
+        read.Lesson.Lesson.Text,
+        read.Lesson.Entry.Build,
+        read.Lesson.Entry.Entry,
+        Operation = read.Lesson.On.Operations[0],
+        read.Lesson.MinutesLost,
+        Repeated = read.Lesson.Repeated.Count,
+        Heeded = read.Lesson.Heeded.Count,
+        Nearness = Math.Round(read.Nearness, 3),
+        Reasons = reasons,
+        read.Lesson.Money,
+        Verdict = read.Lesson.Lesson.Verdict?.ToWord(),
+        read.Lesson.Lesson.Better,
+    };
 }

@@ -63,6 +63,8 @@ internal static class NextCommand
         };
     }
 
-    private static IReadOnlyList<LessonFigure> Lessons(MakerJournal journal, BuildState state) =>
-        LessonsForTheJob.Of(journal.Builds.Single(build => build.Id == state.Build), Core.Figures.Lessons.Of(journal));
+    private static IEnumerable<LessonFigure> Lessons(MakerJournal journal, BuildState state) =>
+        JobToCome.GoingOn(journal.Builds.Single(build => build.Id == state.Build)) is { } job
+            ? LessonsToRead.Of(Core.Figures.Lessons.Of(journal).All).For(job).Select(read => read.Lesson)
+            : [];
 }

@@ -29,6 +29,18 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// <summary>The date on the clock of the bench.</summary>
     public required DateOnly Today { get; init; }
 
+    /// <summary>The instant on the clock, for commands that measure time.</summary>
+    public DateTimeOffset Now { get; init; } = DateTimeOffset.UtcNow;
+
+    /// <summary>Takes answers.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
+    /// <summary>Whether someone is there to answer; false in a script.</summary>
+    public bool CanAsk { get; init; }
+
+    /// <summary>Opens a file in the maker's editor and waits for it; null where no editor is set.</summary>
+    public Action<string>? Edit { get; init; }
+
     /// <summary>The terminal, file or pipe that this process was given: UTF-8 without a byte-order mark, NO_COLOR kept.</summary>
     public static Terminal OfThisProcess()
     {
@@ -47,6 +59,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
             Width = isTerminal && Console.WindowWidth is > 0 and var cells ? Math.Clamp(cells, NarrowestUseful, WidestUseful) : PlainWidth,
             Folder = Environment.CurrentDirectory,
             Today = DateOnly.FromDateTime(DateTime.Now),
+            In = Console.In,
+            CanAsk = !Console.IsInputRedirected && !Console.IsErrorRedirected,
+            Edit = MakersEditor.Find(Environment.GetEnvironmentVariable),
         };
     }
 

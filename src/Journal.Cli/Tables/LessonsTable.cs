@@ -39,7 +39,9 @@ internal static class LessonsTable
             : $"{Count.Of(lessons.Mistakes.Count, "mistake")} cost {totals.MinutesLost}{money}";
         var again = totals.Repeated == 0 ? "none repeated" : $"repeated {Count.Times(totals.Repeated)}";
         var heeded = totals.Heeded == 0 ? "none heeded so far" : $"heeded {Count.Times(totals.Heeded)}";
-        return $"{Count.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.";
+        var rate = totals.MistakesPerHundredHours is { } often && lessons.Mistakes.Count > 0
+            ? string.Create(CultureInfo.InvariantCulture, $" {often:0.0} mistakes in a hundred hours.") : "";
+        return $"{Count.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.{rate}";
     }
 
     private static string[] Row(LessonFigure lesson, TitleBook titles)

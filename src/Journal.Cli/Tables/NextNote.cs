@@ -1,4 +1,3 @@
-using Journal.Cli.Commands;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
@@ -74,15 +73,14 @@ internal static class NextNote
 
     private static void Lessons(Build build, Job job, Lessons lessons, TitleBook titles, Printout print)
     {
-        var toRead = LessonsForTheJob.Of(build, lessons);
-        if (toRead.Count == 0)
+        if (JobToCome.GoingOn(build) is not { } more || LessonsToRead.Of(lessons.All).For(more) is not { Count: > 0 } toRead)
         {
             return;
         }
 
         var parts = job.Parts.Select(share => titles.Of(new PartRef(build.Id, share.Part))).ToList();
         print.Heading($"Before more {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $" on: {string.Join("; ", parts)}")}");
-        foreach (var lesson in toRead)
+        foreach (var lesson in toRead.Select(read => read.Lesson))
         {
             var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})";
             print.Hang("– ", lesson.Lesson.Text + cost);

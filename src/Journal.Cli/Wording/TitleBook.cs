@@ -28,6 +28,10 @@ internal sealed class TitleBook(MakerJournal journal)
     public string Of(Id<Cause>? cause) => cause is not { } id ? "Not said"
         : journal.Vocabulary.Causes.Has(id) ? journal.Vocabulary.Causes[id].Title : id.ToTitle();
 
+    /// <summary>A family of materials' title.</summary>
+    public string Of(Id<MaterialFamily> material) =>
+        journal.Vocabulary.Materials.Has(material) ? journal.Vocabulary.Materials[material].Title : material.ToTitle();
+
     /// <summary>Operations within a sentence: “boring and reaming”.</summary>
     public string InSentence(IReadOnlyList<Id<Operation>> operations) =>
         Count.List([.. operations.Select(operation => Lower(Of(operation)))]);

@@ -15,6 +15,7 @@ namespace Journal.Core.Estimating;
 /// <param name="Parts">Single parts forecast.</param>
 /// <param name="PartsCovered50">The share of them within the 50 % range; null without any.</param>
 /// <param name="PartsCovered80">Likewise within the 80 % range.</param>
+/// <param name="PartForecasts">Each part's range and what happened, in the order of finishing.</param>
 public sealed record Backtest(
     int Kits,
     double? Covered50,
@@ -22,7 +23,8 @@ public sealed record Backtest(
     IReadOnlyList<KitForecast> Forecasts,
     int Parts,
     double? PartsCovered50,
-    double? PartsCovered80)
+    double? PartsCovered80,
+    IReadOnlyList<PartForecast> PartForecasts)
 {
     // A thousand evenly drawn builds give a range to about 1 %, and keep the back-test cheap.
     private const int Draws = 1_000;
@@ -40,15 +42,16 @@ public sealed record Backtest(
                 .Select(build => Forecast(build, history, seed))
                 .OfType<KitForecast>(),
         ];
-        List<double> parts = [.. LaterParts(history)];
+        List<(double Share, PartForecast Forecast)> parts = [.. LaterParts(history)];
         return new Backtest(
             kits.Count,
             Share(kits, kit => kit.P25 <= kit.Hours && kit.Hours <= kit.P75),
             Share(kits, kit => kit.P10 <= kit.Hours && kit.Hours <= kit.P90),
             kits,
             parts.Count,
-            Share(parts, share => share is >= 0.25 and <= 0.75),
-            Share(parts, share => share is >= 0.1 and <= 0.9));
+            Share(parts, part => part.Share is >= 0.25 and <= 0.75),
+            Share(parts, part => part.Share is >= 0.1 and <= 0.9),
+            [.. parts.Select(part => part.Forecast)]);
     }
 
     // The parts of a build from those finished before its first evening; null where none was.
@@ -73,14 +76,17 @@ public sealed record Backtest(
     }
 
     // Where in its forecast each later part fell, 0 to 1. One part alone is log-normal: no draws are needed.
-    private static IEnumerable<double> LaterParts(History history)
+    private static IEnumerable<(double Share, PartForecast Forecast)> LaterParts(History history)
     {
         var past = history.ForMethod();
         for (var i = Math.Max(MethodConstants.EnoughParts, past.Count - LatestParts); i < past.Count; i++)
         {
             var outlook = new Maker([.. past.Take(i)]).OutlookOn(history.Parts[i].AsPlanned());
             var spread = Math.Sqrt((outlook.SharedScale * outlook.SharedScale) + (outlook.Scatter * outlook.Scatter));
-            yield return StandardNormal.Below((SameEverywhere.Ln(past[i].Hours) - outlook.Middle) / spread);
+            double At(double share) => Rounded.Hours(outlook.Quantile(share, SharedLuck.Unknown));
+            yield return (
+                StandardNormal.Below((SameEverywhere.Ln(past[i].Hours) - outlook.Middle) / spread),
+                new PartForecast(history.Parts[i].Ref.ToString(), At(0.1), At(0.25), At(0.5), At(0.75), At(0.9), Rounded.Hours(past[i].Hours)));
         }
     }
 
@@ -98,3 +104,13 @@ public sealed record Backtest(
 /// <param name="P90">Nine times in ten.</param>
 /// <param name="Hours">What the parts took.</param>
 public sealed record KitForecast(string Build, string Title, double P10, double P25, double P50, double P75, double P90, double Hours);
+
+/// <summary>A finished part as it would have been forecast from the parts finished before it, and what it took.</summary>
+/// <param name="Part">The part, as <c>build/part</c>.</param>
+/// <param name="P10">Hours forecast to suffice once in ten times.</param>
+/// <param name="P25">Once in four.</param>
+/// <param name="P50">At even odds.</param>
+/// <param name="P75">Three times in four.</param>
+/// <param name="P90">Nine times in ten.</param>
+/// <param name="Hours">What it took.</param>
+public sealed record PartForecast(string Part, double P10, double P25, double P50, double P75, double P90, double Hours);

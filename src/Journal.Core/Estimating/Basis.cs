@@ -12,19 +12,28 @@ internal static class Basis
     public static string Of(Part part, PlannedPart planned, Outlook outlook, Maker maker, History history)
     {
         var words = planned.Guess is { } guess
-            ? OfGuess(Guessed(part), SameEverywhere.Exp(outlook.Middle) / guess, maker)
+            ? OfGuess(Guessed(part), part.Reguess is not null, SameEverywhere.Exp(outlook.Middle) / guess, maker)
             : OfOperations(planned.Operations, history);
         return planned.Like is { } like ? $"{words}; like {like.Name}" : words;
     }
 
     /// <summary>Of a guess: <c>your guess 12h × 1.31, from 17 parts</c>.</summary>
-    public static string OfGuess(string guess, double ratio, Maker maker) => maker.WithGuesses.Parts == 0
-        ? $"your guess {guess}, with no past guess to hold it against"
-        : string.Create(CultureInfo.InvariantCulture, $"your guess {guess} × {ratio:0.00}, from {Count(maker.WithGuesses.Parts, "part")}");
+    public static string OfGuess(string guess, bool isSecond, double ratio, Maker maker)
+    {
+        var said = $"your {(isSecond ? "second guess" : "guess")} {guess}";
+        return maker.WithGuesses.Parts == 0
+            ? $"{said}, with no past guess to hold it against"
+            : string.Create(CultureInfo.InvariantCulture, $"{said} × {ratio:0.00}, from {Count(maker.WithGuesses.Parts, "part")}");
+    }
 
     private static string Guessed(Part part)
     {
-        var guess = part.Guess!;
+        var first = part.Guess is { } guess ? Words(guess, part) : null;
+        return part.Reguess is not { } second ? first! : first is null ? Words(second, part) : $"{Words(second, part)} (at first {first})";
+    }
+
+    private static string Words(Guess guess, Part part)
+    {
         var time = new Minutes((int)Math.Round(guess.MeanMinutes, MidpointRounding.AwayFromZero));
         return guess.IsForOne(part) ? $"{time} for each of {part.Quantity}" : time.ToString();
     }

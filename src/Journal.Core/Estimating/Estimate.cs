@@ -90,7 +90,17 @@ public sealed record FinishQuantile(double P, DateOnly? Date);
 /// <param name="P90">Nine times in ten.</param>
 /// <param name="Basis">What it rests on, in words.</param>
 /// <param name="IsFinished">Whether these are hours taken.</param>
-public sealed record PartEstimate(string Part, double P10, double P50, double P90, string Basis, bool IsFinished = false);
+public sealed record PartEstimate(string Part, double P10, double P50, double P90, string Basis, bool IsFinished = false)
+{
+    /// <summary>The part's title.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>The maker's first guess in hours, for all pieces; null where there is none.</summary>
+    public double? Guess { get; init; }
+
+    /// <summary>The second guess likewise.</summary>
+    public double? Reguess { get; init; }
+}
 
 /// <summary>Hours of the work on the build as a whole; null where nothing is known and none is included.</summary>
 public sealed record WholeEstimate(double? P10, double? P50, double? P90, string Basis);

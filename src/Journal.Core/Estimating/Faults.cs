@@ -66,7 +66,7 @@ internal static class Faults
             yield return new(EstimateFaultKind.NoPieces, $"{part.Id} has no pieces.", "Give its quantity as 1 or more, or take it off the list.");
         }
 
-        if (part.Guess is { MeanMinutes: <= 0 })
+        if (part.CurrentGuess is { MeanMinutes: <= 0 })
         {
             yield return new(
                 EstimateFaultKind.GuessOfNothing,
@@ -86,7 +86,7 @@ internal static class Faults
     // With neither guess nor history an estimate would be invented.
     private static IEnumerable<EstimateFault> OfGround(Undertaking undertaking, History history)
     {
-        List<Part> bare = [.. undertaking.Open.Where(part => part.Guess is null)];
+        List<Part> bare = [.. undertaking.Open.Where(part => part.CurrentGuess is null)];
         if (history.Parts.Count == 0 && bare.Count > 0)
         {
             yield return new(

@@ -31,14 +31,14 @@ internal sealed record Finish
         List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates are reckoned from {start:yyyy-MM-dd}."] : [];
         if (BenchWeeks.Of(journal, options.Today, options.HoursAWeek ?? undertaking.HoursAWeek) is not { } weeks)
         {
-            return new Finish(start) { Remarks = [.. remarks, "Nothing is known of your pace yet: give `hours-a-week` for dates."] };
+            return new Finish(start) { Remarks = [.. remarks, "Nothing is known of the pace yet: dates want `hours-a-week`."] };
         }
 
         if (weeks.Taken < BenchWeeks.Enough)
         {
             remarks.Add(weeks.Taken == 0
-                ? "The dates take every week alike; once you have kept a journal for some weeks they will follow yours."
-                : $"The dates rest on {Basis.Count(weeks.Taken, "week")} of your own: take them lightly.");
+                ? "The dates take every week alike; once the journal is some weeks old they will follow its weeks."
+                : $"The dates rest on {Basis.Count(weeks.Taken, "week")} at the bench: take them lightly.");
         }
 
         var (calendar, luck) = (new BenchCalendar(weeks, start, undertaking.Away), Luck.For(options.Seed, "weeks"));

@@ -7,8 +7,8 @@ namespace Journal.Core.Estimating;
 internal static class GuessHours
 {
     /// <summary>
-    /// The guessed hours for all pieces of a part, null for a guess of nothing. A guess by operation is for one piece and
-    /// grows along the learning curve; a single or three-point guess is for all of them (DESIGN section 3, a plan).
+    /// The guessed hours for all pieces of a part, null for a guess of nothing. A guess under <c>operations</c> is for one piece
+    /// and grows along the learning curve; every other is for all of them (DESIGN section 3, a plan).
     /// </summary>
     public static double? HoursFor(this Guess guess, Part part, LearningCurve? curve = null)
     {
@@ -18,5 +18,5 @@ internal static class GuessHours
     }
 
     /// <summary>Whether the guess is for one piece of several.</summary>
-    public static bool IsForOne(this Guess guess, Part part) => part.Quantity > 1 && guess.ByOperation.Count > 0;
+    public static bool IsForOne(this Guess guess, Part part) => part.Quantity > 1 && guess.ForOnePiece;
 }

@@ -46,7 +46,7 @@ internal sealed record Knowledge
         IReadOnlyList<Id<Operation>> operations = part.Operations.Count > 0 || like is null
             ? [.. part.Operations.Distinct()]
             : [.. like.Work.Select(work => work.Operation)];
-        return new PlannedPart(part.Id.Value, part.Guess?.HoursFor(part, Maker.Curve), operations, part.Quantity)
+        return new PlannedPart(part.Id.Value, part.CurrentGuess?.HoursFor(part, Maker.Curve), operations, part.Quantity)
         {
             Like = like?.ForMethod(),
             Spent = spent.InHours,

@@ -22,34 +22,42 @@ internal sealed record PartsToCome(
         var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Part.Id));
         var estimates = open.Zip(hours).ToDictionary(
             pair => pair.First.Part.Id,
-            pair => Estimated(pair.First.Part.Id, pair.First.Outlook, pair.Second, knowledge.Luck, pair.First.Basis(knowledge), undertaking));
+            pair => Estimated(pair.First, pair.Second, knowledge, undertaking));
         return new PartsToCome(
-            [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part.Id, undertaking.SpentOn(part.Id)))],
+            [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part, undertaking.SpentOn(part.Id)))],
             [.. open.Zip(hours, (part, drawn) => (part.Part.Id.Value, drawn))],
             [.. Draws.Sum(hours, options.Draws).Select(sum => sum + closed.InHours)]);
     }
 
     // A part not begun is log-normal, exactly; of one begun the draws tell.
-    private static PartEstimate Estimated(Id<Part> part, Outlook outlook, double[] draws, SharedLuck luck, string basis, Undertaking undertaking)
+    private static PartEstimate Estimated(OpenPart open, double[] draws, Knowledge knowledge, Undertaking undertaking)
     {
+        var (part, outlook, basis) = (open.Part, open.Outlook, open.Basis(knowledge));
         if (outlook.Spent == 0)
         {
-            return new(part.Value, Exact(0.1), Exact(0.5), Exact(0.9), basis);
+            return Guessed(part, new(part.Id.Value, Exact(0.1), Exact(0.5), Exact(0.9), basis));
         }
 
         var sorted = Estimator.Sorted(draws);
-        return new(
-            part.Value,
+        return Guessed(part, new(
+            part.Id.Value,
             Estimator.At(sorted, 0.1, 0),
             Estimator.At(sorted, 0.5, 0),
             Estimator.At(sorted, 0.9, 0),
-            $"{basis}; {undertaking.SpentOn(part)} spent so far");
+            $"{basis}; {undertaking.SpentOn(part.Id)} spent so far"));
 
-        double Exact(double share) => Rounded.Hours(outlook.Quantile(share, luck));
+        double Exact(double share) => Rounded.Hours(outlook.Quantile(share, knowledge.Luck));
     }
 
-    private static PartEstimate Taken(Id<Part> part, Minutes time) => new(
-        part.Value, Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), $"finished in {time}", IsFinished: true);
+    private static PartEstimate Taken(Part part, Minutes time) => Guessed(part, new(
+        part.Id.Value, Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), Rounded.Hours(time.InHours), $"finished in {time}", IsFinished: true));
+
+    private static PartEstimate Guessed(Part part, PartEstimate estimate) => estimate with
+    {
+        Title = part.Title,
+        Guess = part.Guess?.HoursFor(part) is { } first ? Rounded.Hours(first) : null,
+        Reguess = part.Reguess?.HoursFor(part) is { } second ? Rounded.Hours(second) : null,
+    };
 }
 
 /// <summary>A part still to make.</summary>

@@ -27,7 +27,7 @@ internal sealed record Undertaking
     /// <summary>The day the plan says it shall start.</summary>
     public DateOnly? Start { get; init; }
 
-    /// <summary>The plan's hours a week.</summary>
+    /// <summary>Hours a week that the plan or build gives.</summary>
     public decimal? HoursAWeek { get; init; }
 
     /// <summary>Days away from the bench.</summary>
@@ -69,8 +69,10 @@ internal sealed record Undertaking
             Title = build.Title,
             Build = build.Id,
             IsFinished = build.Status == BuildStatus.Finished,
-            Parts = [.. build.Parts.Select(part => part with { Guess = part.Reguess ?? part.Guess })],
+            Parts = build.Parts,
             Whole = build.Whole,
+            HoursAWeek = build.HoursAWeek,
+            Away = build.Away,
             Finished = PiecesFinished.Of(build).Finished.Select(finished => finished.Part).ToHashSet(),
             Spent = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes),
             SpentOnWhole = hours.General.Operations.ToDictionary(time => time.What, time => time.Minutes),

@@ -48,7 +48,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         var guesses = Guessed(undertaking);
         var words = string.Join(" + ", guesses.Select(guess => $"{guess.Value} {guess.Key}"));
         var ratio = outlooks.Sum(outlook => SameEverywhere.Exp(outlook.Middle)) / guesses.Sum(guess => guess.Value).InHours;
-        return new(Ranged(totals, Basis.OfGuess(words, ratio, knowledge.Maker)), totals);
+        return new(Ranged(totals, Basis.OfGuess(words, isSecond: false, ratio, knowledge.Maker)), totals);
     }
 
     private static WholeToCome FromShare(Undertaking undertaking, WholeShare share, PartsToCome parts, EstimateOptions options)

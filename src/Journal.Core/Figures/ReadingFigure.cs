@@ -82,6 +82,9 @@ public sealed record ReadingFigure
     /// <summary>For a reading that is out: the mistake that tells of it, where there is one.</summary>
     public Mistake? Mistake { get; init; }
 
+    /// <summary>For a reading that is out: where the part leaves the drawing on purpose, as its entry says.</summary>
+    public string? Departure { get; init; }
+
     /// <summary>For a reading that is out: the later entry that found the feature right.</summary>
     public Id<Entry>? RightIn { get; init; }
 

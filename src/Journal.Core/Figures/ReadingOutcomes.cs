@@ -5,10 +5,12 @@ namespace Journal.Core.Figures;
 /// <summary>What was out, and what became of it.</summary>
 internal static class ReadingOutcomes
 {
-    /// <summary>Adds to a reading that is out the mistake that tells of it, and the later entry that found it right.</summary>
+    /// <summary>Adds to a reading that is out the mistake and the departure that tell of it, and the later entry that found it right.</summary>
     public static ReadingFigure Follow(ReadingFigure reading, Build build, IReadOnlyList<ReadingFigure> inOrderOfTime) => !reading.IsOut
         ? reading
-        : reading with { Mistake = MistakeOf(reading, build), RightIn = RightIn(reading, inOrderOfTime) };
+        : reading with { Mistake = MistakeOf(reading, build), Departure = DepartureOf(reading, build), RightIn = RightIn(reading, inOrderOfTime) };
+
+    private static string? DepartureOf(ReadingFigure reading, Build build) => build.Entries.First(entry => entry.Id == reading.Entry).Departure;
 
     /// <summary>A mistake on the part told that evening, or found later and made that evening; before others one with an outcome.</summary>
     private static Mistake? MistakeOf(ReadingFigure reading, Build build)

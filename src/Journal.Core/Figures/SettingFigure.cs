@@ -120,6 +120,19 @@ public sealed record SettingGroup(Id<Operation> Operation, Id<MaterialFamily>? M
     /// <summary>The surface speeds that failed in another way; null where none did.</summary>
     public SpeedRange? Failed => RangeOf(SettingVerdict.Failed);
 
+    /// <summary>Gathers settings that are alike, small and capital letters of a cutter's name being the same.</summary>
+    public static IReadOnlyList<SettingGroup> Gather(IEnumerable<SettingFigure> settings) =>
+        [.. settings
+            .GroupBy(setting => (setting.Operation, Material: setting.Material?.Family, Cutter: setting.Cutter?.Trim().ToUpperInvariant()))
+            .OrderBy(group => group.Key.Operation)
+            .ThenBy(group => group.Key.Material?.Value, StringComparer.Ordinal)
+            .ThenBy(group => group.Key.Cutter, StringComparer.Ordinal)
+            .Select(group => new SettingGroup(
+                group.Key.Operation,
+                group.Key.Material,
+                group.First().Cutter?.Trim(),
+                [.. group.OrderBy(setting => setting.Date)]))];
+
     private SpeedRange? RangeOf(SettingVerdict verdict)
     {
         var speeds = Settings.Where(setting => setting.Verdict == verdict).Select(setting => setting.Speed).OfType<SurfaceSpeed>().ToList();

@@ -10,20 +10,8 @@ public static class Settings
     {
         var findings = new List<Finding>();
         var all = journal.Builds
-            .SelectMany(build => build.Entries.SelectMany(entry => entry.Settings.Select(setting => SettingSums.Of(build, entry, setting, findings))))
+            .SelectMany(build => build.Entries.Where(entry => entry.Jobs.Count > 0).SelectMany(entry => entry.Settings.Select(setting => SettingSums.Of(build, entry, setting, findings))))
             .ToList();
-        return new(all, Groups(all), [.. findings.OrderBy(finding => finding.Place)]);
+        return new(all, SettingGroup.Gather(all), [.. findings.OrderBy(finding => finding.Place)]);
     }
-
-    private static List<SettingGroup> Groups(IEnumerable<SettingFigure> settings) =>
-        [.. settings
-            .GroupBy(setting => (setting.Operation, Material: setting.Material?.Family, Cutter: setting.Cutter?.Trim().ToUpperInvariant()))
-            .OrderBy(group => group.Key.Operation)
-            .ThenBy(group => group.Key.Material?.Value, StringComparer.Ordinal)
-            .ThenBy(group => group.Key.Cutter, StringComparer.Ordinal)
-            .Select(group => new SettingGroup(
-                group.Key.Operation,
-                group.Key.Material,
-                group.First().Cutter?.Trim(),
-                [.. group.OrderBy(setting => setting.Date)]))];
 }

@@ -45,8 +45,14 @@ public sealed record Build
     /// <summary>What drawings there are.</summary>
     public string? Drawings { get; init; }
 
-    /// <summary>The drawing's general tolerance, plus and minus, in the build's unit.</summary>
+    /// <summary>The drawing's general tolerance, plus and minus, more than zero; in the build's unit unless another is written.</summary>
     public Length? GeneralTolerance { get; init; }
+
+    /// <summary>Hours a week that an estimate shall reckon with; null for the journal's own pace.</summary>
+    public decimal? HoursAWeek { get; init; }
+
+    /// <summary>Days away from the bench; never published.</summary>
+    public IReadOnlyList<DateRange> Away { get; init; } = [];
 
     /// <summary>The parts list in the order of the file.</summary>
     public IReadOnlyList<Part> Parts { get; init; } = [];

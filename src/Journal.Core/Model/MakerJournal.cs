@@ -41,6 +41,12 @@ public sealed record MakerJournal
     /// <summary>The plans by id.</summary>
     public IReadOnlyList<Plan> Plans { get; init; } = [];
 
+    /// <summary>
+    /// The build that a plan has become: the one of the same name. The plan stays as the record of what was foreseen;
+    /// null while it is not begun.
+    /// </summary>
+    public Build? BegunAs(Plan plan) => Builds.FirstOrDefault(build => build.Id.Value == plan.Id.Value);
+
     /// <summary>All entries of all builds, by date, then build, then id.</summary>
     public IEnumerable<Entry> Entries =>
         Builds.SelectMany(build => build.Entries).OrderBy(entry => entry.Date).ThenBy(entry => entry.Build).ThenBy(entry => entry.Id);

@@ -36,6 +36,9 @@ public sealed record Part
     /// <summary>The maker's second number, once the work was known better.</summary>
     public Guess? Reguess { get; init; }
 
+    /// <summary>The guess that counts for what is left: the second where there is one. What a guess was worth is judged by the first.</summary>
+    public Guess? CurrentGuess => Reguess ?? Guess;
+
     /// <summary>A part made before that this one is like.</summary>
     public PartRef? Like { get; init; }
 }
@@ -63,6 +66,18 @@ public sealed record Guess
 
     /// <summary>The times by operation, in the order given, where the guess was made so.</summary>
     public IReadOnlyList<(Id<Operation> Operation, Minutes Time)> ByOperation { get; init; } = [];
+
+    /// <summary>Whether it is for one piece of several, as a guess under <c>operations</c> is; else it is for all of them.</summary>
+    public bool ForOnePiece { get; init; }
+
+    /// <summary>The same guess for all of so many pieces, each taking as long as the first.</summary>
+    public Guess ForAll(int pieces) => !ForOnePiece || pieces == 1 ? this with { ForOnePiece = false } : new Guess
+    {
+        Likely = new(Likely.Count * pieces),
+        Low = Low is { } low ? new(low.Count * pieces) : null,
+        High = High is { } high ? new(high.Count * pieces) : null,
+        ByOperation = [.. ByOperation.Select(one => (one.Operation, new Minutes(one.Time.Count * pieces)))],
+    };
 
     /// <summary>
     /// The expected time in minutes: the number itself, or (low + 4 likely + high) / 6 of a three-point guess

@@ -28,7 +28,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
         fields.Wants("title", "Give the build a title, such as `title: Sensitive bench drill`.");
         var id = new Id<Build>(name);
         var units = fields.Choice<Units>("units") is { } given ? given.ToUnit() : journalUnits;
-        var parts = new PartShape(scope, id).ReadAll(fields, Keys.Part);
+        var parts = new PartShape(scope, id).ReadAll(fields);
         var known = PartsList.Of(parts);
         return new Build
         {
@@ -40,7 +40,9 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             Units = units,
             Cost = fields.Cost("cost"),
             Drawings = fields.Text("drawings"),
-            GeneralTolerance = fields.Number("general-tolerance", 0, "Write the number alone, in the build's unit.") is { } tolerance ? new Length(tolerance, units) : null,
+            GeneralTolerance = DimensionShape.GeneralTolerance(fields, scope, units),
+            HoursAWeek = Pace.HoursAWeek(fields),
+            Away = Pace.Away(fields),
             Parts = parts,
             Whole = WholeShape.Read(fields, scope),
             Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, known)).OfType<Mate>()],

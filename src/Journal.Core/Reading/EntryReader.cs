@@ -17,14 +17,11 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
     /// <summary>The entry of the scope's file; null, with problems, where too little of it can be read.</summary>
     public EntryDraft? Read()
     {
+        // The text first: even of a file whose name cannot be an address it tells which ids stand in it.
         var name = Path.GetFileNameWithoutExtension(scope.File);
-        if (!FileNames.IsFit(name, scope.Start, scope.Log))
-        {
-            return null;
-        }
-
         scope.Text = TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log);
-        if (scope.Text is null
+        if (!FileNames.IsFit(name, scope.Start, scope.Log)
+            || scope.Text is null
             || FrontMatter.Split(scope.Text, scope.File, scope.Log) is not { } halves
             || YamlReader.Read(halves.Yaml, scope.File, halves.YamlLine, scope.Log) is not { } map)
         {

@@ -68,6 +68,12 @@ public sealed class JournalReader
             Builds = [.. whole.OrderBy(build => build.Id)],
             Plans = plans,
         };
+        if (isHeadWhole)
+        {
+            Dimensions.Check(journal, scopes.SelectMany(scope => scope.Values), log);
+            HiddenTargets.Check(journal, today, log);
+        }
+
         return new JournalReading(isHeadWhole ? journal : null, InOrder());
     }
 

@@ -28,9 +28,9 @@ internal sealed class PlanReader(JournalFolder folder, FileScope scope)
             Title = fields.Text("title") ?? Titles.FromId(name),
             File = scope.File,
             Start = fields.Date("start"),
-            HoursAWeek = fields.Number("hours-a-week", 0.1m, "Write hours such as `6`; leave it out for the journal's own pace."),
-            Away = [.. fields.Items("away").Select(node => fields.Range(node, "away")).OfType<DateRange>()],
-            Parts = new PartShape(scope, build: null).ReadAll(fields, Keys.PlannedPart),
+            HoursAWeek = Pace.HoursAWeek(fields),
+            Away = Pace.Away(fields),
+            Parts = new PartShape(scope, build: null).ReadAll(fields),
             Whole = WholeShape.Read(fields, scope),
             Publish = fields.Publication("publish"),
         };

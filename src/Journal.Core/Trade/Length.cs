@@ -37,6 +37,21 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
     public static bool TryParse(string text, LengthUnit defaultUnit, out Length length, [NotNullWhen(false)] out Fault? fault) =>
         LengthText.TryParse(text, defaultUnit, out length, out fault);
 
+    /// <summary>Reads a length that belongs to no drawing, so that its unit must stand behind it.</summary>
+    /// <param name="text">What the maker wrote.</param>
+    /// <param name="length">The length.</param>
+    /// <param name="fault">What is wrong where it is not a length, or has no unit.</param>
+    public static bool TryParse(string text, out Length length, [NotNullWhen(false)] out Fault? fault)
+    {
+        // A length whose unit changes with the drawing has none of its own.
+        if (TryParse(text, LengthUnit.Inch, out length, out fault) && TryParse(text, LengthUnit.Millimetre, out var same, out fault) && same.Unit != length.Unit)
+        {
+            fault = new(FaultCode.MissingUnit, "The unit is missing.", "Write it behind the number: `0.01 mm`, `0.0005 in`.", 0);
+        }
+
+        return fault is null;
+    }
+
     /// <summary>The same length in another unit.</summary>
     public Length In(LengthUnit unit) => (Unit, unit) switch
     {
@@ -56,17 +71,30 @@ public readonly record struct Length(decimal Value, LengthUnit Unit)
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Value} {Unit.Symbol()}");
 
     /// <summary>
-    /// Both units side by side, the one it was written in first: <c>12.00 mm (0.4724 in)</c>. The other shows as many
-    /// decimals as the digits of the drawing are worth. What was converted before is cut to what can be measured: six
-    /// decimals of an inch, which 64ths need, and four of a millimetre.
+    /// The length as a page shows it. What was converted before is cut to what can be measured: six decimals of an inch,
+    /// which 64ths need, and four of a millimetre.
     /// </summary>
-    public string ToStringInBoth()
+    public Length Shown
     {
-        var other = Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
-        var most = Unit == LengthUnit.Inch ? 6 : 4;
-        var shown = Decimals > most ? Rounded(most) : this;
-        return string.Create(CultureInfo.InvariantCulture, $"{shown} ({In(other).Rounded(DecimalsIn(other))})");
+        get
+        {
+            var most = Unit == LengthUnit.Inch ? 6 : 4;
+            return Decimals > most ? Rounded(most) : this;
+        }
     }
+
+    /// <summary>The same length in the other unit, with as many decimals as the digits of the drawing are worth.</summary>
+    public Length Beside
+    {
+        get
+        {
+            var other = Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
+            return In(other).Rounded(DecimalsIn(other));
+        }
+    }
+
+    /// <summary>Both units side by side, the one it was written in first: <c>12.00 mm (0.4724 in)</c>.</summary>
+    public string ToStringInBoth() => string.Create(CultureInfo.InvariantCulture, $"{Shown} ({Beside})");
 
     /// <summary>
     /// The decimals by which another unit is no coarser than the digits written, since 0.0001 in is 0.00254 mm:

@@ -2,6 +2,7 @@ using System.ServiceModel.Syndication;
 using System.Text;
 using System.Xml;
 using Journal.Site.Pages;
+using Journal.Site.Text;
 
 namespace Journal.Site.Feeds;
 
@@ -16,11 +17,11 @@ internal static class AtomFeed
         var feed = new SyndicationFeed(entries.Select(Item))
         {
             Id = FeedEntry.IdOf(journal, "feed").ToString(),
-            Title = new TextSyndicationContent(journal.Title),
+            Title = new TextSyndicationContent(Unprintable.Replace(journal.Title)),
             LastUpdatedTime = entries.Count == 0 ? Never : entries[0].Published,
             Language = "en-GB",
         };
-        feed.Authors.Add(new SyndicationPerson { Name = journal.Maker.Length == 0 ? journal.Title : journal.Maker });
+        feed.Authors.Add(new SyndicationPerson { Name = Unprintable.Replace(journal.Maker.Length == 0 ? journal.Title : journal.Maker) });
         if (journal.Address is { } home)
         {
             feed.Links.Add(new SyndicationLink(new Uri(home, Addresses.AtomFeed), "self", null, "application/atom+xml", 0));

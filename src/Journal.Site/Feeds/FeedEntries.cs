@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Site.Pages;
 using Journal.Site.Templates;
+using Journal.Site.Text;
 
 namespace Journal.Site.Feeds;
 
@@ -25,16 +26,16 @@ internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address
 
     private static FeedEntry Of(Book book, Entry entry)
     {
-        var build = book.Journal.Builds.First(one => one.Id == entry.Build);
+        var build = book.Build(entry.Build);
         var page = EntryPage.Of(book, build, entry);
         var address = Addresses.Of(entry.Ref);
         return new FeedEntry(
             IdOf(book.Journal, entry.Ref.ToString()),
-            entry.Title,
-            build.Title,
+            Unprintable.Replace(entry.Title),
+            Unprintable.Replace(build.Title),
             book.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
             new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
-            page.Frame.Description,
+            Unprintable.Replace(page.Frame.Description),
             Absolute(book, page.Prose));
     }
 

@@ -3,25 +3,26 @@ namespace Journal.Site.Output;
 /// <summary>Where a site goes: a folder that is empty, missing, or was published before.</summary>
 internal static class Destination
 {
-    /// <summary>The full path of a folder that may be written.</summary>
+    private static readonly StringComparison Comparison = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+
+    /// <summary>The real path of a folder that may be written.</summary>
     /// <exception cref="PublishingException">The folder is not ours to write.</exception>
     public static string Check(string to, string journal)
     {
-        var folder = Path.TrimEndingDirectorySeparator(Path.GetFullPath(to));
-        var home = Path.TrimEndingDirectorySeparator(Path.GetFullPath(journal));
+        var folder = RealPath(to);
         if (Path.GetDirectoryName(folder) is null)
         {
             throw new PublishingException($"{folder} is the root of a disk. Name a folder of its own for the site, such as `--to site`.");
         }
 
-        if (folder == Path.TrimEndingDirectorySeparator(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)))
-        {
-            throw new PublishingException($"{folder} is your home folder. Name a folder of its own for the site, such as `--to site`.");
-        }
-
-        if (IsAtOrAbove(folder, home))
+        if (IsAtOrAbove(folder, RealPath(journal)))
         {
             throw new PublishingException($"{folder} holds the journal itself. Name a folder of its own for the site, such as `--to site`.");
+        }
+
+        if (Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) is { Length: > 0 } home && IsAtOrAbove(folder, RealPath(home)))
+        {
+            throw new PublishingException($"{folder} is or holds your home folder. Name a folder of its own for the site, such as `--to site`.");
         }
 
         if (File.Exists(folder))
@@ -37,9 +38,22 @@ internal static class Destination
         return folder;
     }
 
-    private static bool IsAtOrAbove(string folder, string inner)
+    private static bool IsAtOrAbove(string folder, string inner) =>
+        inner.Equals(folder, Comparison) || inner.StartsWith(folder + Path.DirectorySeparatorChar, Comparison);
+
+    // With links followed all the way: a site behind a link is swapped where it really lies, and the journal is known
+    // by whatever name.
+    internal static string RealPath(string path)
     {
-        var comparison = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
-        return inner.Equals(folder, comparison) || inner.StartsWith(folder + Path.DirectorySeparatorChar, comparison);
+        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
+        if (Path.GetDirectoryName(full) is not { } parent)
+        {
+            return full;
+        }
+
+        var here = Path.Combine(RealPath(parent), Path.GetFileName(full));
+        return new DirectoryInfo(here) is { LinkTarget: not null } link && link.ResolveLinkTarget(returnFinalTarget: true) is { } target
+            ? Path.TrimEndingDirectorySeparator(target.FullName)
+            : here;
     }
 }

@@ -3,22 +3,20 @@ using System.Text.Json;
 namespace Journal.Site.Output;
 
 /// <summary>What a publish wrote: each file with the SHA-256 of its contents. By it the next one knows what is its own.</summary>
-internal sealed class Manifest
+/// <param name="Files">Paths from the root of the site, with <c>/</c>, and hashes in hexadecimal.</param>
+/// <param name="WrittenUtc">When it was written, last of all files: what is younger was changed by someone else.</param>
+internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateTime WrittenUtc)
 {
     /// <summary>The file in a site that holds it, and by which a folder is known to be a published site.</summary>
     public const string FileName = ".published-site.json";
 
     private static readonly JsonSerializerOptions Format = new() { WriteIndented = true, NewLine = "\n" };
 
-    public Manifest(IReadOnlyDictionary<string, string> files) => Files = files;
-
-    /// <summary>Paths from the root of the site, with <c>/</c>, and hashes in hexadecimal.</summary>
-    public IReadOnlyDictionary<string, string> Files { get; }
-
     /// <summary>No files.</summary>
-    public static Manifest None { get; } = new(new Dictionary<string, string>());
+    public static Manifest None { get; } = new(new Dictionary<string, string>(), DateTime.MinValue);
 
-    /// <summary>The manifest of a folder; none where the folder holds no site, or one that was tampered with.</summary>
+    /// <summary>The manifest of a folder; null where the folder holds no site.</summary>
+    /// <exception cref="PublishingException">There is one, but it cannot be understood.</exception>
     public static Manifest? Of(string folder)
     {
         var path = Path.Combine(folder, FileName);
@@ -29,13 +27,16 @@ internal sealed class Manifest
 
         try
         {
-            return new Manifest(JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllBytes(path)) ?? []);
+            var files = JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllBytes(path)) ?? throw new JsonException();
+            return new Manifest(files, File.GetLastWriteTimeUtc(path));
         }
-        catch (JsonException)
+        catch (JsonException e)
         {
-            return None;
+            throw new PublishingException($"{path} is damaged, so it cannot be told which files are the site's. Empty the folder yourself, or publish into a new one.", e);
         }
     }
 
-    public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal), Format);
+    /// <summary>The files of a site as its manifest holds them.</summary>
+    public static byte[] ToBytes(IEnumerable<KeyValuePair<string, string>> files) =>
+        JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(files.ToDictionary(), StringComparer.Ordinal), Format);
 }

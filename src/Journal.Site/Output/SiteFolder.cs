@@ -15,7 +15,6 @@ internal sealed class SiteFolder : IDisposable
     private readonly string retired;
     private readonly FileStream hold;
     private readonly Manifest before;
-    private readonly DateTime begun = DateTime.UtcNow;
     private readonly ConcurrentDictionary<string, string> written = new(StringComparer.Ordinal);
 
     private SiteFolder(string target, FileStream hold)
@@ -42,15 +41,15 @@ internal sealed class SiteFolder : IDisposable
     {
         var (parent, name) = (Path.GetDirectoryName(target)!, Path.GetFileName(target));
         Directory.CreateDirectory(parent);
+        var hold = Hold(Path.Combine(parent, $".{name}.publishing"), target);
         try
         {
-            // The system lets go of the file when a program ends, however it ends: no lock can be left behind.
-            var hold = new FileStream(Path.Combine(parent, $".{name}.publishing"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
             return new SiteFolder(target, hold);
         }
-        catch (IOException e) when (e is not (DirectoryNotFoundException or PathTooLongException))
+        catch
         {
-            throw new PublishingException($"Another publish is writing to {target}. Let it finish, then try again.", e);
+            hold.Dispose();
+            throw;
         }
     }
 
@@ -62,7 +61,7 @@ internal sealed class SiteFolder : IDisposable
     {
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var path = Prepare(address, hash);
-        if (before.Files.TryGetValue(address, out var old) && old == hash && IsIntact(At(target, address), bytes.Length))
+        if (before.Files.TryGetValue(address, out var old) && old == hash && IsIntact(At(target, address), bytes))
         {
             FileSystemCalls.LinkOrCopy(At(target, address), path);
             return;
@@ -79,7 +78,7 @@ internal sealed class SiteFolder : IDisposable
     public void Take(string address, string from, string hash)
     {
         var path = Prepare(address, hash);
-        if (before.Files.TryGetValue(address, out var old) && old == hash && IsIntact(At(target, address), (int)new FileInfo(from).Length))
+        if (before.Files.TryGetValue(address, out var old) && old == hash && IsUntouched(At(target, address), new FileInfo(from).Length))
         {
             FileSystemCalls.LinkOrCopy(At(target, address), path);
             return;
@@ -95,12 +94,12 @@ internal sealed class SiteFolder : IDisposable
     /// <summary>Puts the new site in the place of the old one.</summary>
     public void Finish()
     {
-        KeepForeignFiles();
-        var manifest = Path.Combine(staging, Manifest.FileName);
-        File.WriteAllBytes(manifest, new Manifest(written).ToBytes());
+        if (Directory.Exists(target))
+        {
+            KeepForeignFiles(new DirectoryInfo(target), "");
+        }
 
-        // What the maker saves from here on is newer than the site, even while it is being made: `journal send` asks.
-        File.SetLastWriteTimeUtc(manifest, begun);
+        WriteManifest();
         if (!Directory.Exists(target))
         {
             Directory.Move(staging, target);
@@ -109,45 +108,108 @@ internal sealed class SiteFolder : IDisposable
 
         if (FileSystemCalls.TrySwap(staging, target))
         {
-            Directory.Delete(staging, recursive: true);
+            Discard(staging);
             return;
         }
 
         // Elsewhere two steps: for a moment there is no site, and Recover mends what a crash leaves between them.
         Directory.Move(target, retired);
-        Directory.Move(staging, target);
-        Directory.Delete(retired, recursive: true);
+        try
+        {
+            Directory.Move(staging, target);
+        }
+        catch (IOException)
+        {
+            Directory.Move(retired, target);
+            throw;
+        }
+
+        Discard(retired);
     }
 
     /// <inheritdoc/>
     public void Dispose()
     {
+        Discard(staging);
+        hold.Dispose();
+    }
+
+    // The site stands by now, or never will: what is left beside it the next publish clears away.
+    private static void Discard(string folder)
+    {
         try
         {
-            if (Directory.Exists(staging))
+            if (Directory.Exists(folder))
             {
-                Directory.Delete(staging, recursive: true);
+                Directory.Delete(folder, recursive: true);
             }
         }
-        catch (IOException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            // The next publish clears it away.
+            return;
         }
-        finally
+    }
+
+    // It keeps its time too where nothing changed.
+    private void WriteManifest()
+    {
+        var bytes = Manifest.ToBytes(written);
+        var (old, path) = (Path.Combine(target, Manifest.FileName), Path.Combine(staging, Manifest.FileName));
+        if (Changed == 0 && File.Exists(old) && bytes.AsSpan().SequenceEqual(File.ReadAllBytes(old)))
         {
-            hold.Dispose();
+            FileSystemCalls.LinkOrCopy(old, path);
+            return;
         }
+
+        File.WriteAllBytes(path, bytes);
     }
 
     private static string At(string folder, string address) => Path.Combine(folder, address.Replace('/', Path.DirectorySeparatorChar));
 
-    private static bool IsIntact(string path, int length) => new FileInfo(path) is { Exists: true } file && file.Length == length;
+    // The system lets go of the file when a program ends, however it ends: no lock can be left behind.
+    private static FileStream Hold(string path, string target)
+    {
+        while (true)
+        {
+            try
+            {
+                var hold = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+                if (File.Exists(path))
+                {
+                    return hold;
+                }
+
+                // The publish before this one ended between our opening its file and taking it: that file is gone.
+                hold.Dispose();
+            }
+            catch (IOException e) when (IsHeld(e))
+            {
+                throw new PublishingException($"Another publish is writing to {target}. Let it finish, then try again.", e);
+            }
+        }
+    }
+
+    // EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.
+    private static bool IsHeld(IOException e) => e.HResult is 11 or 35 or unchecked((int)0x80070020);
+
+    // Size and time tell; what is younger than the last publish was touched by someone else and is read again.
+    private bool IsIntact(string path, ReadOnlySpan<byte> bytes) =>
+        new FileInfo(path) is { Exists: true } file && file.LinkTarget is null && file.Length == bytes.Length
+        && (file.LastWriteTimeUtc <= before.WrittenUtc || bytes.SequenceEqual(File.ReadAllBytes(path)));
+
+    private bool IsUntouched(string path, long length) =>
+        new FileInfo(path) is { Exists: true, LinkTarget: null } file && file.Length == length && file.LastWriteTimeUtc <= before.WrittenUtc;
 
     private string Prepare(string address, string hash)
     {
         if (!written.TryAdd(address, hash))
         {
-            throw new PublishingException($"Two pages want the address {address}. Please report this.");
+            throw new PublishingException($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
+        }
+
+        if (!before.Files.ContainsKey(address) && IsForeign(address) is { } inTheWay)
+        {
+            throw new PublishingException($"{inTheWay} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);
@@ -155,25 +217,61 @@ internal sealed class SiteFolder : IDisposable
         return path;
     }
 
-    // What someone else put into the site's folder stays; only what a publish wrote is ours to take away.
-    private void KeepForeignFiles()
+    // Whether something that no publish wrote stands at an address, or where a folder on the way to it must be.
+    private string? IsForeign(string address)
     {
-        if (!Directory.Exists(target))
+        for (var slash = address.IndexOf('/', StringComparison.Ordinal); slash > 0; slash = address.IndexOf('/', slash + 1))
         {
-            return;
+            var folder = address[..slash];
+            if (File.Exists(At(target, folder)) && !before.Files.ContainsKey(folder))
+            {
+                return At(target, folder);
+            }
         }
 
-        foreach (var path in Directory.EnumerateFiles(target, "*", SearchOption.AllDirectories))
-        {
-            var address = Path.GetRelativePath(target, path).Replace(Path.DirectorySeparatorChar, '/');
-            if (address == Manifest.FileName || before.Files.ContainsKey(address) || written.ContainsKey(address))
-            {
-                continue;
-            }
+        var path = At(target, address);
+        return File.Exists(path) || (Directory.Exists(path) && !before.Files.Keys.Any(file => file.StartsWith(address + "/", StringComparison.Ordinal))) ? path : null;
+    }
 
-            var kept = At(staging, address);
-            Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
-            FileSystemCalls.LinkOrCopy(path, kept);
+    // What someone else put into the site's folder stays; only what a publish wrote is ours to take away.
+    private void KeepForeignFiles(DirectoryInfo folder, string prefix)
+    {
+        var isEmpty = true;
+        foreach (var found in folder.EnumerateFileSystemInfos())
+        {
+            isEmpty = false;
+            var address = prefix + found.Name;
+            if (found is DirectoryInfo inner && inner.LinkTarget is null)
+            {
+                KeepForeignFiles(inner, address + "/");
+            }
+            else if (address != Manifest.FileName && !before.Files.ContainsKey(address))
+            {
+                KeepForeign(found, At(staging, address));
+            }
+        }
+
+        // A publish leaves no empty folder, so this one is not ours.
+        if (isEmpty)
+        {
+            Directory.CreateDirectory(At(staging, prefix));
+        }
+    }
+
+    private static void KeepForeign(FileSystemInfo found, string kept)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
+        switch (found)
+        {
+            case { LinkTarget: { } elsewhere } when found is DirectoryInfo:
+                Directory.CreateSymbolicLink(kept, elsewhere);
+                break;
+            case { LinkTarget: { } elsewhere }:
+                File.CreateSymbolicLink(kept, elsewhere);
+                break;
+            default:
+                FileSystemCalls.LinkOrCopy(found.FullName, kept);
+                break;
         }
     }
 

@@ -9,6 +9,7 @@ internal static class Addresses
     public const string Timeline = "timeline.html";
     public const string Lessons = "lessons.html";
     public const string Tooling = "tooling.html";
+    public const string Find = "find.html";
     public const string NotFound = "404.html";
     public const string AtomFeed = "feed.xml";
     public const string JsonFeed = "feed.json";
@@ -18,6 +19,8 @@ internal static class Addresses
     public static string Story(Id<Build> build) => $"{build}/story.html";
 
     public static string StoryText(Id<Build> build) => $"{build}/story.txt";
+
+    public static string Chapters(Id<Build> build, int video) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{build}/video-{video}-chapters.txt");
 
     public static string Photos(Id<Build> build) => $"{build}/photos.html";
 
@@ -32,6 +35,9 @@ internal static class Addresses
     public static string Of(Id<Tool> tool) => $"tooling.html#{tool}";
 
     public static string Of(Id<Plan> plan) => $"plan/{plan}.html";
+
+    /// <summary>A page of the lessons book; by operation it is <c>lessons.html</c>.</summary>
+    public static string Of(LessonOrder order) => order == LessonOrder.Operation ? Lessons : $"lessons/by-{order.ToWord()}.html";
 
     /// <summary>The way from a page up to the root: as many <c>../</c> as the address has folders.</summary>
     public static string RootOf(string address) => string.Concat(Enumerable.Repeat("../", address.Count(letter => letter == '/')));

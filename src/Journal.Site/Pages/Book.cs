@@ -1,7 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Trade;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -11,8 +9,12 @@ internal sealed class Book
 {
     private readonly Dictionary<EntryRef, Entry> entries;
     private readonly Dictionary<PartRef, Part> parts;
-    private readonly Dictionary<Id<Tool>, Tool> tools;
+    private readonly Dictionary<Id<Tool>, ToolFigure> tools;
     private readonly Dictionary<Id<Lesson>, LessonFigure> lessons;
+    private readonly Dictionary<Id<Build>, Build> builds;
+    private readonly Dictionary<Id<Build>, BuildHours> hours;
+    private readonly Dictionary<Id<Build>, BuildState> states;
+    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
     public Book(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
@@ -26,13 +28,29 @@ internal sealed class Book
         Costs = Costs.Of(journal);
         State = State.Of(journal);
         BackLinks = BackLinks.Of(journal);
+        Readings = Core.Figures.Readings.Of(journal);
+        ReadingsOf = Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry));
+        Settings = Core.Figures.Settings.Of(journal);
+        SettingsOf = Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry));
+        Mates = Core.Figures.Mates.Of(journal).ToLookup(mate => mate.Build);
         Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
         entries = journal.Entries.ToDictionary(entry => entry.Ref);
         parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
-        tools = Tooling.Tools.ToDictionary(tool => tool.Id, tool => tool.Tool);
+        tools = Tooling.Tools.ToDictionary(tool => tool.Id);
         lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
+        builds = journal.Builds.ToDictionary(build => build.Id);
+        hours = Hours.Builds.ToDictionary(build => build.Build);
+        states = State.Builds.ToDictionary(build => build.Build);
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
+        ShownEntries = [.. journal.Entries.Where(Showing.Shows)];
+        ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
+        Similar = SimilarLessons.Of(ShownLessons);
+        ToRead = LessonsToRead.Of(ShownLessons);
+        Stories = LessonStories.Of(ShownEntries);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
+        ShownOperations = [.. OperationsIn(ShownEntries)];
+        Index = new BookIndex(this);
     }
 
     public MakerJournal Journal { get; }
@@ -55,6 +73,28 @@ internal sealed class Book
 
     public BackLinks BackLinks { get; }
 
+    /// <summary>The lessons that shown entries taught: those that have a page.</summary>
+    public IReadOnlyList<LessonFigure> ShownLessons { get; }
+
+    /// <summary>Which of the shown lessons are like which.</summary>
+    public SimilarLessons Similar { get; }
+
+    /// <summary>Which of the shown lessons to read before a job.</summary>
+    public LessonsToRead ToRead { get; }
+
+    /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
+    public LessonStories Stories { get; }
+
+    public ReadingFigures Readings { get; }
+
+    public ILookup<EntryRef, ReadingFigure> ReadingsOf { get; }
+
+    public SettingFigures Settings { get; }
+
+    public ILookup<EntryRef, SettingFigure> SettingsOf { get; }
+
+    public ILookup<Id<Build>, MateFigure> Mates { get; }
+
     public IReadOnlyDictionary<PartRef, Route> Routes { get; }
 
     public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours { get; }
@@ -62,11 +102,28 @@ internal sealed class Book
     /// <summary>The entries that worked on a part, shown or not, in order.</summary>
     public ILookup<PartRef, Entry> Worked { get; }
 
+    /// <summary>What pages look up by the thing that they are about.</summary>
+    public BookIndex Index { get; }
+
+    /// <summary>The entries that are shown, by date.</summary>
+    public IReadOnlyList<Entry> ShownEntries { get; }
+
+    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
+    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
+
+    public Build Build(Id<Build> build) => builds[build];
+
+    public BuildHours HoursOf(Id<Build> build) => hours[build];
+
+    public BuildState StateOf(Id<Build> build) => states[build];
+
     public Entry Entry(EntryRef entry) => entries[entry];
 
     public Part Part(PartRef part) => parts[part];
 
-    public Tool Tool(Id<Tool> tool) => tools[tool];
+    public Tool Tool(Id<Tool> tool) => tools[tool].Tool;
+
+    public ToolFigure ToolFigure(Id<Tool> tool) => tools[tool];
 
     public LessonFigure Lesson(Id<Lesson> lesson) => lessons[lesson];
 
@@ -74,17 +131,11 @@ internal sealed class Book
 
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
 
-    public IEnumerable<Entry> ShownEntries => Journal.Entries.Where(Showing.Shows);
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Showing.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
 
-    /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
-    public IReadOnlyList<Id<Operation>> ShownOperations
-    {
-        get
-        {
-            var used = ShownEntries.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
-            return [.. Journal.Vocabulary.Operations.Ids.Where(used.Contains)];
-        }
-    }
+    /// <summary>The estimate of a plan, or of the build that it has become.</summary>
+    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
 
     public LinkView Link(EntryRef entry) => Showing.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
@@ -93,7 +144,7 @@ internal sealed class Book
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(tools[tool].Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => new(tools[tool].Tool.Title, Showing.Shows(tool) ? Addresses.Of(tool) : null);
 
     public LinkView Link(Id<Lesson> lesson) => new(lessons[lesson].Lesson.Text, Showing.Shows(lesson) ? Addresses.Of(lesson) : null);
 
@@ -105,12 +156,10 @@ internal sealed class Book
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
         job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
 
-    /// <summary>The cautions that an entry calls for, what maims first.</summary>
-    public IEnumerable<Caution> Cautions(Entry entry)
+    private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
     {
-        var text = $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
-        return CautionReader.Shared.Where((caution, _) =>
-            entry.Jobs.Any(job => caution.IsCalledForBy(job.Operations, Materials(entry, job), "")) || caution.IsCalledForBy([], [], text));
+        var used = shown.SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).ToHashSet();
+        return Journal.Vocabulary.Operations.Ids.Where(used.Contains);
     }
 
     private static ILookup<PartRef, Entry> EntriesByPart(MakerJournal journal) => journal.Builds

@@ -14,12 +14,6 @@ public sealed record CostLineView(string What, string Cost);
 /// <summary>A milestone.</summary>
 public sealed record MilestoneView(DateView Date, LinkView Entry);
 
-/// <summary>A chapter of a video, with a link into it.</summary>
-public sealed record ChapterView(string At, string Title, string Address);
-
-/// <summary>A card for a video: nothing is loaded from its host before the reader clicks.</summary>
-public sealed record VideoView(string Title, string Address, string Host, string Covers, IReadOnlyList<ChapterView> Chapters);
-
 /// <summary>The page of one build: how far it is, what it took, and what one would need to follow it.</summary>
 public sealed record BuildPage(
     PageFrame Frame,
@@ -49,6 +43,8 @@ public sealed record BuildPage(
     ChartView? Gathered,
     IReadOnlyList<MilestoneView> Milestones,
     IReadOnlyList<TrialView> Trials,
+    IReadOnlyList<ReadingRowView> Out,
+    IReadOnlyList<MateRowView> Mates,
     IReadOnlyList<CostLineView> Costs,
     string CostTotal,
     IReadOnlyList<VideoView> Videos,
@@ -102,9 +98,11 @@ public sealed record BuildPage(
             GatheredOf(book, desk, build.Title, timeline),
             [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
             [.. timeline.Trials.Where(one => book.Showing.Shows(one.Entry)).Select(one => EntryPage.TrialOf(book, one))],
+            ReadingRows.OutIn(book, build),
+            MateRows.Of(book, build),
             [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
             Show.Money(costs.Total, book.Journal.Currency),
-            [.. build.Videos.Select(video => VideoOf(book, build, video))],
+            VideoView.Of(book, build),
             StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
             PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
     }
@@ -166,7 +164,7 @@ public sealed record BuildPage(
     private static List<FactView> FactsOf(Book book, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(hours.Minutes)) };
-        var guessed = build.Parts.Sum(part => part.Guess?.MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
+        var guessed = build.Parts.Sum(part => part.Guess?.ForAll(part.Quantity).MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
         if (guessed > 0)
         {
             facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"{Show.Ratio(hours.Minutes.Count / guessed)} times over" : null));
@@ -239,7 +237,7 @@ public sealed record BuildPage(
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
         var bars = build.Parts.Where(part => part.Guess is not null && book.Showing.Shows(new PartRef(build.Id, part.Id)))
             .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
-                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.MeanMinutes)), link.Address)
+                ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)
             .ToList();
         return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);
@@ -255,23 +253,4 @@ public sealed record BuildPage(
         CostKind.Service => "Services",
         _ => "Mistakes",
     };
-
-    private static VideoView VideoOf(Book book, Build build, Video video)
-    {
-        var covers = video.CoversParts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).Select(part => book.Part(new PartRef(build.Id, part)).Title)
-            .Concat(video.CoversDays.Select(days => $"{Show.Date(days.First)} to {Show.Date(days.Last)}"));
-        return new VideoView(
-            video.Title,
-            video.Url.AbsoluteUri,
-            video.Url.Host,
-            string.Join(" · ", covers),
-            [.. video.Chapters.Select(chapter => new ChapterView(AtWords(chapter.AtSecond), chapter.Title, AtTime(video.Url, chapter.AtSecond)))]);
-    }
-
-    private static string AtWords(int seconds) => seconds >= 3600
-        ? string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 3600}:{seconds / 60 % 60:00}:{seconds % 60:00}")
-        : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}");
-
-    // Media Fragments URI 1.0 (W3C 2012), 4.2.1: #t= in seconds of normal play time.
-    private static string AtTime(Uri url, int seconds) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{url.GetLeftPart(UriPartial.Query)}#t={seconds}");
 }

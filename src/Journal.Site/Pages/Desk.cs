@@ -33,6 +33,12 @@ internal sealed class Desk(Book book, string address) : ITextTargets
         TitleBlock = titleBlock,
     };
 
+    /// <summary>The address of a file of the site that leads there from this page: absolute where the site has an address.</summary>
+    public string Reachable(string address) => Book.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
+
+    /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
+    public PhotoView? Share(PhotoView? photo) => photo is null || Book.Journal.Address is null ? null : photo with { Largest = Reachable(photo.Largest) };
+
     public static LinkView FrontCrumb => new("Builds", Addresses.Front);
 
     public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
@@ -147,8 +153,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
-        var state = Book.State.Builds.First(one => one.Build == build.Id);
-        var finished = state.Finished.Select(part => part.Part).ToHashSet();
+        var finished = Book.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
         return [.. build.Parts.Where(part => Book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
     }
 
@@ -176,18 +181,62 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     {
         Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
         Largest = published.Largest,
+        Width = published.Width,
+        Height = published.Height,
+        Alt = Alt(photo),
         Ground = published.Ground,
         Caption = photo.Caption,
         Marks = [.. photo.Marks.Select(Mark)],
     };
 
-    public static IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
-        [.. cautions.Select(caution => new CautionView(caution.Title, caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
+    public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
+        [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
 
     public Html Prose(Entry entry)
     {
         current = entry;
         return new BodyHtml(this).Render(entry.Body);
+    }
+
+    /// <summary>Some paragraphs of an entry's text.</summary>
+    public Html Excerpt(Entry entry, IReadOnlyList<Markdig.Syntax.ParagraphBlock> paragraphs)
+    {
+        current = entry;
+        return new BodyHtml(this).Render(entry.Body, paragraphs);
+    }
+
+    /// <summary>A lesson to read before a job, with the reason under it.</summary>
+    public RemarkView ToRead(LessonToRead read)
+    {
+        var reasons = read.Parts.Where(Book.Showing.Shows).Select(part => $"on {Show.Lower(Book.Part(part).Title)}").ToList();
+        if (read.Lesson.MinutesLost > Minutes.Zero)
+        {
+            reasons.Add($"cost {Show.Hours(read.Lesson.MinutesLost)}");
+        }
+
+        if (read.Lesson.Money > 0)
+        {
+            reasons.Add($"{Show.Money(read.Lesson.Money, Book.Journal.Currency)} spent on it");
+        }
+
+        if (read.Lesson.Repeated.Count > 0)
+        {
+            reasons.Add($"forgotten {Show.Times(read.Lesson.Repeated.Count)}");
+        }
+
+        if (read.Lesson.Heeded.Count > 0)
+        {
+            reasons.Add($"heeded {Show.Times(read.Lesson.Heeded.Count)}");
+        }
+
+        if (read.Operations.Count == 0 && read.Named.Count > 0)
+        {
+            reasons.Insert(0, $"learned on {Book.OperationWords(read.Lesson.On.Operations)}, and speaks of it");
+        }
+
+        var on = read.Lesson.On.Parts.Where(Book.Showing.Shows).Select(part => Book.Part(part).Title).ToList();
+        var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
+        return new RemarkView("lesson", heading, Book.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
     }
 
     /// <inheritdoc/>
@@ -204,19 +253,32 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     }
 
     /// <inheritdoc/>
-    public Html? PictureOf(string written)
+    public TextPicture? PictureOf(string written)
     {
-        if (current is null || current.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo
-            || !Book.Showing.Shows(photo) || !Book.Photos.TryGetValue(photo.File, out var published))
+        if (current?.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo)
         {
             return null;
         }
 
-        return PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText);
+        if (!Book.Showing.Shows(photo))
+        {
+            return new TextPicture(null, Html.Empty);
+        }
+
+        if (!Book.Photos.TryGetValue(photo.File, out var published))
+        {
+            return null;
+        }
+
+        return new TextPicture(Root + PictureElement.AddressOf(published), PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText));
     }
 
     public DateView? LatestDate(IEnumerable<Entry> entries) =>
         entries.Where(Book.Showing.Shows).Select(entry => (DateOnly?)entry.Date).Max() is { } date ? DateView.Of(date) : null;
+
+    // The materials that a caution is for, where it is not for all.
+    private string? WhenOf(Core.Trade.Caution caution) => caution.Materials.Count == 0 ? null
+        : string.Join(", ", caution.Materials.Select(id => Show.Lower(Book.Journal.Vocabulary.Materials[id].Title)));
 
     private Entry? current;
 
@@ -244,7 +306,13 @@ internal sealed class Desk(Book book, string address) : ITextTargets
             new("Timeline", Addresses.Timeline, Address == Addresses.Timeline),
             new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
             new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
+            new("Find", Addresses.Find, Address == Addresses.Find),
         };
+        if (Book.ShownPlans is [var plan, ..] && Book.Journal.BegunAs(plan) is null)
+        {
+            ways.Add(new("Next", Addresses.Of(plan.Id), Address == Addresses.Of(plan.Id)));
+        }
+
         return ways;
     }
 }

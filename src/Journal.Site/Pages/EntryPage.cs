@@ -8,12 +8,6 @@ namespace Journal.Site.Pages;
 public sealed record JobView(
     IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> Operations, string Hours, string SetUp, string? Datum, string? Held, IReadOnlyList<LinkView> Made, LinkView? Mends);
 
-/// <summary>A measured dimension as written.</summary>
-public sealed record ReadingView(string Feature, string Required, string Actual, LinkView? With);
-
-/// <summary>A setting as written: what was set, and to what.</summary>
-public sealed record SettingView(string Heading, IReadOnlyList<FactView> Used);
-
 /// <summary>A purchase of an evening.</summary>
 public sealed record PurchaseView(string What, string Cost);
 
@@ -30,7 +24,7 @@ public sealed record EntryPage(
     string? Departure,
     IReadOnlyList<RemarkView> Remarks,
     string? Next,
-    IReadOnlyList<ReadingView> Readings,
+    IReadOnlyList<ReadingRowView> Readings,
     IReadOnlyList<SettingView> Settings,
     IReadOnlyList<TrialView> Trials,
     IReadOnlyList<LinkView> Finished,
@@ -42,13 +36,14 @@ public sealed record EntryPage(
     IReadOnlyList<EntryLineView> PointingHere,
     LinkView? Before,
     LinkView? After,
-    IReadOnlyList<PartStepsView> PartSteps)
+    IReadOnlyList<PartStepsView> PartSteps,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static EntryPage Of(Book book, Build build, Entry entry)
     {
         var desk = new Desk(book, Addresses.Of(entry.Ref));
         var parts = PartsOf(entry).Where(book.Showing.Shows).ToList();
-        var mistakes = book.Lessons.Mistakes.Where(cost => cost.Ref.Entry == entry.Ref).ToList();
+        var mistakes = book.Index.Mistakes[entry.Ref].ToList();
         var block = new TitleBlockView
         {
             Title = entry.Title,
@@ -57,36 +52,35 @@ public sealed record EntryPage(
             Identification = entry.Ref.ToString(),
             Issued = DateView.Of(entry.Date),
         };
-        var shown = build.Entries.Where(book.Showing.Shows).ToList();
-        var at = shown.IndexOf(entry);
+        var (before, after) = book.Index.Beside(entry.Ref);
+        var frame = desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block);
         return new EntryPage(
-            desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block),
+            frame with { ShareType = "article", SharePicture = desk.Share(desk.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(desk, build, entry, frame.Description) },
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
-            Desk.Cautions(book.Cautions(entry).Take(MostCautions)),
+            desk.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
             desk.Prose(entry),
             [.. PhotosBesideText(desk, entry)],
             entry.Milestone,
             entry.Departure,
             [.. RemarksOf(book, desk, entry, mistakes)],
             entry.Next,
-            [.. entry.Readings.Select(reading => ReadingOf(book, entry, reading))],
-            [.. entry.Settings.Select(setting => SettingOf(book, entry, setting))],
+            ReadingRows.Of(book, entry),
+            SettingRows.Of(book, entry),
             [.. entry.Trials.Select(trial => TrialOf(book, new DatedTrial(entry.Date, trial, entry.Ref)))],
             [.. entry.Finished.Select(finished => FinishedOf(book, build, finished))],
             [.. entry.Snags.Select(snag => snag.Text)],
-            [.. entry.Cleared.Select(id => SnagText(build, id)).OfType<string>()],
+            [.. entry.Cleared.Select(id => SnagText(book, build, id)).OfType<string>()],
             [.. ToolsOf(book, desk, entry)],
             [.. entry.Bought.Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
-            [.. entry.Heeded.Select(book.Link)],
+            [.. entry.Heeded.Where(book.Showing.Shows).Select(book.Link)],
             [.. book.BackLinks.To(entry.Ref).Where(link => book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => desk.Line(book.Entry(link)))],
-            at > 0 ? book.Link(shown[at - 1].Ref) : null,
-            at >= 0 && at < shown.Count - 1 ? book.Link(shown[at + 1].Ref) : null,
-            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()]);
+            before is { } earlier ? book.Link(earlier) : null,
+            after is { } later ? book.Link(later) : null,
+            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()],
+            VideoView.Of(book, build, entry));
     }
-
-    private const int MostCautions = 3;
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)
     {
@@ -105,7 +99,7 @@ public sealed record EntryPage(
 
     private static JobView JobOf(Book book, Entry entry, Job job)
     {
-        var mends = job.Mends is { } id ? entryOf(id) : null;
+        var mends = job.Mends is { } id && book.Index.ToldIn(entry.Build, id) is { } told && told != entry.Ref && book.Showing.Shows(told) ? book.Entry(told) : null;
         return new JobView(
             [.. job.Parts.Select(share => new PartRef(entry.Build, share.Part)).Select(book.LinkWithItem)],
             [.. job.Operations.Select(book.Link)],
@@ -115,9 +109,6 @@ public sealed record EntryPage(
             job.Held,
             [.. job.Made.Select(book.Link)],
             mends is null ? null : new LinkView($"Puts right what went wrong on {Show.Date(mends.Date)}", Addresses.Of(mends.Ref)));
-
-        Entry? entryOf(Id<Mistake> mistake) => book.Journal.Builds.First(build => build.Id == entry.Build).Entries
-            .FirstOrDefault(other => other.Ref != entry.Ref && book.Showing.Shows(other) && other.Mistakes.Any(one => one.Id == mistake));
     }
 
     private static IEnumerable<PhotoView> PhotosBesideText(Desk desk, Entry entry)
@@ -158,36 +149,14 @@ public sealed record EntryPage(
         ({ } verdict, { } better) => $"{Desk.VerdictWords(verdict)} · better: {Show.Lower(better)}",
     };
 
-    private static ReadingView ReadingOf(Book book, Entry entry, MeasuredReading reading)
-    {
-        var part = reading.Part is { } id && entry.Jobs.SelectMany(job => job.Parts).Select(share => share.Part).Distinct().Count() > 1
-            ? $"{book.Part(new PartRef(entry.Build, id)).Title}, "
-            : "";
-        return new ReadingView(part + reading.Feature, reading.Required ?? "", reading.Actual ?? "", reading.With is { } with ? book.Link(with) : null);
-    }
-
-    private static SettingView SettingOf(Book book, Entry entry, Setting setting)
-    {
-        var job = entry.Jobs[Math.Min(setting.Job, entry.Jobs.Count) - 1];
-        var family = setting.Material?.Family ?? book.Materials(entry, job).Select(one => (Id<MaterialFamily>?)one).FirstOrDefault();
-        var heading = book.Operation(job.Operations[0]).Title + (family is { } material ? $", {Show.Lower(book.Journal.Vocabulary.Materials[material].Title)}" : "");
-        (string Label, string? Value)[] used =
-        [
-            ("Diameter", setting.Diameter), ("Speed", setting.Rpm is { } rpm ? $"{rpm.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} rev/min" : null), ("Feed", setting.Feed),
-            ("Depth of cut", setting.Depth), ("Width of cut", setting.Width), ("Cutter", setting.Cutter),
-            ("Teeth", setting.Teeth is { } teeth ? Show.Number(teeth) : null), ("Coolant", setting.Coolant), ("How it went", setting.Verdict), ("Note", setting.Note),
-        ];
-        return new SettingView(heading, [.. used.Where(one => one.Value is not null).Select(one => new FactView(one.Label, one.Value!))]);
-    }
-
     private static LinkView FinishedOf(Book book, Build build, Finished finished)
     {
         var link = book.LinkWithItem(new PartRef(build.Id, finished.Part));
         return finished.Pieces is { } pieces ? link with { Text = $"{link.Text}, {Show.Count(pieces, "piece", "pieces")}" } : link;
     }
 
-    private static string? SnagText(Build build, Id<Snag> id) =>
-        build.Entries.SelectMany(entry => entry.Snags).FirstOrDefault(snag => snag.Id == id)?.Text;
+    private static string? SnagText(Book book, Build build, Id<Snag> id) =>
+        book.Index.Snag(build.Id, id) is var (entry, text) && book.Showing.Shows(entry) ? text : null;
 
     private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, Entry entry)
     {
@@ -202,10 +171,9 @@ public sealed record PartStepsView(string Part, LinkView? Before, LinkView? Afte
 {
     internal static PartStepsView? Of(Book book, PartRef part, Entry entry)
     {
-        var entries = book.Worked[part].Where(book.Showing.Shows).ToList();
-        var at = entries.IndexOf(entry);
-        var before = at > 0 ? book.Link(entries[at - 1].Ref) : null;
-        var after = at >= 0 && at < entries.Count - 1 ? book.Link(entries[at + 1].Ref) : null;
-        return before is null && after is null ? null : new PartStepsView(book.Part(part).Title, before, after);
+        var (before, after) = book.Index.Beside(entry.Ref, part);
+        return before is null && after is null
+            ? null
+            : new PartStepsView(book.Part(part).Title, before is { } earlier ? book.Link(earlier) : null, after is { } later ? book.Link(later) : null);
     }
 }

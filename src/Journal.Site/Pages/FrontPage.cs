@@ -8,7 +8,7 @@ public sealed record BuildCardView(string Kind, LinkView Link, string? Gist, str
 
 /// <summary>The front page: what is being made, what was written last, and where the hours went.</summary>
 public sealed record FrontPage(
-    PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<BuildCardView> Builds, IReadOnlyList<LinkView> Plans, IReadOnlyList<EntryLineView> Latest, ChartView ByKind, ChartView ByOperation)
+    PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<BuildCardView> Builds, IReadOnlyList<PlanCardView> Plans, IReadOnlyList<EntryLineView> Latest, ChartView ByKind, ChartView ByOperation)
 {
     internal static FrontPage Of(Book book)
     {
@@ -24,12 +24,13 @@ public sealed record FrontPage(
             Identification = "index",
             Issued = desk.LatestDate(journal.Entries),
         };
+        var frame = desk.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block);
         return new FrontPage(
-            desk.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block),
+            frame with { StructuredData = StructuredData.Site(journal, frame.Description) },
             journal.Maker.Length == 0 ? "Bench book" : $"Bench book · kept by {journal.Maker}",
             FactsOf(book),
             [.. builds.Select((build, i) => Card(book, desk, build, i == 0))],
-            [],
+            [.. book.ShownPlans.Select(plan => PlanCardView.Of(book, plan))],
             desk.Latest(journal.Entries),
             BuildPage.HoursByKind("by-kind", journal.Title, book.Hours.Work),
             BuildPage.HoursByOperation(book, "by-operation", journal.Title, book.Hours.Work));
@@ -53,7 +54,7 @@ public sealed record FrontPage(
 
     private static BuildCardView Card(Book book, Desk desk, Build build, bool isFirst)
     {
-        var (hours, state) = (book.Hours.Builds.First(one => one.Build == build.Id), book.State.Builds.First(one => one.Build == build.Id));
+        var (hours, state) = (book.HoursOf(build.Id), book.StateOf(build.Id));
         var last = build.Entries.Count == 0 ? (DateOnly?)null : build.Entries[^1].Date;
         var kind = (build.Status, last) switch
         {

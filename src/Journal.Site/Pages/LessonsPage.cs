@@ -4,58 +4,176 @@ using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
 
-/// <summary>Lessons that belong together.</summary>
-public sealed record LessonGroupView(string Id, LinkView Heading, IReadOnlyList<RemarkView> Lessons);
-
-/// <summary>The lessons book.</summary>
-public sealed record LessonsPage(PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<LessonGroupView> Groups, ChartView Causes)
+/// <summary>What the lessons book is sorted by; each has a page of its own.</summary>
+internal enum LessonOrder
 {
-    internal static LessonsPage Of(Book book)
+    /// <summary>What was being done: the way in.</summary>
+    Operation,
+
+    /// <summary>Why it went wrong.</summary>
+    Cause,
+
+    /// <summary>The part that it was learned on.</summary>
+    Part,
+
+    /// <summary>The tools that were used.</summary>
+    Tool,
+
+    /// <summary>The time that it cost.</summary>
+    Cost,
+
+    /// <summary>When it was learned.</summary>
+    Date,
+}
+
+/// <summary>A lesson as one line of the book.</summary>
+public sealed record LessonLineView(LinkView Lesson, string About)
+{
+    internal static LessonLineView Of(Book book, LessonFigure lesson)
     {
-        var desk = new Desk(book, Addresses.Lessons);
-        var shown = book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id)).ToList();
-        var fromMistakes = shown.Count(lesson => lesson.Lesson.FromMistake);
-        var block = new TitleBlockView { Title = "Lessons book", Supplementary = book.Journal.Title, DocumentType = "Lessons", Identification = "lessons", Issued = desk.LatestDate(book.Journal.Entries) };
-        var operations = shown.GroupBy(lesson => lesson.On.Operations[0]).OrderBy(group => book.Operation(group.Key).Title, StringComparer.Ordinal);
-        return new LessonsPage(
-            desk.Frame("lessons", "Lessons", $"{Show.Count(shown.Count, "lesson", "lessons")} from the bench, by operation, with what each cost.", [Desk.FrontCrumb], block),
-            $"Lessons book · {Show.Number(fromMistakes)} from mistakes, {Show.Number(shown.Count - fromMistakes)} from what worked",
-            FactsOf(book),
-            [.. operations.Select(group => new LessonGroupView(
-                group.Key.Value,
-                book.Link(group.Key),
-                [.. group.OrderByDescending(lesson => lesson.MinutesLost).ThenBy(lesson => lesson.Id).Select(lesson => desk.Lesson(lesson, HeadingOf(book, lesson)))]))],
-            CausesOf(book, "causes"));
+        var on = lesson.On.Parts.Where(book.Showing.Shows).Select(part => Show.Lower(book.Part(part).Title)).ToList();
+        var about = new List<string> { book.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
+        if (lesson.MinutesLost > Minutes.Zero)
+        {
+            about.Add($"{Show.Hours(lesson.MinutesLost)} lost");
+        }
+
+        if (lesson.Money > 0)
+        {
+            about.Add(Show.Money(lesson.Money, book.Journal.Currency));
+        }
+
+        if (lesson.Repeated.Count > 0)
+        {
+            about.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
+        }
+
+        if (lesson.Heeded.Count > 0)
+        {
+            about.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
+        }
+
+        return new LessonLineView(book.Link(lesson.Id), string.Join(" · ", about));
     }
+}
+
+/// <summary>Some lessons: the dearest in view, the rest a click away.</summary>
+public sealed record LessonListView(string Kind, string Heading, IReadOnlyList<LessonLineView> Lines, IReadOnlyList<LessonLineView> More);
+
+/// <summary>Lessons that belong together: what went wrong beside what worked.</summary>
+public sealed record LessonGroupView(string Id, LinkView Heading, IReadOnlyList<LessonListView> Lists);
+
+/// <summary>A build's hours of putting right.</summary>
+public sealed record PuttingRightView(LinkView Build, string Time, string Share);
+
+/// <summary>A page of the lessons book.</summary>
+public sealed record LessonsPage(
+    PageFrame Frame,
+    string Kind,
+    string Gist,
+    IReadOnlyList<WayView> Orders,
+    IReadOnlyList<FactView> Facts,
+    IReadOnlyList<LessonGroupView> Groups,
+    ChartView? CausesByTime,
+    ChartView? CausesByCount,
+    IReadOnlyList<PuttingRightView> PuttingRight,
+    string? UntilForgotten)
+{
+    /// <summary>So many of a list are in view: what a maker reads before going on.</summary>
+    private const int MostInView = 10;
+
+    internal static LessonsPage Of(Book book, LessonOrder order)
+    {
+        var desk = new Desk(book, Addresses.Of(order));
+        var isFirst = order == LessonOrder.Operation;
+        var worked = book.ShownLessons.Count(lesson => !WentWrong(lesson));
+        var title = isFirst ? "Lessons" : $"Lessons by {order.ToWord()}";
+        var block = new TitleBlockView { Title = "Lessons book", Supplementary = $"By {order.ToWord()}", DocumentType = "Lessons", Identification = isFirst ? "lessons" : $"lessons/by-{order.ToWord()}", Issued = desk.LatestDate(book.Journal.Entries) };
+        return new LessonsPage(
+            desk.Frame("lessons", title, $"{Show.Count(book.ShownLessons.Count, "lesson", "lessons")} from the bench by {order.ToWord()}, with what each has cost.", isFirst ? [Desk.FrontCrumb] : [Desk.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
+            $"Lessons book · {Show.Number(book.ShownLessons.Count - worked)} from what went wrong, {Show.Number(worked)} from what worked",
+            GistOf(order),
+            [.. Enum.GetValues<LessonOrder>().Select(one => new WayView(Titles.FromId(one.ToWord()), Addresses.Of(one), one == order))],
+            FactsOf(book),
+            [.. LessonGroups.Of(book, order).Where(group => group.Lessons.Count > 0).Select(group => GroupOf(book, order, group))],
+            isFirst || order == LessonOrder.Cause ? CausesOf(book, "causes-by-time") : null,
+            isFirst || order == LessonOrder.Cause ? CausesByCountOf(book, "causes-by-count") : null,
+            isFirst ? PuttingRightOf(book) : [],
+            isFirst ? UntilForgottenOf(book.Lessons.Totals.DaysToRepeat) : null);
+    }
+
+    internal static string GroupId(string id) => $"of_{id}";
 
     internal static ChartView CausesOf(Book book, string id) => ParetoChart.Draw(
         id,
         "Where the lost hours came from",
         "Causes of mistakes by hours lost, with what they come to together and the mark at 80 %.",
-        [.. book.Lessons.CausesByMinutes.Select(cause => new CauseBar(book.CauseTitle(cause.Cause), cause.Mistakes, cause.MinutesLost))]);
+        [.. book.Lessons.CausesByMinutes.Select(cause => BarOf(book, cause))]);
 
-    private static string HeadingOf(Book book, LessonFigure lesson)
+    private static ChartView CausesByCountOf(Book book, string id) => ParetoChart.DrawByCount(
+        id,
+        "How often each cause was at work",
+        "Causes of mistakes by count, with what they come to together and the mark at 80 %.",
+        [.. book.Lessons.CausesByCount.Select(cause => BarOf(book, cause))]);
+
+    private static CauseBar BarOf(Book book, CauseShare cause) => new(book.CauseTitle(cause.Cause), cause.Mistakes, cause.MinutesLost);
+
+    private static bool WentWrong(LessonFigure lesson) => lesson.Lesson.FromMistake || lesson.Lesson.Verdict == Verdict.NeverAgain;
+
+    private static LessonGroupView GroupOf(Book book, LessonOrder order, LessonGroup group)
     {
-        var parts = lesson.On.Parts.Where(book.Showing.Shows).Select(part => book.Part(part).Title).ToList();
-        return parts.Count == 0 ? Show.Date(lesson.Date) : $"{string.Join(", ", parts)} · {Show.Date(lesson.Date)}";
+        var sorted = order == LessonOrder.Date
+            ? group.Lessons.OrderByDescending(lesson => lesson.Date).ThenBy(lesson => lesson.Id)
+            : group.Lessons.OrderByDescending(lesson => lesson.MinutesLost).ThenByDescending(lesson => lesson.Money).ThenByDescending(lesson => lesson.Date).ThenBy(lesson => lesson.Id);
+        var byKind = sorted.ToLookup(WentWrong);
+        return new LessonGroupView(
+            GroupId(group.Id),
+            group.Heading,
+            [.. new[] { ListOf(book, "wrong", "What went wrong", byKind[true]), ListOf(book, "worked", "What worked", byKind[false]) }.Where(list => list.Lines.Count > 0)]);
     }
+
+    private static LessonListView ListOf(Book book, string kind, string heading, IEnumerable<LessonFigure> lessons)
+    {
+        List<LessonLineView> lines = [.. lessons.Select(lesson => LessonLineView.Of(book, lesson))];
+        return new LessonListView(kind, heading, [.. lines.Take(MostInView)], [.. lines.Skip(MostInView)]);
+    }
+
+    private static string GistOf(LessonOrder order) => order switch
+    {
+        LessonOrder.Operation => "By operation, the dearest first. What a lesson cost is what its own mistake cost, and every mistake that repeats it.",
+        LessonOrder.Cause => "By cause, the cause that cost most first.",
+        LessonOrder.Part => "By part, in the order of the parts lists.",
+        LessonOrder.Tool => "By tool: what to remember when you take it from the shelf.",
+        LessonOrder.Cost => "By what they cost: what its own mistake cost, and every mistake that repeats it.",
+        _ => "By date, the latest first.",
+    };
 
     private static List<FactView> FactsOf(Book book)
     {
         var totals = book.Lessons.Totals;
-        var share = book.Hours.Minutes > Minutes.Zero ? (double)totals.MinutesLost.Count / book.Hours.Minutes.Count : 0;
-        var facts = new List<FactView>
-        {
-            new("Lost", Show.Hours(totals.MinutesLost), $"{Show.PerCent(share)} of all hours"),
-            new("Mistakes", Show.Number(book.Lessons.Mistakes.Count)),
-            new("Forgotten", Show.Times(book.Lessons.All.Sum(lesson => lesson.Repeated.Count))),
-            new("Heeded", Show.Times(book.Lessons.All.Sum(lesson => lesson.Heeded.Count))),
-        };
+        var facts = new List<FactView> { new("Hours lost", Show.HoursOrDash(totals.MinutesLost)) };
         if (totals.MoneyLost > 0)
         {
-            facts.Insert(1, new FactView("Spent on them", Show.Money(totals.MoneyLost, book.Journal.Currency)));
+            facts.Add(new FactView("Money lost", Show.Money(totals.MoneyLost, book.Journal.Currency)));
         }
 
+        facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Show.Times(totals.Repeated)));
+        facts.Add(new FactView("Heeded", totals.Heeded == 0 ? "not yet" : Show.Times(totals.Heeded)));
         return facts;
     }
+
+    private static IReadOnlyList<PuttingRightView> PuttingRightOf(Book book) =>
+    [
+        .. book.Lessons.Totals.PuttingRight.Where(one => one.Minutes > Minutes.Zero).Select(one => new PuttingRightView(
+            new LinkView(book.Journal.Builds.First(build => build.Id == one.Build).Title, Addresses.Of(one.Build)), Show.Hours(one.Minutes), Show.PerCent(one.Share))),
+    ];
+
+    private static string? UntilForgottenOf(IReadOnlyList<int> days) => days.Count switch
+    {
+        0 => null,
+        1 => $"One lesson was forgotten, {Days(days[0])} after it was learned.",
+        _ => $"Between learning and forgetting lay {Days(days[0])} at the least, {Days(days[^1])} at the most, and {Days(days[days.Count / 2])} in the middle.",
+    };
+
+    private static string Days(int days) => Show.Count(days, "day", "days");
 }

@@ -8,7 +8,8 @@ public sealed record NotFoundPage(PageFrame Frame)
         var desk = new Desk(book, Addresses.NotFound);
         var frame = desk.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
 
-        // A server shows this page at whatever address was asked for, so the way to the root must not depend on it.
-        return new NotFoundPage(book.Journal.Address is { } home ? frame with { Root = home.AbsoluteUri } : frame);
+        // A server shows this page at whatever address was asked for, so the way to the root must not depend on it; nor
+        // must it name the host, or a preview elsewhere would fetch from there.
+        return new NotFoundPage(frame with { Root = book.Journal.Address?.AbsolutePath ?? "", Canonical = null });
     }
 }

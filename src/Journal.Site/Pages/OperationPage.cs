@@ -1,11 +1,8 @@
+using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
-
-/// <summary>A setting that was used, as written.</summary>
-public sealed record SettingRowView(string Material, string Diameter, string Speed, string Feed, string Depth, string Cutter, string Verdict, LinkView Entry);
 
 /// <summary>What this journal knows about one operation.</summary>
 public sealed record OperationPage(
@@ -14,8 +11,10 @@ public sealed record OperationPage(
     string Title,
     IReadOnlyList<FactView> Facts,
     IReadOnlyList<CautionView> Cautions,
-    IReadOnlyList<RemarkView> Lessons,
+    IReadOnlyList<RemarkView> BeforeYouStart,
+    IReadOnlyList<RemarkView> MoreLessons,
     IReadOnlyList<SettingRowView> Settings,
+    ChartView? Speeds,
     IReadOnlyList<ToolLineView> Tools,
     ChartView ByPart,
     IReadOnlyList<EntryLineView> Entries)
@@ -24,38 +23,43 @@ public sealed record OperationPage(
     {
         var desk = new Desk(book, Addresses.Of(id));
         var operation = book.Operation(id);
-        var jobs = book.Journal.Entries.SelectMany(entry => entry.Jobs.Where(job => job.Operations.Contains(id)), (entry, job) => (Entry: entry, Job: job)).ToList();
+        var jobs = book.Index.Jobs[id].ToList();
         var shown = jobs.Where(job => book.Showing.Shows(job.Entry)).ToList();
-        var lessons = book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id) && lesson.On.Operations.Contains(id)).OrderByDescending(lesson => lesson.MinutesLost).ThenBy(lesson => lesson.Id).ToList();
+        var lessons = book.ToRead.Ranked(JobToCome.With(id));
         var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = desk.LatestDate(shown.Select(job => job.Entry)) };
         return new OperationPage(
             desk.Frame("operation", operation.Title, $"What this workshop knows about {Show.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [Desk.FrontCrumb], block),
             $"Operation · {Show.Lower(BuildPage.KindWords(operation.Kind))}",
             operation.Title,
             FactsOf(book, id, jobs),
-            Desk.Cautions(CautionReader.Shared.Where(caution => caution.Operations.Contains(id))),
-            [.. lessons.Select(lesson => desk.Lesson(lesson, Show.Date(lesson.Date)))],
-            [.. shown.SelectMany(job => SettingsOf(book, job.Entry, job.Job)).Distinct()],
+            desk.Cautions(Core.Figures.Cautions.For(id)),
+            [.. lessons.Take(LessonsToRead.Few).Select(desk.ToRead)],
+            [.. lessons.Skip(LessonsToRead.Few).Select(desk.ToRead)],
+            SettingRows.Of(book, id),
+            SettingRows.Speeds(book, id),
             [.. ToolsOf(book, desk, shown)],
             HoursByPart(book, id, operation.Title),
             [.. shown.Select(job => job.Entry).Distinct().OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Select(desk.Line)]);
     }
 
-    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<(Entry Entry, Job Job)> jobs)
+    // Of fewer jobs a quartile says no more than the jobs themselves.
+    private const int FewestForQuartiles = 4;
+
+    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<EntryJob> jobs)
     {
         var minutes = book.Hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero;
-        var alone = jobs.Where(job => job.Job.Operations.Count == 1).Select(job => job.Job.Time.Count).Order().ToList();
+        var alone = jobs.Where(job => job.Job.Operations.Count == 1).Select(job => job.Job).ToList();
         var facts = new List<FactView> { new("Hours", Show.Hours(minutes)), new("Jobs", Show.Number(jobs.Count)) };
-        if (alone.Count > 0)
+        if (JobTimes.Of(alone.Select(job => job.Time)) is { } times)
         {
-            var note = alone.Count >= 4 ? $"half between {Show.Hours(Quantile(alone, 0.25))} and {Show.Hours(Quantile(alone, 0.75))}" : null;
-            facts.Add(new FactView("A job takes", Show.Hours(Quantile(alone, 0.5)), note));
+            var note = times.Jobs >= FewestForQuartiles ? $"median; half of {Show.Number(times.Jobs)} between {Show.Hours(times.Lower)} and {Show.Hours(times.Upper)}" : "median";
+            facts.Add(new FactView("A job takes", Show.Hours(times.Median), note));
         }
 
-        var setUp = jobs.Where(job => job.Job.Operations.Count == 1).Sum(job => job.Job.SetUp);
+        var setUp = alone.Sum(job => job.SetUp);
         if (setUp > Minutes.Zero)
         {
-            facts.Add(new FactView("Of it setting up", Show.PerCent((double)setUp.Count / alone.Sum())));
+            facts.Add(new FactView("Of it setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
         }
 
         var lost = book.Lessons.Mistakes.Where(cost => cost.On.Operations.Contains(id)).Sum(cost => cost.Minutes);
@@ -67,27 +71,7 @@ public sealed record OperationPage(
         return facts;
     }
 
-    // Hyndman and Fan (1996), definition 7: linear between the order statistics, 0 and 1 at the ends.
-    private static Minutes Quantile(List<int> sorted, double p)
-    {
-        var at = (sorted.Count - 1) * p;
-        var (below, above) = (sorted[(int)Math.Floor(at)], sorted[(int)Math.Ceiling(at)]);
-        return new Minutes((int)Math.Round(below + (at - Math.Floor(at)) * (above - below), MidpointRounding.AwayFromZero));
-    }
-
-    private static IEnumerable<SettingRowView> SettingsOf(Book book, Entry entry, Job job) => entry.Settings.Where(setting => setting.Job == job.Number).Select(setting => new SettingRowView(
-        MaterialWords(book, setting.Material?.Family ?? book.Materials(entry, job).Select(family => (Id<MaterialFamily>?)family).FirstOrDefault()),
-        setting.Diameter ?? "–",
-        setting.Rpm is { } rpm ? rpm.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) : "–",
-        setting.Feed ?? "–",
-        setting.Depth ?? "–",
-        setting.Cutter ?? "–",
-        setting.Verdict ?? "–",
-        new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref))));
-
-    private static string MaterialWords(Book book, Id<MaterialFamily>? family) => family is { } id ? book.Journal.Vocabulary.Materials[id].Title : "–";
-
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<(Entry Entry, Job Job)> shown) => shown
+    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<EntryJob> shown) => shown
         .SelectMany(job => job.Job.Tools)
         .CountBy(tool => tool)
         .Where(tool => book.Showing.Shows(tool.Key))

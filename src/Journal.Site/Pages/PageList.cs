@@ -15,17 +15,22 @@ internal static class PageList
     {
         yield return new PageOrder(Addresses.Front, "front", () => FrontPage.Of(book));
         yield return new PageOrder(Addresses.Timeline, "timeline", () => TimelinePage.Of(book));
-        yield return new PageOrder(Addresses.Lessons, "lessons", () => LessonsPage.Of(book));
+        foreach (var page in OfLessons(book))
+        {
+            yield return page;
+        }
+
         yield return new PageOrder(Addresses.Tooling, "tooling", () => ToolingPage.Of(book));
+        yield return new PageOrder(Addresses.Find, "find", () => FindPage.Of(book));
         yield return new PageOrder(Addresses.NotFound, "not-found", () => NotFoundPage.Of(book));
         foreach (var page in book.Journal.Builds.SelectMany(build => OfBuild(book, build)))
         {
             yield return page;
         }
 
-        foreach (var lesson in book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id)))
+        foreach (var plan in book.ShownPlans)
         {
-            yield return new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(book, lesson));
+            yield return new PageOrder(Addresses.Of(plan.Id), "plan", () => PlanPage.Of(book, plan));
         }
 
         foreach (var operation in book.ShownOperations)
@@ -33,6 +38,13 @@ internal static class PageList
             yield return new PageOrder(Addresses.Of(operation), "operation", () => OperationPage.Of(book, operation));
         }
     }
+
+    /// <summary>The lessons book: its pages by one thing and another, and a page for each lesson.</summary>
+    public static IEnumerable<PageOrder> OfLessons(Book book) =>
+    [
+        .. Enum.GetValues<LessonOrder>().Select(order => new PageOrder(Addresses.Of(order), "lessons", () => LessonsPage.Of(book, order))),
+        .. book.ShownLessons.Select(lesson => new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(book, lesson))),
+    ];
 
     private static IEnumerable<PageOrder> OfBuild(Book book, Build build)
     {

@@ -32,7 +32,8 @@ public sealed record PartPage(
     IReadOnlyList<PhotoView> Photos,
     IReadOnlyList<PurchaseView> Bought,
     IReadOnlyList<EntryLineView> Entries,
-    IReadOnlyList<EntryLineView> PointingHere)
+    IReadOnlyList<EntryLineView> PointingHere,
+    IReadOnlyList<VideoView> Videos)
 {
     internal static PartPage Of(Book book, Build build, Part part)
     {
@@ -40,13 +41,16 @@ public sealed record PartPage(
         var desk = new Desk(book, Addresses.Of(reference));
         var entries = book.Worked[reference].ToList();
         var shown = entries.Where(book.Showing.Shows).ToList();
-        var state = book.State.Builds.First(one => one.Build == build.Id);
+        var state = book.StateOf(build.Id);
         var finished = state.Finished.Select(one => one.Part).ToHashSet();
         var balloon = desk.Balloon(build, part, finished);
-        var hours = book.Hours.Builds.First(one => one.Build == build.Id).Parts.First(one => one.Part == part.Id);
+        var hours = book.HoursOf(build.Id).Parts.First(one => one.Part == part.Id);
         book.Routes.TryGetValue(reference, out var route);
+        var frame = desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown));
+        var (readings, remarks) = (ReadingRows.Of(book, reference), RemarksOf(book, desk, reference).ToList());
+        var lines = (route?.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows) ?? 0) + readings.Count + remarks.Count;
         return new PartPage(
-            desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown)),
+            frame with { IsLong = lines > MostOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
             FactsOf(part, hours.Minutes, route, entries),
@@ -55,15 +59,19 @@ public sealed record PartPage(
             Show.HoursOrDash(hours.Work.In(TimeKind.SettingUp)),
             GuessByOperation(book, part, hours),
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
-            Desk.Cautions(CautionsOf(book, shown, reference)),
+            desk.Cautions(Core.Figures.Cautions.For(build with { Entries = shown }, part)),
             [.. ToolsOf(book, desk, reference, shown)],
-            ReadingRows.Of(book, reference),
-            [.. RemarksOf(book, desk, reference)],
+            readings,
+            remarks,
             [.. shown.SelectMany(entry => desk.Photos(entry).Select(photo => photo with { From = book.Link(entry.Ref) }))],
             [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
             [.. shown.Select(desk.Line)],
-            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)]);
+            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)],
+            VideoView.Of(book, build, part));
     }
+
+    // So many lines of route, readings and remarks surely fit on A4 and Letter in the usual setting, tried in print.
+    private const int MostOnOnePage = 12;
 
     private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)
     {
@@ -112,7 +120,7 @@ public sealed record PartPage(
     private static List<FactView> FactsOf(Part part, Minutes taken, Route? route, List<Entry> entries)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
-        if (part.Guess is { } guess)
+        if (part.Guess?.ForAll(part.Quantity) is { } guess)
         {
             var ratio = taken > Minutes.Zero ? $"{Show.Ratio(taken.Count / guess.MeanMinutes)} times over" : null;
             facts.Add(new FactView("Guess", Show.Hours(new Minutes((int)Math.Round(guess.MeanMinutes))), ratio));
@@ -134,8 +142,10 @@ public sealed record PartPage(
         return facts;
     }
 
-    private static SetUpView SetUpOf(Book book, SetUp setUp) =>
-        new(setUp.Number * 10, setUp.Datum, setUp.Held, [.. setUp.Steps.Select(step => StepOf(book, step))]);
+    // How it was held is told by the entries; where none of them is shown, neither is that.
+    private static SetUpView SetUpOf(Book book, SetUp setUp) => setUp.Steps.Any(step => book.Showing.Shows(step.Entry))
+        ? new SetUpView(setUp.Number * 10, setUp.Datum, setUp.Held, [.. setUp.Steps.Select(step => StepOf(book, step))])
+        : new SetUpView(setUp.Number * 10, null, null, [.. setUp.Steps.Select(step => StepOf(book, step))]);
 
     private static StepView StepOf(Book book, RouteStep step)
     {
@@ -155,7 +165,7 @@ public sealed record PartPage(
 
     private static ChartView? GuessByOperation(Book book, Part part, PartHours hours)
     {
-        if (part.Guess is not { ByOperation.Count: > 0 } guess)
+        if (part.Guess?.ForAll(part.Quantity) is not { ByOperation.Count: > 0 } guess)
         {
             return null;
         }
@@ -166,20 +176,13 @@ public sealed record PartPage(
         return GuessChart.Draw("against-guess", "By operation", $"Hours taken on {part.Title} against hours guessed, by operation.", [.. rows], "Operation");
     }
 
-    private static IEnumerable<Core.Trade.Caution> CautionsOf(Book book, List<Entry> shown, PartRef part)
-    {
-        var called = shown.SelectMany(entry => entry.Jobs.Where(job => job.Parts.Any(share => share.Part == part.Part))
-            .SelectMany(job => Core.Reading.CautionReader.Shared.Where(caution => caution.IsCalledForBy(job.Operations, book.Materials(entry, job), "")))).ToHashSet();
-        return Core.Reading.CautionReader.Shared.Where(called.Contains);
-    }
-
     private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, PartRef part, List<Entry> shown)
     {
         var used = shown.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Part)).ToList();
         var made = used.SelectMany(job => job.Made).Distinct().ToList();
         return made.Concat(used.SelectMany(job => job.Tools)).Distinct().Where(book.Showing.Shows).Select(id =>
         {
-            var figure = book.Tooling.Tools.First(tool => tool.Id == id);
+            var figure = book.ToolFigure(id);
             return desk.ToolLine(id, made.Contains(id) ? $"{KindWord(book, figure.Tool)}made for this part, {Show.Hours(figure.MinutesToMake)}" : null);
         });
     }
@@ -188,12 +191,12 @@ public sealed record PartPage(
 
     private static IEnumerable<RemarkView> RemarksOf(Book book, Desk desk, PartRef part)
     {
-        foreach (var cost in book.Lessons.Mistakes.Where(cost => book.Showing.Shows(cost.Ref.Entry) && cost.On.Parts.Contains(part)))
+        foreach (var cost in book.Index.MistakesOn[part].Where(cost => book.Showing.Shows(cost.Ref.Entry)))
         {
             yield return desk.Mistake(cost, withPlace: true);
         }
 
-        foreach (var lesson in book.Lessons.All.Where(lesson => book.Showing.Shows(lesson.Id) && lesson.On.Parts.Contains(part)))
+        foreach (var lesson in book.Index.LessonsOn[part].Where(lesson => book.Showing.Shows(lesson.Id)))
         {
             yield return desk.Lesson(lesson, "Lesson");
         }

@@ -13,12 +13,15 @@ internal static class PictureElement
     /// <summary>How wide it makes one of several side by side.</summary>
     public const string SideBySide = "(min-width: 40rem) 20rem, 100vw";
 
+    /// <summary>The address of the size that every browser can show, from the root of the site.</summary>
+    public static string AddressOf(PublishedPhoto photo) =>
+        photo.Address(photo.Widths.FirstOrDefault(width => width >= 960, photo.Width), PictureMaker.Fallback);
+
     public static Html Of(PublishedPhoto photo, string root, string alt, bool isLazy, string sizes)
     {
-        var middle = photo.Widths.FirstOrDefault(width => width >= 960, photo.Width);
         return new Html(string.Create(
             CultureInfo.InvariantCulture,
-            $"<picture><source type=\"image/webp\" srcset=\"{Set(photo, root, PictureMaker.Modern)}\" sizes=\"{sizes}\"><img src=\"{root}{photo.Address(middle, PictureMaker.Fallback)}\" srcset=\"{Set(photo, root, PictureMaker.Fallback)}\" sizes=\"{sizes}\" width=\"{photo.Width}\" height=\"{photo.Height}\"{(isLazy ? " loading=\"lazy\"" : "")} decoding=\"async\" alt=\"{Html.Escape(alt)}\"></picture>"));
+            $"<picture><source type=\"image/webp\" srcset=\"{Set(photo, root, PictureMaker.Modern)}\" sizes=\"{sizes}\"><img src=\"{root}{AddressOf(photo)}\" srcset=\"{Set(photo, root, PictureMaker.Fallback)}\" sizes=\"{sizes}\" width=\"{photo.Width}\" height=\"{photo.Height}\"{(isLazy ? " loading=\"lazy\"" : "")} decoding=\"async\" alt=\"{Html.Escape(alt)}\"></picture>"));
     }
 
     private static string Set(PublishedPhoto photo, string root, string extension) =>

@@ -57,6 +57,9 @@ public static class Show
     /// <summary>The first letter in lower case, for a title inside a sentence.</summary>
     public static string Lower(string text) => text.Length > 1 && char.IsUpper(text[0]) && !char.IsUpper(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;
 
+    /// <summary>The first letter as a capital.</summary>
+    public static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
     /// <summary>A text shortened at a word to at most so many characters, for descriptions.</summary>
     public static string Shorten(string text, int most)
     {

@@ -17,7 +17,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
     internal static StoryPage Of(Book book, Build build)
     {
         var desk = new Desk(book, Addresses.Story(build.Id));
-        var hours = book.Hours.Builds.First(one => one.Build == build.Id).Minutes;
+        var hours = book.HoursOf(build.Id).Minutes;
         var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = desk.LatestDate(build.Entries) };
         return new StoryPage(
             desk.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [Desk.FrontCrumb, Desk.Crumb(build)], block),
@@ -44,21 +44,29 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
         return text.ToString();
     }
 
-    // An entry tells of the first part that it worked on; what belongs to no part stands where it happened first or last.
+    // An entry tells of the first part that it worked on. What belongs to no part opens the story where it happened
+    // before any part was begun, and else ends it.
     private static List<StoryPartView> PartsOf(Book book, Desk desk, Build build)
     {
-        var finished = book.State.Builds.First(one => one.Build == build.Id).Finished.Select(one => one.Part).ToHashSet();
+        var finished = book.StateOf(build.Id).Finished.Select(one => one.Part).ToHashSet();
+        var told = build.Entries.Where(entry => entry.Story is not null && book.Showing.Shows(entry)).ToList();
+        var beginning = told.TakeWhile(entry => PartOf(book, entry) is null).ToList();
+        var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(book, entry));
+        var chapters = byPart.Where(group => group.Key is not null)
+            .Select(group => (Part: (Part?)book.Part(new PartRef(build.Id, group.Key!.Value)), Entries: (IEnumerable<Entry>)group))
+            .Prepend((Part: null, Entries: beginning))
+            .Append((Part: null, Entries: byPart[null]));
         return
         [
-            .. build.Entries.Where(entry => entry.Story is not null && book.Showing.Shows(entry))
-                .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part).FirstOrDefault(part => book.Showing.Shows(new PartRef(build.Id, part!.Value))))
-                .Select(group =>
-                {
-                    var part = group.Key is { } id ? book.Part(new PartRef(build.Id, id)) : null;
-                    return new StoryPartView(part is null ? null : desk.Balloon(build, part, finished), part?.Title ?? "The build as a whole", [.. group.Select(entry => Step(desk, entry))]);
-                }),
+            .. chapters.Where(chapter => chapter.Entries.Any()).Select(chapter => new StoryPartView(
+                chapter.Part is { } part ? desk.Balloon(build, part, finished) : null,
+                chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "The whole"),
+                [.. chapter.Entries.Select(entry => Step(desk, entry))])),
         ];
     }
+
+    private static Id<Part>? PartOf(Book book, Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part)
+        .FirstOrDefault(part => book.Showing.Shows(new PartRef(entry.Build, part!.Value)));
 
     private static StoryStepView Step(Desk desk, Entry entry) =>
         new(entry.Story!, new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)), desk.Photos(entry).FirstOrDefault());

@@ -32,9 +32,9 @@ public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<Bu
         var parts = timeline.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Part))).OrderBy(part => part.First).ThenBy(part => part.Last)
             .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new PartDays(link.Text, DaysOf(book.Routes[new PartRef(build.Id, part.Part)]), part.SetUps, link.Address) : null!);
         return new BuildDaysView(
-            build.Id.Value,
+            $"build_{build.Id}",
             Desk.Crumb(build),
-            PartsTimelineChart.Draw($"{build.Id}-parts", "Parts over the weeks", $"The parts of {build.Title}, each from its first day to its last.", [.. parts], timeline.Idle, BuildPage.Marks(book, timeline), desk.Root),
+            PartsTimelineChart.Draw($"build_{build.Id}_parts", "Parts over the weeks", $"The parts of {build.Title}, each from its first day to its last.", [.. parts], timeline.Idle, BuildPage.Marks(book, timeline), desk.Root),
             BuildPage.GatheredOf(book, desk, build.Title, timeline) is { } gathered ? Renamed(book, desk, build, timeline, gathered) : null,
             timeline.Pace is { } pace ? $"{Show.Hours(new Minutes((int)Math.Round(pace.HoursAWeek * 60)))} a week, idle weeks counted; work in {Show.Number(pace.WeeksWorked)} of {Show.Count(pace.Weeks.Count, "week", "weeks")}." : "",
             [.. timeline.Idle.Select(idle => new IdleView(DateView.Of(idle.First), DateView.Of(idle.Last), Show.Count(idle.Days, "day", "days")))],
@@ -43,7 +43,7 @@ public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<Bu
 
     // Several builds share the page, so each chart needs ids of its own.
     private static ChartView Renamed(Book book, Desk desk, Build build, BuildTimeline timeline, ChartView gathered) => GatheredChart.Draw(
-        $"{build.Id}-gathered",
+        $"build_{build.Id}_gathered",
         gathered.Title,
         $"Hours of {build.Title} gathered over the calendar.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],

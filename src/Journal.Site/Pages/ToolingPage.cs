@@ -7,7 +7,7 @@ namespace Journal.Site.Pages;
 public sealed record ToolRowView(
     string Id, string Title, string? Note, string? Link, string? Disclose, string Got, string Cost, string FirstUsed, string Jobs, string Hours, IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> PointingHere);
 
-/// <summary>Tools of a kind.</summary>
+/// <summary>Tools of a kind. No id that a maker gives has an underscore, so ours never meet a tool's.</summary>
 public sealed record ToolGroupView(string Id, string Title, IReadOnlyList<ToolRowView> Tools);
 
 /// <summary>The tooling bill: what it took to make all this.</summary>
@@ -24,7 +24,7 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
             $"Tooling bill · {Show.Count(shown.Count, "tool", "tools")}",
             FactsOf(book, shown),
             [.. kinds.Select(kind => new ToolGroupView(
-                $"kind-{kind.Id?.Value ?? "unlisted"}", kind.Title, [.. shown.Where(tool => tool.Tool.Kind == kind.Id).Select(tool => Row(book, tool))])).Where(group => group.Tools.Count > 0)],
+                $"kind_{kind.Id?.Value ?? "unlisted"}", kind.Title, [.. shown.Where(tool => tool.Tool.Kind == kind.Id).Select(tool => Row(book, tool))])).Where(group => group.Tools.Count > 0)],
             book.Journal.Currency);
     }
 

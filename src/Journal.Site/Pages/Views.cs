@@ -17,6 +17,9 @@ public sealed record PageFrame
     /// <summary>The kind of page, for the style sheet.</summary>
     public required string Kind { get; init; }
 
+    /// <summary>Whether a shop copy of it needs the small setting to stay on one page.</summary>
+    public bool IsLong { get; init; }
+
     /// <summary>The journal's title.</summary>
     public required string Journal { get; init; }
 
@@ -28,6 +31,15 @@ public sealed record PageFrame
 
     /// <summary>The page's absolute address; null where the site has none.</summary>
     public string? Canonical { get; init; }
+
+    /// <summary>What kind of thing the page is where it is shared, in the words of the Open Graph protocol.</summary>
+    public string ShareType { get; init; } = "website";
+
+    /// <summary>The picture to show where the page is shared, its address made absolute; null where there is none, or the site has no address.</summary>
+    public PhotoView? SharePicture { get; init; }
+
+    /// <summary>What the page says of itself to machines; null for nothing.</summary>
+    public DataBlock? StructuredData { get; init; }
 
     /// <summary>The pages above this one.</summary>
     public IReadOnlyList<LinkView> Crumbs { get; init; } = [];
@@ -112,6 +124,15 @@ public sealed record PhotoView
     /// <summary>The address of its largest size, from the root of the site.</summary>
     public required string Largest { get; init; }
 
+    /// <summary>The width of its largest size in pixels.</summary>
+    public required int Width { get; init; }
+
+    /// <summary>The height of its largest size in pixels.</summary>
+    public required int Height { get; init; }
+
+    /// <summary>What it shows, for those who do not see it.</summary>
+    public required string Alt { get; init; }
+
     /// <summary>The colour that stands in while it loads.</summary>
     public required string Ground { get; init; }
 
@@ -135,7 +156,12 @@ public sealed record TrialView(DateView Date, LinkView Entry, string On, string 
 public sealed record SnagView(LinkView Text, DateView Since);
 
 /// <summary>A caution: one line, and the rest for those who want it.</summary>
-public sealed record CautionView(string Title, string Happens, string Done, string Source);
+/// <param name="Title">The line.</param>
+/// <param name="For">The materials that it is for; null for all.</param>
+/// <param name="Happens">What can happen.</param>
+/// <param name="Done">What is usually done.</param>
+/// <param name="Source">Where that is published.</param>
+public sealed record CautionView(string Title, string? For, string Happens, string Done, string Source);
 
 /// <summary>A text of an entry as HTML, already resolved for one page.</summary>
 public sealed record ProseView(Html Html);

@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Text;
+using Journal.Site.Text;
 
 namespace Journal.Site.Templates;
 
@@ -8,7 +10,7 @@ namespace Journal.Site.Templates;
 /// </summary>
 public readonly record struct Html(string Markup)
 {
-    private static readonly System.Buffers.SearchValues<char> WithMeaning = System.Buffers.SearchValues.Create("&<>\"'");
+    private static readonly SearchValues<char> WithMeaning = SearchValues.Create([.. "&<>\"'", .. Unprintable.Letters]);
 
     /// <summary>Nothing.</summary>
     public static Html Empty => new("");
@@ -19,7 +21,7 @@ public readonly record struct Html(string Markup)
     /// <summary>HTML for a plain text.</summary>
     public static Html Of(string text) => new(Escape(text));
 
-    /// <summary>A text with the five characters escaped that HTML gives a meaning.</summary>
+    /// <summary>A text with the five characters escaped that HTML gives a meaning, and none that it forbids.</summary>
     public static string Escape(string text)
     {
         if (text.AsSpan().IndexOfAny(WithMeaning) < 0)
@@ -37,7 +39,7 @@ public readonly record struct Html(string Markup)
                 '>' => escaped.Append("&gt;"),
                 '"' => escaped.Append("&quot;"),
                 '\'' => escaped.Append("&#39;"),
-                _ => escaped.Append(letter),
+                _ => escaped.Append(Unprintable.Contains(letter) ? '\uFFFD' : letter),
             };
         }
 

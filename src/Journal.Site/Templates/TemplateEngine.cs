@@ -33,6 +33,14 @@ public sealed class TemplateEngine(TemplateFiles files)
         {
             text = body.Render(context);
         }
+        catch (ScriptRuntimeException e) when (e.GetBaseException() is TemplateException fault)
+        {
+            throw new TemplateException(fault.Message, e);
+        }
+        catch (ScriptParserRuntimeException e) when (e.ParserMessages.Count > 0)
+        {
+            throw Fault(e.ParserMessages[0].Span, e.ParserMessages[0].Message);
+        }
         catch (ScriptRuntimeException e)
         {
             throw Fault(e.Span, e.OriginalMessage);

@@ -35,7 +35,7 @@ public sealed class TemplateFiles
         return new TemplateFiles(files);
     }
 
-    /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours.</summary>
+    /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours; names with a dot first are left.</summary>
     /// <exception cref="TemplateException">The folder does not exist.</exception>
     public static TemplateFiles From(string folder)
     {
@@ -47,7 +47,11 @@ public sealed class TemplateFiles
         var files = Own().files;
         foreach (var path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
         {
-            files[Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/')] = File.ReadAllBytes(path);
+            var name = Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
+            if (!name.Split('/').Any(step => step.StartsWith('.')))
+            {
+                files[name] = File.ReadAllBytes(path);
+            }
         }
 
         return new TemplateFiles(files);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ganss.Xss;
 using Journal.Core.Model;
 using Journal.Site.Templates;
 using Markdig.Extensions.Tables;
@@ -17,9 +16,14 @@ internal interface ITextTargets
     /// <summary>The address of a link's target, relative to the page; null for plain text.</summary>
     string? AddressOf(LinkTarget target);
 
-    /// <summary>The HTML of a picture that stands in the text; null where it is not shown.</summary>
-    Html? PictureOf(string written);
+    /// <summary>A picture that stands in the text; null where there is none of that name, so that its words stand instead.</summary>
+    TextPicture? PictureOf(string written);
 }
+
+/// <summary>A picture in a text.</summary>
+/// <param name="Address">Where it lies, relative to the page; null where it is not to be shown, nor its words.</param>
+/// <param name="Html">What stands in the text.</param>
+internal sealed record TextPicture(string? Address, Html Html);
 
 /// <summary>
 /// Makes HTML of an entry's text. Only allow-listed addresses survive; raw HTML goes through the sanitiser, and only
@@ -27,7 +31,10 @@ internal interface ITextTargets
 /// </summary>
 internal sealed class BodyHtml(ITextTargets targets)
 {
-    private static readonly HtmlSanitizer Sanitiser = CreateSanitiser();
+    private static readonly Sanitiser Sanitiser = new();
+
+    // Addresses within the site that this text leads to. Raw HTML may use no others: only these are known to exist.
+    private readonly HashSet<string> within = new(StringComparer.Ordinal);
 
     /// <summary>The text as HTML. Headings begin at the second level, because the page's title is the first.</summary>
     public Html Render(Body body)
@@ -37,60 +44,30 @@ internal sealed class BodyHtml(ITextTargets targets)
             return Html.Empty;
         }
 
-        var resolved = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
-        return new Html(Render(body.Document, resolved, body.HoldsHtml));
+        return new Html(Render(body, [body.Document]));
     }
 
-    private string Render(MarkdownDocument document, Dictionary<string, LinkTarget?> links, bool holdsHtml)
+    /// <summary>Some paragraphs of the text as HTML.</summary>
+    public Html Render(Body body, IReadOnlyList<ParagraphBlock> paragraphs) => new(Render(body, (IReadOnlyList<MarkdownObject>)paragraphs));
+
+    private string Render(Body body, IReadOnlyList<MarkdownObject> blocks)
     {
+        var links = body.Links.GroupBy(link => link.Written, StringComparer.Ordinal).ToDictionary(same => same.Key, same => same.First().Target, StringComparer.Ordinal);
         using var writer = new StringWriter(CultureInfo.InvariantCulture) { NewLine = "\n" };
         var renderer = new HtmlRenderer(writer);
-        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(document)));
+        renderer.ObjectRenderers.Replace<HeadingRenderer>(new ShiftedHeadings(Shift(body.Document)));
         renderer.ObjectRenderers.Replace<LinkInlineRenderer>(new Links(this, links));
         renderer.ObjectRenderers.Replace<AutolinkInlineRenderer>(new Autolinks(this, links));
         renderer.ObjectRenderers.Replace<CodeBlockRenderer>(new FocusableCode());
-        renderer.ObjectRenderers.AddIfNotAlready<ScrollingTables>();
-        renderer.Render(document);
-        writer.Flush();
-        return holdsHtml ? Sanitise(writer.ToString()) : writer.ToString();
-    }
-
-    private static string Sanitise(string html)
-    {
-        // One sanitiser serves all threads, one at a time: it is rarely needed and dear to make.
-        lock (Sanitiser)
+        renderer.ObjectRenderers.Add(new ScrollingTables());
+        foreach (var block in blocks)
         {
-            return Sanitiser.Sanitize(html);
+            renderer.Render(block);
         }
-    }
 
-    private static HtmlSanitizer CreateSanitiser()
-    {
-        var sanitiser = new HtmlSanitizer { KeepChildNodes = false };
-        sanitiser.AllowedTags.Clear();
-        sanitiser.AllowedTags.UnionWith(
-        [
-            "a", "abbr", "b", "blockquote", "br", "code", "dd", "del", "details", "div", "dl", "dt", "em", "figcaption", "figure", "h2", "h3", "h4", "h5", "h6",
-            "hr", "i", "img", "picture", "source", "ins", "kbd", "li", "mark", "ol", "p", "pre", "q", "s", "samp", "small", "span", "strong", "sub", "summary", "sup", "table",
-            "tbody", "td", "tfoot", "th", "thead", "time", "tr", "u", "ul", "var",
-        ]);
-        sanitiser.AllowedAttributes.Clear();
-        sanitiser.AllowedAttributes.UnionWith(["href", "src", "srcset", "sizes", "type", "decoding", "alt", "title", "width", "height", "datetime", "colspan", "rowspan", "scope", "start", "class", "tabindex", "role", "aria-label", "loading"]);
-        sanitiser.AllowedClasses.UnionWith(["scroll", "num", "photo", "plate"]);
-        sanitiser.AllowedSchemes.Clear();
-        sanitiser.AllowedSchemes.UnionWith(["http", "https", "mailto"]);
-        sanitiser.AllowedCssProperties.Clear();
-        sanitiser.AllowedAtRules.Clear();
-
-        // A picture from elsewhere would be a request to another host.
-        sanitiser.FilterUrl += (_, e) =>
-        {
-            if (e.Tag.NodeName == "IMG" && e.OriginalUrl.Contains(':', StringComparison.Ordinal))
-            {
-                e.SanitizedUrl = null;
-            }
-        };
-        return sanitiser;
+        writer.Flush();
+        var html = Unprintable.Replace(writer.ToString());
+        return body.HoldsHtml ? Sanitiser.Clean(html, within) : html;
     }
 
     private static int Shift(MarkdownDocument document)
@@ -99,9 +76,21 @@ internal sealed class BodyHtml(ITextTargets targets)
         return 2 - top;
     }
 
-    private string? AddressOf(string url, Dictionary<string, LinkTarget?> links) => links.TryGetValue(url, out var target)
-        ? target is { } known ? targets.AddressOf(known) : null
-        : SafeAddress.IsSafe(url) ? url : null;
+    private string? AddressOf(string url, Dictionary<string, LinkTarget?> links)
+    {
+        if (!links.TryGetValue(url, out var target))
+        {
+            return SafeAddress.IsSafe(url) ? url : null;
+        }
+
+        var address = target is { } known ? targets.AddressOf(known) : null;
+        if (address is not null)
+        {
+            within.Add(address);
+        }
+
+        return address;
+    }
 
     private sealed class ShiftedHeadings(int shift) : HtmlObjectRenderer<HeadingBlock>
     {
@@ -122,7 +111,7 @@ internal sealed class BodyHtml(ITextTargets targets)
             {
                 WriteImage(renderer, obj);
             }
-            else if (body.AddressOf(obj.Url ?? "", links) is { } address)
+            else if (renderer.EnableHtmlForInline && body.AddressOf(obj.Url ?? "", links) is { } address)
             {
                 renderer.Write("<a href=\"").WriteEscapeUrl(address).Write('"');
                 if (!string.IsNullOrEmpty(obj.Title))
@@ -144,23 +133,35 @@ internal sealed class BodyHtml(ITextTargets targets)
         {
             if (body.Picture(obj.Url) is { } picture)
             {
-                renderer.Write(picture.Markup);
+                renderer.Write(picture.Html.Markup);
+                return;
             }
-            else
-            {
-                renderer.WriteChildren(obj);
-            }
+
+            // Its words stand instead, plain as they would have been in `alt`.
+            var before = renderer.EnableHtmlForInline;
+            renderer.EnableHtmlForInline = false;
+            renderer.WriteChildren(obj);
+            renderer.EnableHtmlForInline = before;
         }
     }
 
-    private Html? Picture(string? url) => url is null ? null : targets.PictureOf(Uri.UnescapeDataString(url));
+    private TextPicture? Picture(string? url)
+    {
+        var picture = url is null ? null : targets.PictureOf(Uri.UnescapeDataString(url));
+        if (picture?.Address is { } address)
+        {
+            within.Add(address);
+        }
+
+        return picture;
+    }
 
     private sealed class Autolinks(BodyHtml body, Dictionary<string, LinkTarget?> links) : HtmlObjectRenderer<AutolinkInline>
     {
         protected override void Write(HtmlRenderer renderer, AutolinkInline obj)
         {
             var url = obj.IsEmail ? "mailto:" + obj.Url : obj.Url;
-            if (body.AddressOf(url, links) is { } address)
+            if (renderer.EnableHtmlForInline && body.AddressOf(url, links) is { } address)
             {
                 renderer.Write("<a href=\"").WriteEscapeUrl(address).Write("\">").WriteEscape(obj.Url).Write("</a>");
             }
@@ -182,20 +183,46 @@ internal sealed class BodyHtml(ITextTargets targets)
         }
     }
 
+    // Columns to the right are columns of figures; inline styles are not allowed on our pages.
     private sealed class ScrollingTables : HtmlObjectRenderer<Table>
     {
-        private static readonly HtmlTableRenderer Inner = new();
+        private int count;
 
         protected override void Write(HtmlRenderer renderer, Table obj)
         {
-            renderer.EnsureLine().WriteLine("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Table\">");
-            foreach (var definition in obj.ColumnDefinitions)
+            count++;
+            renderer.EnsureLine().Write("<div class=\"scroll\" tabindex=\"0\" role=\"region\" aria-label=\"Table ").Write(count.ToString(CultureInfo.InvariantCulture)).WriteLine(" in the text\"><table>");
+            foreach (var group in obj.OfType<TableRow>().GroupBy(row => row.IsHeader))
             {
-                definition.Alignment ??= null;
+                var name = group.Key ? "thead" : "tbody";
+                renderer.Write('<').Write(name).WriteLine('>');
+                foreach (var row in group)
+                {
+                    WriteRow(renderer, row, obj.ColumnDefinitions);
+                }
+
+                renderer.Write("</").Write(name).WriteLine('>');
             }
 
-            Inner.Write(renderer, obj);
-            renderer.EnsureLine().WriteLine("</div>");
+            renderer.WriteLine("</table></div>");
+        }
+
+        private static void WriteRow(HtmlRenderer renderer, TableRow row, List<TableColumnDefinition> columns)
+        {
+            renderer.Write("<tr>");
+            foreach (var (at, cell) in row.OfType<TableCell>().Index())
+            {
+                var name = row.IsHeader ? "th" : "td";
+                renderer.Write('<').Write(name).Write(row.IsHeader ? " scope=\"col\"" : "");
+                renderer.Write(at < columns.Count && columns[at].Alignment == TableColumnAlign.Right ? " class=\"num\">" : ">");
+                var before = renderer.ImplicitParagraph;
+                renderer.ImplicitParagraph = true;
+                renderer.WriteChildren(cell);
+                renderer.ImplicitParagraph = before;
+                renderer.Write("</").Write(name).Write('>');
+            }
+
+            renderer.WriteLine("</tr>");
         }
     }
 }

@@ -63,7 +63,7 @@ public sealed class BuildUnderWayTests
             Parts = [.. build.Parts.Select(part => part.Id.Value == "part-9" ? part with { Reguess = Hours(20) } : part)],
         })).Parts[9];
 
-        Assert.StartsWith("your guess 20h", second.Basis, StringComparison.Ordinal);
+        Assert.StartsWith("your second guess 20h (at first ", second.Basis, StringComparison.Ordinal);
         Assert.InRange(second.P50 / first.P50, 1.7, 2.1);
     }
 

@@ -207,9 +207,9 @@ public sealed class EstimateTests(ITestOutputHelper output)
     }
 
     [Fact]
-    public void Of_SixPieces_TakesSixTimesOneAndAGuessByOperationIsForEach()
+    public void Of_SixPieces_TakesSixTimesOneAndAGuessForOnePieceIsForEach()
     {
-        var guessed = Part("screws", quantity: 6) with { Guess = new Guess { Likely = Time(2), ByOperation = [(new("turning"), Time(2))] } };
+        var guessed = Part("screws", quantity: 6) with { Guess = new Guess { Likely = Time(2), ByOperation = [(new("turning"), Time(2))], ForOnePiece = true } };
         var estimate = Estimated(new Shop().WithDrill(9).Journal(), Plan("shaper", Part("pin", operations: ["turning"]), Part("pins", null, ["turning"], 6), guessed));
 
         // The reference is six times as long; the slope of step 6 takes a little off what is longer than usual.

@@ -62,9 +62,9 @@ public sealed class HistoryTests
     }
 
     [Fact]
-    public void Of_AGuessByOperationForSixPieces_IsForEachPiece()
+    public void Of_AGuessForOnePieceOfSix_IsForEachPiece()
     {
-        var screws = Part("screws", quantity: 6) with { Guess = new Guess { Likely = Time(2.5), ByOperation = [(new("turning"), Time(1)), (new("boring"), Time(1.5))] } };
+        var screws = Part("screws", quantity: 6) with { Guess = new Guess { Likely = Time(2.5), ByOperation = [(new("turning"), Time(1)), (new("boring"), Time(1.5))], ForOnePiece = true } };
         var journal = new Shop().With("drill", BuildStatus.Finished, [screws], ("2025-03-01", "screws", "turning", 10, "screws")).Journal();
 
         Assert.Equal(15, History.Of(journal, Day("2025-04-01")).Parts[0].GuessHours);

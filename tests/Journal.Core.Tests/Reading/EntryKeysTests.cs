@@ -37,7 +37,7 @@ public sealed class EntryKeysTests
             cleared: rattle
             trials: {on: air, pressure: 3 bar, speed: 200 rpm, minutes: 12.5, result: Ran}
             readings: {feature: bore, required: 25 H7, actual: 25.012, with: gauges}
-            settings: {diameter: 25, rpm: 320, feed: 0.05, teeth: 2, width: 3, depth: 0.5, material: cast-iron GG25, cutter: bar, machine: lathe, coolant: dry, verdict: good, note: Sang}
+            settings: {diameter: 25, rpm: 320, feed: 0.05 mm/turn, teeth: 2, width: 3, depth: 0.5, material: cast-iron GG25, cutter: bar, machine: lathe, coolant: dry, verdict: good, note: Sang}
             milestone: First bore
             story: The head was bored.
             bought: {what: Drill, cost: 12.50, kind: tooling, for: quill, because: zero}
@@ -86,7 +86,7 @@ public sealed class EntryKeysTests
         var measured = Assert.Single(entry.Readings);
         Assert.Equal(("bore", "head", "25 H7", "25.012", "gauges", 25), (measured.Feature, measured.Part?.Value, measured.Required, measured.Actual, measured.With?.Value, measured.Place.Line));
         var setting = Assert.Single(entry.Settings);
-        Assert.Equal(("25", 320m, "0.05", 2, "3", "0.5"), (setting.Diameter, setting.Rpm, setting.Feed, setting.Teeth, setting.Width, setting.Depth));
+        Assert.Equal(("25", 320m, "0.05 mm/turn", 2, "3", "0.5"), (setting.Diameter, setting.Rpm, setting.Feed, setting.Teeth, setting.Width, setting.Depth));
         Assert.Equal(("grey-iron", "GG25", "bar", "lathe", "dry", "good", "Sang"), (setting.Material?.Family.Value, setting.Material?.Grade, setting.Cutter, setting.Machine?.Value, setting.Coolant, setting.Verdict, setting.Note));
         Assert.Equal(("First bore", "The head was bored.", "Bored over size for a bush."), (entry.Milestone, entry.Story, entry.Departure));
         var purchase = Assert.Single(entry.Bought);

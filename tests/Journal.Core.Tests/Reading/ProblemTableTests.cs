@@ -100,6 +100,12 @@ public sealed class ProblemTableTests
         new(TooManyPieces, "drill/2025-10-04.md:5:12", "With this, 7 pieces of `gib-screw` are finished; the build needs 6.", "`quantity`", j => j.WriteEntry("2025-10-03", "finished: {gib-screw: 4}").WriteEntry("2025-10-04", "finished: {gib-screw: 3}")),
         new(FinishedTwice, "drill/2025-10-04.md:5:11", "`head` was finished before, in 2025-10-03.", "`mends`", j => j.WriteEntry("2025-10-03", "finished: head").WriteEntry("2025-10-04", "finished: head")),
 
+        new(NotADimension, "drill/2025-10-03.md:5:39", "“1/0 in” does not do for `required`.", "", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 1/0 in}")),
+        new(NotAFit, "drill/2025-10-03.md:5:42", "“12 H99” does not do for `required`.", "4 to 13", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required:  12 H99}")),
+        new(UnitMissing, "drill/2025-10-03.md:5:37", "A fraction without a unit", "`7/16 in`", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 7/16}")),
+        new(FeedPerWhat, "drill/2025-10-03.md:5:21", "“0.1” does not do for `feed`. The feed does not say per what.", "`0.1 mm/rev`", j => j.WriteEntry("2025-10-03", "settings: {feed: 0.1}")),
+        new(LikelySlip, "drill/2025-10-03.md:5:52", "ten times the required one", "12.01", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 12 H7, actual: 120.1}")),
+
         new(BodyTooLong, "drill/2025-10-03.md:6:1", "The text has 70000 characters; at most 65536 are read.", "Split the entry", j => j.WriteEntry("2025-10-03", body: new string('a', 70000))),
         new(TextTooNested, "drill/2025-10-03.md:7:1", "nested too deep", "list, quote or link", j => j.WriteEntry("2025-10-03", body: $"A\n{new string('>', 60)} b\n")),
         new(TableTooLarge, "drill/2025-10-03.md:6:1", "at most 64 columns", "on its side", j => j.WriteEntry("2025-10-03", body: string.Concat(Enumerable.Repeat("|a", 80)) + "|\n")),

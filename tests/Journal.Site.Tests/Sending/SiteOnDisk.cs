@@ -73,8 +73,7 @@ internal sealed partial class SiteOnDisk : IDisposable
             File.WriteAllBytes(path, bytes);
         }
 
-        var manifest = new Manifest(files.ToDictionary(file => file.Key, file => Convert.ToHexStringLower(SHA256.HashData(file.Value))));
-        File.WriteAllBytes(Path.Combine(Folder, Manifest.FileName), manifest.ToBytes());
+        File.WriteAllBytes(Path.Combine(Folder, Manifest.FileName), Manifest.ToBytes(files.ToDictionary(file => file.Key, file => Convert.ToHexStringLower(SHA256.HashData(file.Value)))));
         return this;
     }
 

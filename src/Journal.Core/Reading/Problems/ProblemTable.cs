@@ -89,6 +89,13 @@ public static class ProblemTable
     public static readonly ProblemKind TooManyPieces = Error("too-many-pieces", "With this, {0} pieces of `{1}` are finished; the build needs {2}.", "Mend the number here or `quantity` in build.yaml.");
     public static readonly ProblemKind FinishedTwice = Warning("finished-twice", "`{0}` was finished before, in {1}.", "If it was reworked, say so with `mends`; one `finished` is enough.");
 
+    // Readings and settings. What is wrong, and the remedy, come from the reader of dimensions.
+    public static readonly ProblemKind NotADimension = Error("not-a-dimension", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind NotAFit = Error("not-a-fit", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind UnitMissing = Error("unit-missing", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind FeedPerWhat = Warning("feed-per-what", "“{0}” does not do for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind LikelySlip = Warning("likely-slip", "“{0}” stands for `{1}`. {2}", "{3}");
+
     // Text and pictures.
     public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; at most {1} are read.", "Split the entry in two; each can have a date of its own.");
     public static readonly ProblemKind TextTooNested = Error("text-too-nested", "The text is nested too deep here to be read safely.", "Take out what is not meant as list, quote or link.");

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Core.Reading.Forms;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Yaml;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Reading.Shapes;
@@ -34,6 +35,9 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>Parts finished.</summary>
     public List<FinishedClaim> Finished { get; } = [];
 
+    /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
+    public List<WrittenValue> Values { get; } = [];
+
     public Place Start => new(File, 1, 1);
 }
 
@@ -59,6 +63,9 @@ internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Plac
 
 /// <summary>The hours of one job on one date, with the stretches by the clock among them and where each stands.</summary>
 internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<(Stretch Stretch, Place Place)> Stretches, Place Place);
+
+/// <summary>The value of a key of a reading or a setting, which is known by the place of its map.</summary>
+internal sealed record WrittenValue(Place Map, string Key, TextNode Value);
 
 /// <summary>A part, or pieces of it, said to be finished.</summary>
 internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);

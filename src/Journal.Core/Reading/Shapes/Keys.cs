@@ -15,12 +15,11 @@ internal static class Keys
     public static readonly string[] NewOperation = [.. NewWord, "kind"];
 
     public static readonly string[] Build =
-        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "parts", "whole", "mates", "videos"];
+        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "hours-a-week", "away", "parts", "whole", "mates", "videos"];
 
+    /// <summary>The same in builds and plans, so that a plan's parts list can become a build's as it stands.</summary>
     public static readonly string[] Part =
-        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess"];
-
-    public static readonly string[] PlannedPart = [.. Part, "operations", "like"];
+        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess", "operations", "like"];
 
     public static readonly string[] Mate = ["hole", "shaft"];
 
@@ -30,7 +29,7 @@ internal static class Keys
 
     public static readonly string[] ThreePoints = ["low", "likely", "high"];
 
-    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "link", "disclose"];
+    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose"];
 
     public static readonly string[] Plan = ["title", "start", "hours-a-week", "away", "parts", "whole", "publish"];
 

@@ -11,14 +11,14 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
     private readonly GuessShape guesses = new(scope);
     private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
-    public IReadOnlyList<Part> ReadAll(Fields fields, string[] known)
+    public IReadOnlyList<Part> ReadAll(Fields fields)
     {
-        return [.. fields.Items("parts").Select(node => Read(fields, node, known)).OfType<Part>()];
+        return [.. fields.Items("parts").Select(node => Read(fields, node)).OfType<Part>()];
     }
 
-    private Part? Read(Fields list, Node node, string[] known)
+    private Part? Read(Fields list, Node node)
     {
-        var fields = node is TextNode ? null : list.Map(node, known);
+        var fields = node is TextNode ? null : list.Map(node, Keys.Part);
         var idNode = node is TextNode ? node : fields?["id"];
         if (fields is not null && !fields.Wants("id", "Give the part a short name, such as `id: gib-screw`."))
         {
@@ -58,7 +58,7 @@ internal sealed class PartShape(FileScope scope, Id<Build>? build)
         {
             var times = guesses.Times(byOperation);
             operations = [.. times.Select(time => time.Operation)];
-            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times };
+            guess ??= times.Count == 0 ? null : new Guess { Likely = times.Sum(time => time.Time), ByOperation = times, ForOnePiece = true };
         }
         else
         {

@@ -95,11 +95,22 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, PartsList parts
         {
             Feature = named is null ? feature : feature[(dot + 1)..],
             Part = named is not null ? new Id<Part>(named) : PartOf(fields),
-            Required = fields.Text("required"),
-            Actual = fields.Text("actual"),
+            Required = AsWritten(fields, "required"),
+            Actual = AsWritten(fields, "actual"),
             With = fields.Mention<Tool>("with", IdKind.Tool, null),
             Place = fields.Place,
         };
+    }
+
+    // What it means depends on the build and on other entries; its place is kept until all are read.
+    private string? AsWritten(Fields fields, string key)
+    {
+        if (fields[key] is TextNode value)
+        {
+            scope.Values.Add(new WrittenValue(fields.Place, key, value));
+        }
+
+        return fields.Text(key);
     }
 
     // The part given, else the one part of the job named, else of the first job that is for a single part.
@@ -117,12 +128,12 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, PartsList parts
     private Setting Setting(Fields fields) => new()
     {
         Job = JobNumber(fields),
-        Diameter = fields.Text("diameter"),
+        Diameter = AsWritten(fields, "diameter"),
         Rpm = fields.Number("rpm", 0.1m, "Write revolutions per minute as a number, such as `480`."),
-        Feed = fields.Text("feed"),
+        Feed = AsWritten(fields, "feed"),
         Teeth = fields.Count("teeth"),
-        Width = fields.Text("width"),
-        Depth = fields.Text("depth"),
+        Width = AsWritten(fields, "width"),
+        Depth = AsWritten(fields, "depth"),
         Material = words.Material(fields),
         Cutter = fields.Text("cutter"),
         Machine = fields.Mention<Tool>("machine", IdKind.Tool, null),

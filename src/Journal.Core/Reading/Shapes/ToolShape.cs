@@ -25,6 +25,7 @@ internal sealed class ToolShape(FileScope scope)
             Cost = fields.Cost("cost"),
             Since = fields.Date("since"),
             Need = fields.Choice<Need>("need") ?? Need.Handy,
+            Resolution = DimensionShape.Resolution(fields, scope),
             Link = fields.Address("link"),
             Disclose = fields.Text("disclose"),
             DefinedIn = definedIn,

@@ -73,6 +73,7 @@ internal sealed class BodyReader(string file, ProblemLog log)
         }
     }
 
+
     private static bool IsLocal(string? url) => !string.IsNullOrEmpty(url) && !url.Contains(':', StringComparison.Ordinal) && !url.StartsWith("//", StringComparison.Ordinal);
 
     private static string? WordsOf(LinkInline image)

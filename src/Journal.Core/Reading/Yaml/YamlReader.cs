@@ -68,6 +68,9 @@ internal sealed class YamlReader
         }
     }
 
+    /// <summary>Whatever a YAML document holds; null, with a problem, where it cannot be read.</summary>
+    public static Node? ReadAny(string text, ProblemLog log) => ReadNode(text, "", 1, log);
+
     private static Node? ReadNode(string text, string file, int firstLine, ProblemLog log)
     {
         var reader = new YamlReader(text, file, firstLine, log);

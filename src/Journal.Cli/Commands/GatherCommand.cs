@@ -1,0 +1,111 @@
+using System.CommandLine;
+using System.Globalization;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Cli.Writing;
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Pictures;
+using Journal.Site.Photos;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal gather</c>: new pictures to the evenings when they were taken.</summary>
+internal static class GatherCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var folder = InOption.Create();
+        var from = new Argument<string>("photo folder") { Description = "Where the pictures lie; they are copied, never moved." };
+        var trial = new Option<bool>("--dry-run") { Description = "Say what would be done, and do nothing." };
+        var command = new ExampledCommand("gather", "New pictures to the evenings when they were taken.", "journal gather phone --dry-run") { from, trial, folder };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => Gather(open, asked.GetValue(from)!, asked.GetValue(trial), terminal)));
+        return command;
+    }
+
+    private static int Gather(OpenJournal open, string named, bool isTrial, Terminal terminal)
+    {
+        var from = Path.GetFullPath(named, terminal.Folder);
+        if (!Directory.Exists(from))
+        {
+            throw new WrongWordException($"There is no folder {from}. Name the one where your pictures are.");
+        }
+
+        var files = Directory.EnumerateFiles(from, "*", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
+            .Where(path => !Path.GetFileName(path).StartsWith('.'))
+            .ToList();
+        var pictures = files.Where(PictureShelf.IsPicture).Select(path => PictureTimes.Of(path, open.Clock)).ToList();
+        var print = new Printout(terminal);
+        var fates = Run(open, pictures, isTrial);
+        Tell(fates, from, isTrial, print);
+        if (files.Where(IsPhonePicture).ToList() is { Count: > 0 } phones)
+        {
+            print.Gap();
+            print.Say($"{Capital(Count.Of(phones.Count, "picture"))} in a form that pages cannot show ({string.Join(", ", phones.Select(Path.GetExtension).Distinct())}). Let the telephone export JPEG, then gather again.");
+        }
+
+        return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
+    }
+
+    private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial)
+    {
+        if (isTrial)
+        {
+            return Gathering.Run(open.Folder, open.Journal, pictures, isTrial);
+        }
+
+        using var slate = SlateFile.Take(open.Folder);
+        return Gathering.Run(open.Folder, open.Journal, pictures, isTrial);
+    }
+
+    private static void Tell(IReadOnlyList<Gathered> fates, string from, bool isTrial, Printout print)
+    {
+        string Name(Gathered fate) => Path.GetRelativePath(from, fate.Picture.Path);
+        foreach (var entry in fates.Where(fate => fate.Fate == Fate.Added).GroupBy(fate => fate.Entry))
+        {
+            print.Heading(entry.Key!);
+            foreach (var fate in entry)
+            {
+                print.Hang("  ", $"{Name(fate)} as {fate.As}{(fate.Picture.IsFileTime ? ", by the time of the file" : "")}");
+            }
+        }
+
+        List(fates, Fate.Refused, "Not added", fate => $"{Name(fate)} for {fate.Entry}: {fate.Why}", print);
+        List(fates, Fate.NoEntry, "No entry for their evening", fate => $"{Name(fate)}, {Evening(fate)}{(fate.Picture.IsFileTime ? " by the time of the file" : "")}", print);
+        print.Gap();
+        print.Say(LastLine(fates, isTrial));
+    }
+
+    private static void List(IReadOnlyList<Gathered> fates, Fate fate, string heading, Func<Gathered, string> line, Printout print)
+    {
+        if (fates.All(one => one.Fate != fate))
+        {
+            return;
+        }
+
+        print.Heading(heading);
+        foreach (var one in fates.Where(one => one.Fate == fate))
+        {
+            print.Hang("  ", line(one));
+        }
+    }
+
+    private static string LastLine(IReadOnlyList<Gathered> fates, bool isTrial)
+    {
+        int Of(Fate fate) => fates.Count(one => one.Fate == fate);
+        if (fates.Count == 0)
+        {
+            return "There are no pictures in that folder.";
+        }
+
+        var there = Of(Fate.AlreadyThere) == 0 ? "" : $"; {Of(Fate.AlreadyThere).ToString(CultureInfo.InvariantCulture)} the journal has already";
+        return $"{Capital(Count.Of(Of(Fate.Added), "picture"))} {(isTrial ? "would be added" : "added")}{there}.";
+    }
+
+    private static string Evening(Gathered fate) => Wording.Written.Date(fate.Picture.Evening);
+
+    private static string Capital(string text) => Count.Capital(text);
+
+    private static bool IsPhonePicture(string path) => Path.GetExtension(path).ToUpperInvariant() is ".HEIC" or ".HEIF" or ".AVIF" or ".DNG";
+}

@@ -1,0 +1,79 @@
+using System.CommandLine;
+using System.Net.Sockets;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Core.Reading.Problems;
+using Journal.Site.Preview;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal preview</c>: the site while you write.</summary>
+internal static class PreviewCommand
+{
+    private const int UsualPort = 8765;
+
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
+        var port = new Option<int?>("--port") { Description = "The port on this machine. Left out: 8765, or any that is free.", HelpName = "number" };
+        port.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int?>() is < 1 or > 65535)
+            {
+                result.AddError("`--port` wants a number from 1 to 65535.");
+            }
+        });
+        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
+        var command = new ExampledCommand("preview", "The site on this machine while you write, renewed as files are saved. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
+        command.SetAction((asked, cancellation) => Run(
+            asked.GetValue(folder), asked.GetValue(port), asked.GetValue(template), asked.GetValue(today) ?? terminal.Today, terminal, cancellation));
+        return command;
+    }
+
+    private static async Task<int> Run(string? named, int? port, string? template, DateOnly today, Terminal terminal, CancellationToken cancellation)
+    {
+        if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
+        {
+            terminal.Complain(JournalPlace.WhyNot(named, terminal.Folder));
+            return ExitStatus.WrongUse;
+        }
+
+        using var preview = Open(folder, today, template is null ? null : Path.GetFullPath(template, terminal.Folder), port);
+        if (preview is null)
+        {
+            terminal.Complain($"Port {port} is taken. Leave `--port` out for one that is free.");
+            return ExitStatus.NotFinished;
+        }
+
+        await preview.Run((version, problems) => Tell(preview, version, problems, terminal), cancellation);
+        return ExitStatus.Well;
+    }
+
+    // Null where the port that was asked for is taken.
+    private static SitePreview? Open(string folder, DateOnly today, string? template, int? port)
+    {
+        try
+        {
+            return new SitePreview(folder, today, template, port ?? UsualPort);
+        }
+        catch (SocketException)
+        {
+            return port is null ? new SitePreview(folder, today, template, port: 0) : null;
+        }
+    }
+
+    private static void Tell(SitePreview preview, int version, IReadOnlyList<Problem> problems, Terminal terminal)
+    {
+        if (version == 1)
+        {
+            terminal.Out.WriteLine(preview.Address);
+            terminal.Out.Flush();
+            terminal.Complain("Open it in a browser on this machine. Ctrl-C ends it.");
+        }
+
+        var counts = problems.Count == 0 ? "all well" : $"{ProblemCounts.InWords(problems)}; `journal check` tells more";
+        terminal.Complain($"Made {Count.Times(version)}: {counts}.");
+    }
+}

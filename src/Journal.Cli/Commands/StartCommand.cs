@@ -1,0 +1,47 @@
+using System.CommandLine;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Core.Writing;
+using Journal.Core.Writing.Bench;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal start</c>: a new journal with one example build.</summary>
+internal static class StartCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var folder = new Argument<string>("folder") { Description = "A new folder, or an empty one." };
+        var title = new Option<string>("--title") { Description = "What stands on top of every page.", HelpName = "words", DefaultValueFactory = _ => "My bench book" };
+        var today = TodayOption.Create(hidden: true);
+        var command = new ExampledCommand("start", "A new journal with one small example build.", "journal start the-lean-to") { folder, title, today };
+        command.SetAction(asked => Start(asked.GetValue(folder)!, asked.GetValue(title)!, asked.GetValue(today), terminal));
+        return command;
+    }
+
+    private static int Start(string named, string title, DateOnly? today, Terminal terminal)
+    {
+        var folder = Path.GetFullPath(named, terminal.Folder);
+        if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
+        {
+            terminal.Complain($"{folder} is not empty. Name a new folder; nothing was written.");
+            return ExitStatus.WrongUse;
+        }
+
+        var zone = ZoneOf(TimeZoneInfo.Local);
+        NewJournal.Write(folder, title, today ?? BenchClock.Evening(TimeZoneInfo.ConvertTime(terminal.Now, TimeZoneInfo.Local).DateTime), zone);
+        var print = new Printout(terminal);
+        print.Say($"A journal begins in {folder}. Its remarks explain each key; the tap wrench in it is an example.");
+        print.Put($"  cd {(folder.Contains(' ', StringComparison.Ordinal) ? $"\"{folder}\"" : folder)}");
+        print.Put("  journal next");
+        print.Put("  journal publish --to site");
+        return ExitStatus.Well;
+    }
+
+    // The machine's own zone by its IANA name; Universal Time where it has none.
+    private static string ZoneOf(TimeZoneInfo zone) =>
+        zone.Id.Contains('/', StringComparison.Ordinal) ? zone.Id
+            : TimeZoneInfo.TryConvertWindowsIdToIanaId(zone.Id, out var name) ? name
+            : "Etc/UTC";
+}

@@ -1,0 +1,148 @@
+using System.CommandLine;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Cli.Writing;
+using Journal.Core.Figures;
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Entries;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal stint</c>: the time at the bench, kept safe between commands.</summary>
+internal static class StintCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal) =>
+        new ExampledCommand("stint", "The time at the bench: begin when you switch the light on, end when you switch it off.", "journal stint begin --part head --operation boring")
+        {
+            BeginCommand(terminal), PauseCommand(terminal), EndCommand(terminal), ShowCommand(terminal),
+        };
+
+    private static ExampledCommand BeginCommand(Terminal terminal)
+    {
+        var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operation());
+        var command = new ExampledCommand("begin", "Begin a stint, or go on after a pause.", "journal stint begin --part head --operation boring") { part, operation, build, folder };
+        command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) =>
+            Begin(open, slate, asked.GetValue(build), asked.GetValue(part), asked.GetValue(operation), terminal)));
+        return command;
+    }
+
+    private static ExampledCommand PauseCommand(Terminal terminal)
+    {
+        var folder = InOption.Create();
+        var command = new ExampledCommand("pause", "Tea, or the telephone: stop counting until `journal stint begin`.", "journal stint pause") { folder };
+        command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) => Pause(open, slate, terminal)));
+        return command;
+    }
+
+    private static ExampledCommand EndCommand(Terminal terminal)
+    {
+        var (folder, part, operation) = (InOption.Create(), JobOptions.Part(), JobOptions.Operation());
+        part.Description = "The part, where it became another one than the stint began with.";
+        operation.Description = "The operation, likewise.";
+        var at = ClockTime.Option("--at", "When you stopped, such as 22:40, if that was earlier.");
+        var now = new Option<bool>("--now") { Description = "A stint that was left running overnight: you worked through." };
+        var drop = new Option<bool>("--drop") { Description = "Forget the stint; write nothing." };
+        var command = new ExampledCommand("end", "End the stint; its job goes into tonight's entry.", "journal stint end --at 22:40") { part, operation, at, now, drop, folder };
+        command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) =>
+            End(open, slate, new SaidEnd(asked.GetValue(at), asked.GetValue(now), asked.GetValue(drop)), asked.GetValue(part), asked.GetValue(operation), terminal)));
+        return command;
+    }
+
+    private static ExampledCommand ShowCommand(Terminal terminal)
+    {
+        var folder = InOption.Create();
+        var command = new ExampledCommand("show", "Whether a stint is running, and for how long.", "journal stint show") { folder };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
+        {
+            new Printout(terminal).Say(Show(open, SlateFile.Peek(open.Folder).Stint, terminal));
+            return ExitStatus.Well;
+        }));
+        return command;
+    }
+
+    private static int OnSlate(string? named, Terminal terminal, Func<OpenJournal, SlateFile, int> work) => OpenJournal.With(named, terminal, open =>
+    {
+        using var slate = SlateFile.Take(open.Folder);
+        return work(open, slate);
+    });
+
+    private static int Begin(OpenJournal open, SlateFile slate, string? named, string? part, string? operation, Terminal terminal)
+    {
+        if (slate.Slate.Stint is { } running)
+        {
+            return GoOn(open, slate, running, terminal);
+        }
+
+        var build = open.Build(named);
+        var state = BuildStateOf(open, build.Id);
+        var stint = new Stint
+        {
+            Began = terminal.Now.ToUniversalTime(),
+            Build = build.Id.Value,
+            Part = OpenJournal.Part(build, part) ?? (build.Parts.Count == 0 ? null : Usual.Part(build, state)?.Value ?? "whole"),
+            Operation = open.Operation(operation) ?? Usual.Operation(build)?.Value,
+        };
+        slate.Keep(slate.Slate with { Stint = stint });
+        var asLastTime = part is null && operation is null && build.Entries.Count > 0 ? ", as last time" : "";
+        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobWords.Of(new TitleBook(open.Journal), build.Id, stint.Part, stint.Operation)}{asLastTime}.");
+        return ExitStatus.Well;
+    }
+
+    private static int GoOn(OpenJournal open, SlateFile slate, Stint running, Terminal terminal)
+    {
+        if (StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
+        {
+            throw new WrongWordException($"{Show(open, running, terminal)} End that one first: `journal stint end`.");
+        }
+
+        slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses.SkipLast(1), running.Pauses[^1] with { To = terminal.Now.ToUniversalTime() }] } });
+        terminal.Complain($"On again at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far.");
+        return ExitStatus.Well;
+    }
+
+    private static int Pause(OpenJournal open, SlateFile slate, Terminal terminal)
+    {
+        if (slate.Slate.Stint is not { IsPaused: false } running || StintEnding.IsForgotten(running, open.Clock, terminal.Now))
+        {
+            throw new WrongWordException(Show(open, slate.Slate.Stint, terminal));
+        }
+
+        slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses, new Pause(terminal.Now.ToUniversalTime(), null)] } });
+        terminal.Complain($"Paused at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far. `journal stint begin` goes on.");
+        return ExitStatus.Well;
+    }
+
+    private static int End(OpenJournal open, SlateFile slate, SaidEnd said, string? part, string? operation, Terminal terminal)
+    {
+        if (slate.Slate.Stint is null)
+        {
+            throw new WrongWordException(Show(open, null, terminal));
+        }
+
+        if (new StintEnding(open, slate, terminal).End(said, part, operation) is { } file)
+        {
+            terminal.Out.WriteLine(Path.Combine(open.Folder, file.Replace('/', Path.DirectorySeparatorChar)));
+        }
+
+        return ExitStatus.Well;
+    }
+
+    private static string Show(OpenJournal open, Stint? stint, Terminal terminal)
+    {
+        if (stint is null)
+        {
+            return "No stint is running. `journal stint begin` begins one.";
+        }
+
+        var job = JobWords.Of(new TitleBook(open.Journal), new(stint.Build), stint.Part, stint.Operation);
+        var began = $"{(StintEnding.IsForgotten(stint, open.Clock, terminal.Now) ? $"{Wording.Written.Date(open.Clock.Evening(stint.Began))} at " : "")}{open.Clock.Time(stint.Began)}";
+        return stint.IsPaused
+            ? $"A stint on {job} began {began} and is paused since {open.Clock.Time(stint.Pauses[^1].From)}: {stint.TimeUntil(terminal.Now)} at the bench."
+            : $"A stint on {job} has been running since {began}: {stint.TimeUntil(terminal.Now)} at the bench.";
+    }
+
+    private static BuildState BuildStateOf(OpenJournal open, Core.Model.Id<Core.Model.Build> build) =>
+        State.Of(open.Journal).Builds.Single(state => state.Build == build);
+}

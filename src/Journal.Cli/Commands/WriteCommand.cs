@@ -1,0 +1,46 @@
+using System.CommandLine;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Writing;
+
+namespace Journal.Cli.Commands;
+
+/// <summary><c>journal write</c>: tonight's entry, from what the journal knows.</summary>
+internal static class WriteCommand
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static Command Create(Terminal terminal)
+    {
+        var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operation());
+        var hours = new Option<string?>("--hours") { Description = "How long, such as 1h30 or 19:10-20:40. Left out: the stint's time.", HelpName = "time" };
+        var tools = Many("--tool", "id", "A tool that was used; once for each.");
+        var title = new Option<string?>("--title") { Description = "The entry's title.", HelpName = "words" };
+        var mistakes = Many("--mistake", "words", "What went wrong, in a sentence; once for each.");
+        var next = new Option<string?>("--next") { Description = "What to do next, and how the machine was left.", HelpName = "words" };
+        var captions = new Option<bool>("--captions") { Description = "Ask for one line a picture, and for little else." };
+        var photos = new Option<string?>("--photos") { Description = "Take tonight's pictures from this folder too.", HelpName = "folder" };
+        var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Left out: tonight; before four in the morning, last evening.", "--today");
+        var command = new ExampledCommand("write", "Tonight's entry, from what the journal knows. Never writes over another.", "journal write --part head --operation boring --hours 1h30")
+        {
+            part, operation, hours, tools, title, mistakes, next, captions, photos, build, date, folder,
+        };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => new EveningWriter(open, terminal).Write(new Wish
+        {
+            Build = asked.GetValue(build),
+            Part = asked.GetValue(part),
+            Operation = asked.GetValue(operation),
+            Hours = asked.GetValue(hours),
+            Tools = asked.GetResult(tools) is null ? null : asked.GetValue(tools),
+            Title = asked.GetValue(title),
+            Mistakes = asked.GetResult(mistakes) is null ? null : asked.GetValue(mistakes),
+            Next = asked.GetValue(next),
+            WantsCaptions = asked.GetValue(captions),
+            Photos = asked.GetValue(photos),
+            Evening = asked.GetValue(date),
+        })));
+        return command;
+    }
+
+    private static Option<string[]> Many(string name, string what, string description) =>
+        new(name) { Description = description, HelpName = what, Arity = ArgumentArity.OneOrMore, AllowMultipleArgumentsPerToken = false };
+}

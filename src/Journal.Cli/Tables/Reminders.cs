@@ -1,0 +1,49 @@
+using Journal.Cli.Output;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+
+namespace Journal.Cli.Tables;
+
+/// <summary>What to have in mind before a job is written up: what was next, open snags, lessons.</summary>
+internal static class Reminders
+{
+    /// <summary>The reminders; nothing where there are none.</summary>
+    /// <param name="journal">The journal.</param>
+    /// <param name="build">The build that the job is for.</param>
+    /// <param name="part">The part's id, <c>whole</c>, or null.</param>
+    /// <param name="operation">The operation's id, or null.</param>
+    /// <param name="remarks">Tonight's remarks, which go into the text.</param>
+    /// <param name="print">Where to.</param>
+    public static void Print(MakerJournal journal, Build build, string? part, string? operation, IEnumerable<string> remarks, Printout print)
+    {
+        var state = State.Of(journal).Builds.Single(state => state.Build == build.Id);
+        if (state.Next is { } next)
+        {
+            print.Hang("Was next  ", next.Text);
+        }
+
+        foreach (var (i, open) in state.Snags.Index())
+        {
+            print.Hang(i == 0 ? "Snags     " : "          ", open.Snag.Text);
+        }
+
+        foreach (var (i, read) in LessonsToRead.Of(Lessons.Of(journal).All).For(JobTonight(build, part, operation)).Index())
+        {
+            print.Hang(i == 0 ? "Lessons   " : "          ", read.Lesson.Lesson.Text + (read.Lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {read.Lesson.MinutesLost})"));
+        }
+
+        foreach (var (i, remark) in remarks.Index())
+        {
+            print.Hang(i == 0 ? "Jotted    " : "          ", remark);
+        }
+    }
+    private static JobToCome JobTonight(Build build, string? part, string? operation)
+    {
+        var known = build.Parts.FirstOrDefault(one => one.Id.Value == part);
+        return new JobToCome(
+            operation is null ? [] : [new(operation)],
+            known?.Material is { } material ? [material.Family] : [],
+            known is null ? [] : [known.Id],
+            []);
+    }
+}

@@ -1,0 +1,215 @@
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Tables;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Entries;
+
+namespace Journal.Cli.Writing;
+
+/// <summary>
+/// Writes an evening up: what must be said is asked first, with what is known offered; then the entry is written in
+/// one go, and only then does the editor open.
+/// </summary>
+internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
+{
+    private const int MostListed = 12;
+
+    private readonly Questions questions = new(terminal);
+
+    /// <summary>Writes the entry and prints its path.</summary>
+    public int Write(Wish wish)
+    {
+        var slate = Peek();
+        var evening = wish.Evening ?? Evening(slate);
+        var build = open.Build(wish.Build ?? (wish.Hours is null ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
+        var pictures = new EveningPictures(open, build, evening, Folder(wish.Photos));
+        List<string> remarks = [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
+        var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
+        var job = fromStint ? StintJob(wish, slate, build, remarks) : Job(wish, build, pictures, remarks);
+        var words = Words(wish, job, pictures, remarks);
+        return Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
+    }
+
+    // An entry that a stint made and that is gone since has nothing to be added to.
+    private Slate Peek()
+    {
+        var slate = SlateFile.Peek(open.Folder);
+        return slate.Unwritten is { } entry && !File.Exists(PathOf(entry.File)) ? slate with { Unwritten = null } : slate;
+    }
+
+    private DateOnly Evening(Slate slate) => open.Clock.Evening(slate.Stint?.Began ?? terminal.Now);
+
+    private string? Folder(string? named) =>
+        named is null ? null
+            : Directory.Exists(Path.GetFullPath(named, terminal.Folder)) ? Path.GetFullPath(named, terminal.Folder)
+            : throw new WrongWordException($"There is no folder {named}.");
+
+    // The job of a running stint, or of the entry that one made; nothing of it is asked again.
+    private NewJob StintJob(Wish wish, Slate slate, Build build, List<string> remarks)
+    {
+        var last = slate.Stint is { } stint ? new NewJob(stint.Part, stint.Operation, "")
+            : build.Entries.FirstOrDefault(entry => entry.File == slate.Unwritten?.File)?.Jobs[^1] is { } job
+                ? new NewJob(job.Parts.Count > 0 ? job.Parts[0].Part.Value : "whole", job.Operations[0].Value, "")
+            : new NewJob(null, null, "");
+        var meant = new NewJob(OpenJournal.Part(build, wish.Part ?? last.Part), open.Operation(wish.Operation ?? last.Operation), "");
+        Remind(build, meant, remarks);
+        return meant;
+    }
+
+    private NewJob Job(Wish wish, Build build, EveningPictures pictures, List<string> remarks)
+    {
+        var state = State.Of(open.Journal).Builds.Single(state => state.Build == build.Id);
+        var part = OpenJournal.Part(build, wish.Part);
+        var operation = open.Operation(wish.Operation);
+        var (usualPart, usualOperation) = (build.Parts.Count == 0 ? null : Usual.Part(build, state)?.Value ?? "whole", Usual.Operation(build)?.Value);
+        if (terminal.CanAsk)
+        {
+            part ??= AskPart(build, state, usualPart);
+            operation ??= AskOperation(usualOperation);
+        }
+
+        var job = new NewJob(part ?? usualPart, operation ?? usualOperation, "");
+        Remind(build, job, remarks);
+        return job with { Hours = HoursOf(wish.Hours, pictures) };
+    }
+
+    private string? AskPart(Build build, BuildState state, string? usual)
+    {
+        List<string> listed = [.. state.ToGo.Select(part => part.Part.Value).Take(MostListed), "whole"];
+        return questions.Choose("Part", usual, build.Parts.Count == 0 ? [] : listed, "parts", word => word == "whole" || build.HasPart(new(word)) ? word : null, [.. build.Parts.Select(part => part.Id.Value)]);
+    }
+
+    private string? AskOperation(string? usual)
+    {
+        List<string> listed =
+        [
+            .. open.Journal.Entries.Reverse().SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).Select(operation => operation.Value).Distinct().Take(8),
+        ];
+        var words = open.Journal.Vocabulary.Operations;
+        return questions.Choose("Operation", usual, listed, "operations", word => words.TryFind(word, out var id) ? id.Value : null, words.Spellings);
+    }
+
+    private string HoursOf(string? said, EveningPictures pictures)
+    {
+        if (said is not null)
+        {
+            return HoursText.Read(said) ?? throw new WrongWordException(HoursText.WhyNot(said));
+        }
+
+        var offered = pictures.Span is { Count: > 0 } span ? span.ToString() : null;
+        if (terminal.CanAsk)
+        {
+            return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours ? (hours, null) : ("", HoursText.WhyNot(line)));
+        }
+
+        return offered ?? throw new WrongWordException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
+    }
+
+    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures, List<string> remarks)
+    {
+        var asksAll = terminal.CanAsk && !wish.WantsCaptions;
+        return new WriteUp
+        {
+            Tools = [.. (wish.Tools ?? (asksAll ? AskTools(job) : [])).Select(KnownTool)],
+            Title = wish.Title ?? (asksAll ? questions.Line("Title (Enter: none)") : null),
+            Mistakes = wish.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
+            Next = wish.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
+            Photos = [.. pictures.Names.Select(name => new NewPhoto(name, wish.WantsCaptions ? Caption(name) : null))],
+            Remarks = remarks,
+        };
+    }
+
+    // In a script a line of standard input for each picture.
+    private string? Caption(string name)
+    {
+        if (terminal.CanAsk)
+        {
+            return questions.Line($"{name} shows");
+        }
+
+        var line = terminal.In.ReadLine()?.Trim();
+        return string.IsNullOrEmpty(line) ? null : line;
+    }
+
+    private string[] AskTools(NewJob job)
+    {
+        var usual = job.Operation is null ? [] : Usual.Tools(open.Journal, new(job.Operation));
+        return questions.Line("Tools (`none` for none)", usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none"
+            ? line.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            : [];
+    }
+
+    private string KnownTool(string word)
+    {
+        if (!Id<Tool>.HasRightForm(word))
+        {
+            throw new WrongWordException($"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.");
+        }
+
+        if (open.Journal.Tools.All(tool => tool.Id.Value != word))
+        {
+            terminal.Complain($"The crib has no `{word}`. {Suggestion.For(word, [.. open.Journal.Tools.Select(tool => tool.Id.Value)], "tools")} It counts as an unlisted tool.");
+        }
+
+        return word;
+    }
+
+    private void Remind(Build build, NewJob job, List<string> remarks)
+    {
+        if (terminal.CanAsk)
+        {
+            Reminders.Print(open.Journal, build, job.Part, job.Operation, remarks, new Printout(terminal with { Out = terminal.Error }));
+        }
+    }
+
+    private string? WriteUpStint(Wish wish, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
+    {
+        using var slate = SlateFile.Take(open.Folder);
+        if (slate.Slate.Stint is not null && new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation) is null)
+        {
+            return null;
+        }
+
+        if (slate.Slate.Unwritten is not { } entry)
+        {
+            terminal.Complain("Tonight's entry has words already, so the stint's hours were added and nothing else.");
+            return null;
+        }
+
+        pictures.CopyIn();
+        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words, evening);
+        return written.File ?? throw new WrongWordException(written.WhyNot);
+    }
+
+    private string WriteNew(NewJob job, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
+    {
+        using var slate = SlateFile.Take(open.Folder);
+        pictures.CopyIn();
+        return new EveningEntry(open.Folder, build, slate).Write(evening, job, words, evening);
+    }
+
+    private int Finish(string? file)
+    {
+        if (file is null)
+        {
+            return ExitStatus.Well;
+        }
+
+        var path = PathOf(file);
+        if (terminal is { CanAsk: true, Edit: { } edit })
+        {
+            edit(path);
+        }
+
+        terminal.Out.WriteLine(path);
+        return ExitStatus.Well;
+    }
+
+    private string PathOf(string file) => Path.Combine(open.Folder, file.Replace('/', Path.DirectorySeparatorChar));
+
+    private string? BuildOf(StintEntry? entry, DateOnly evening) =>
+        entry?.Evening == evening ? open.Journal.Builds.FirstOrDefault(build => entry.File.StartsWith($"{build.Folder}/", StringComparison.Ordinal))?.Id.Value : null;
+}

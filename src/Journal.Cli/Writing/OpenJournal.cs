@@ -1,0 +1,97 @@
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Writing.Bench;
+
+namespace Journal.Cli.Writing;
+
+/// <summary>A journal that a command is about to write to.</summary>
+/// <param name="Folder">Its folder.</param>
+/// <param name="Journal">What stands in it.</param>
+/// <param name="Clock">The clock over its bench.</param>
+internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClock Clock)
+{
+    /// <summary>Finds and reads the journal, then does something with it; says why where there is none.</summary>
+    /// <param name="named">The folder that the maker named; null where none was.</param>
+    /// <param name="terminal">Whom to tell.</param>
+    /// <param name="work">What to do.</param>
+    public static int With(string? named, Terminal terminal, Func<OpenJournal, int> work)
+    {
+        if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
+        {
+            terminal.Complain(JournalPlace.WhyNot(named, terminal.Folder));
+            return ExitStatus.WrongUse;
+        }
+
+        if (JournalReader.Read(folder, DateOnly.MaxValue).Journal is not { } journal)
+        {
+            terminal.Complain("The journal's own file, journal.yaml, cannot be read. `journal check` says why.");
+            return ExitStatus.Flawed;
+        }
+
+        try
+        {
+            return work(new OpenJournal(folder, journal, BenchClock.Of(journal)));
+        }
+        catch (WrongWordException e)
+        {
+            terminal.Complain(e.Message);
+            return ExitStatus.WrongUse;
+        }
+        catch (OperationCanceledException)
+        {
+            terminal.Complain("");
+            terminal.Complain("Stopped; nothing was written.");
+            return ExitStatus.NotFinished;
+        }
+    }
+
+    /// <summary>The build that is named, else the one under way, else the first there is.</summary>
+    /// <exception cref="WrongWordException">There is none, or none of that name.</exception>
+    public Build Build(string? named)
+    {
+        if (named is not null)
+        {
+            return Journal.Builds.FirstOrDefault(build => build.Id.Value == named)
+                ?? throw new WrongWordException($"There is no build `{named}`. {Suggestion.For(named, [.. Journal.Builds.Select(build => build.Id.Value)], "builds")}");
+        }
+
+        var current = State.Of(Journal).Current?.Build;
+        return Journal.Builds.FirstOrDefault(build => build.Id == current)
+            ?? (Journal.Builds.Count > 0 ? Journal.Builds[0] : throw new WrongWordException("There are no builds yet. `journal add build <id>` begins one."));
+    }
+
+    /// <summary>A part of a build by the word for it; null for null.</summary>
+    /// <exception cref="WrongWordException">The build has no such part.</exception>
+    public static string? Part(Build build, string? word) =>
+        word is null or "whole" || build.HasPart(new(word)) ? word
+            : throw new WrongWordException($"{build.Title} has no part `{word}`. {Suggestion.For(word, [.. build.Parts.Select(part => part.Id.Value), "whole"], "parts")}");
+
+    /// <summary>An operation by one of the words for it; null for null.</summary>
+    /// <exception cref="WrongWordException">There is no such operation.</exception>
+    public string? Operation(string? word) =>
+        word is null ? null
+            : Journal.Vocabulary.Operations.TryFind(word, out var id) ? id.Value
+            : throw new WrongWordException($"There is no operation `{word}`. {Suggestion.For(word, Journal.Vocabulary.Operations.Spellings, "operations")}");
+}
+
+/// <summary>A word of the maker's that means nothing here; the message says what would.</summary>
+internal sealed class WrongWordException : Exception
+{
+    public WrongWordException()
+    {
+    }
+
+    public WrongWordException(string message)
+        : base(message)
+    {
+    }
+
+    public WrongWordException(string message, Exception inner)
+        : base(message, inner)
+    {
+    }
+}

@@ -1,0 +1,119 @@
+using System.Globalization;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Wording;
+using Journal.Core.Model;
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Entries;
+
+namespace Journal.Cli.Writing;
+
+/// <summary>When a stint ended, where that was said beforehand.</summary>
+/// <param name="At">The time on the clock.</param>
+/// <param name="Now">Whether it went on until now.</param>
+/// <param name="Drop">Whether it does not count.</param>
+internal sealed record SaidEnd(TimeOnly? At = null, bool Now = false, bool Drop = false)
+{
+    /// <summary>Whether nothing was said.</summary>
+    public bool IsOpen => At is null && !Now && !Drop;
+}
+
+/// <summary>Ends a stint and puts its job into the evening's entry.</summary>
+internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal terminal)
+{
+    private readonly TitleBook titles = new(open.Journal);
+
+    /// <summary>Whether a stint began on another evening than this one, so that nobody ended it.</summary>
+    public static bool IsForgotten(Stint stint, BenchClock clock, DateTimeOffset now) => clock.Evening(stint.Began) != clock.Evening(now);
+
+    /// <summary>Ends the stint.</summary>
+    /// <param name="said">When it ended, where that was said.</param>
+    /// <param name="part">Another part than it began with; null for that one.</param>
+    /// <param name="operation">Another operation; null for that one.</param>
+    /// <returns>The entry's file; null where the stint left none.</returns>
+    public string? End(SaidEnd said, string? part, string? operation)
+    {
+        var stint = slate.Slate.Stint!;
+        var build = open.Build(stint.Build);
+        var job = new NewJob(OpenJournal.Part(build, part ?? stint.Part), open.Operation(operation ?? stint.Operation), "");
+        if (When(stint, said) is not { } end)
+        {
+            slate.Keep(slate.Slate with { Stint = null });
+            terminal.Complain("The stint is forgotten; nothing was written.");
+            return null;
+        }
+
+        var time = stint.TimeUntil(end);
+        if (time == Minutes.Zero)
+        {
+            slate.Keep(slate.Slate with { Stint = null });
+            terminal.Complain("Less than a minute at the bench: nothing was written.");
+            return null;
+        }
+
+        if (time.Count > 24 * 60)
+        {
+            throw new WrongWordException($"That would be {time}, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.");
+        }
+
+        var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
+        terminal.Complain($"{time} at the bench: {JobWords.Of(titles, build.Id, job.Part, job.Operation)}.");
+        return file;
+    }
+
+    private DateTimeOffset? When(Stint stint, SaidEnd said)
+    {
+        if (said.IsOpen && !IsForgotten(stint, open.Clock, terminal.Now))
+        {
+            return terminal.Now < stint.Began ? throw new WrongWordException(AheadOfTheClock(stint)) : terminal.Now;
+        }
+
+        if (said.IsOpen)
+        {
+            said = Ask(stint);
+        }
+
+        return said switch
+        {
+            { Drop: true } => null,
+            { At: { } at } => At(stint, at),
+            _ => terminal.Now,
+        };
+    }
+
+    private DateTimeOffset At(Stint stint, TimeOnly at) =>
+        open.Clock.Next(at, stint.Began) is var end && end <= terminal.Now ? end
+            : throw new WrongWordException($"{at.ToString("HH:mm", CultureInfo.InvariantCulture)} after the stint began is still to come; it began {Since(stint)}, and now it is {open.Clock.Time(terminal.Now)}.");
+
+    private SaidEnd Ask(Stint stint)
+    {
+        var what = $"The stint on {JobWords.Of(titles, new(stint.Build), stint.Part, stint.Operation)} began {Since(stint)} and was not ended.";
+        if (!terminal.CanAsk)
+        {
+            throw new WrongWordException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");
+        }
+
+        terminal.Complain(what);
+        terminal.Complain("When did you stop? A time such as 22:40; `now` if you worked through; `drop` to forget the stint.");
+        return new Questions(terminal).Ask("Stopped at", LastSign(stint), line => line switch
+        {
+            "now" => (new SaidEnd(Now: true), null),
+            "drop" => (new SaidEnd(Drop: true), null),
+            _ when ClockTime.TryRead(line, out var at) && open.Clock.Next(at, stint.Began) <= terminal.Now => (new SaidEnd(at), null),
+            _ => (new SaidEnd(), "Write a time such as 22:40, `now` or `drop`."),
+        });
+    }
+
+    // The last that was heard of the maker during the stint: a pause that was begun, or a remark.
+    private string? LastSign(Stint stint)
+    {
+        var signs = slate.Slate.Jots.Where(jot => jot.At > stint.Began && jot.Evening == open.Clock.Evening(stint.Began)).Select(jot => jot.At)
+            .Concat(stint.Pauses.Select(pause => pause.To ?? pause.From));
+        return signs.Cast<DateTimeOffset?>().Max() is { } last ? open.Clock.Time(last) : null;
+    }
+
+    private string AheadOfTheClock(Stint stint) =>
+        $"By the clock the stint has not begun yet: it began {Since(stint)}. Set the clock right, or say `--drop`.";
+
+    private string Since(Stint stint) => $"{Wording.Written.Date(DateOnly.FromDateTime(open.Clock.Local(stint.Began)))} at {open.Clock.Time(stint.Began)}";
+}

@@ -1,0 +1,75 @@
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Core.Trade;
+
+namespace Journal.Core.Figures;
+
+/// <summary>Work that may call for cautions: what is done to what.</summary>
+/// <param name="Operations">What is done.</param>
+/// <param name="Materials">What it is done to.</param>
+public sealed record CautionedWork(IReadOnlyList<Id<Operation>> Operations, IReadOnlyList<Id<MaterialFamily>> Materials);
+
+/// <summary>
+/// Which cautions work calls for, by the rule at the head of <c>shared/cautions.yaml</c>. Pressure, steam, gas and mains come first,
+/// then what maims first; a journal has no word in it, so nothing in it can take one away.
+/// </summary>
+public static class Cautions
+{
+    /// <summary>How many lines an entry has room for.</summary>
+    public const int Few = 3;
+
+    /// <summary>What some work calls for, each caution once.</summary>
+    /// <param name="work">The work; materials count only for the operations beside them.</param>
+    /// <param name="text">What was written about it.</param>
+    public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, string text = "")
+    {
+        var all = work.ToList();
+        return InOrder(CautionReader.Shared.Where(caution =>
+            caution.IsCalledForBy([], [], text) || all.Any(one => caution.IsCalledForBy(one.Operations, one.Materials, ""))));
+    }
+
+    /// <summary>What an operation may call for, whatever it is done to.</summary>
+    public static IReadOnlyList<Caution> For(Id<Operation> operation) => InOrder(CautionReader.Shared.Where(caution => caution.Operations.Contains(operation)));
+
+    /// <summary>What an entry calls for by its jobs, its words and what its trials ran on.</summary>
+    public static IReadOnlyList<Caution> For(Build build, Entry entry)
+    {
+        var parts = BuildParts.PartsById(build);
+        return For(entry.Jobs.Select(job => WorkOf(job, parts)), TextOf(entry));
+    }
+
+    /// <summary>What has been done to a part calls for, and what it is called.</summary>
+    public static IReadOnlyList<Caution> For(Build build, Part part) => For(
+        build.Entries.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Id))
+            .Select(job => new CautionedWork(job.Operations, part.Material is { } material ? [material.Family] : [])),
+        $"{part.Title}\n{part.Material?.Grade}");
+
+    /// <summary>What a plan calls for: its parts by their operations, materials and titles, and the work on the whole.</summary>
+    public static IReadOnlyList<Caution> For(Plan plan) => For(
+        [
+            .. plan.Parts.Select(part => new CautionedWork(
+                [.. part.Operations.Concat(part.Guess?.ByOperation.Select(one => one.Operation) ?? []).Distinct()],
+                part.Material is { } material ? [material.Family] : [])),
+            new CautionedWork([.. plan.Whole.Keys], []),
+        ],
+        string.Join('\n', plan.Parts.Select(part => $"{part.Title} {part.Material?.Grade}")));
+
+    /// <summary>
+    /// The few that matter most: one of each kind that cannot be left out, then others as far as there is room. The four kinds are
+    /// never cut, room or not.
+    /// </summary>
+    public static IReadOnlyList<Caution> FewOf(IReadOnlyList<Caution> called)
+    {
+        List<Caution> always = [.. called.Where(caution => caution.Kind != CautionKind.Other).DistinctBy(caution => caution.Kind)];
+        return [.. always, .. called.Except(always).Take(Few - always.Count)];
+    }
+
+    private static CautionedWork WorkOf(Job job, IReadOnlyDictionary<Id<Part>, Part> parts) => new(
+        job.Operations,
+        [.. job.Parts.Select(share => parts.GetValueOrDefault(share.Part)?.Material?.Family).OfType<Id<MaterialFamily>>()]);
+
+    private static string TextOf(Entry entry) =>
+        $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
+
+    private static IReadOnlyList<Caution> InOrder(IEnumerable<Caution> called) => [.. called.OrderBy(caution => caution.Kind == CautionKind.Other)];
+}

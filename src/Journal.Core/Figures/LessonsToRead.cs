@@ -1,0 +1,135 @@
+using Journal.Core.Model;
+
+namespace Journal.Core.Figures;
+
+/// <summary>A lesson worth reading before a job, and why.</summary>
+/// <param name="Lesson">The lesson.</param>
+/// <param name="Nearness">How much of what was asked it shares, 0 to 1, what few lessons have counting more.</param>
+/// <param name="Operations">The operations that it shares.</param>
+/// <param name="Materials">The materials that it shares.</param>
+/// <param name="Parts">The parts that it was learned on, of those asked for.</param>
+/// <param name="Tools">The tools that it shares.</param>
+/// <param name="Named">What its words name though it was not learned on it, as ids of operations, materials or tools.</param>
+public sealed record LessonToRead(
+    LessonFigure Lesson,
+    double Nearness,
+    IReadOnlyList<Id<Operation>> Operations,
+    IReadOnlyList<Id<MaterialFamily>> Materials,
+    IReadOnlyList<PartRef> Parts,
+    IReadOnlyList<Id<Tool>> Tools,
+    IReadOnlyList<string> Named)
+{
+    /// <summary>
+    /// What it has cost so far, on a scale on which an evening weighs more than a quarter of an hour but ten evenings do not drown
+    /// the rest: 1 + ½ ln(1 + hours lost + times repeated). The form is ours.
+    /// </summary>
+    internal double Weight => 1 + (Math.Log(1 + Lesson.MinutesLost.InHours + Lesson.Repeated.Count) / 2);
+}
+
+/// <summary>The few lessons worth reading before a job: ranked by how near they are and by what they have cost.</summary>
+public sealed class LessonsToRead
+{
+    /// <summary>How many are few.</summary>
+    public const int Few = 5;
+
+    /// <summary>A lesson that shares less than this of what was asked, such as only the material, is about another job.</summary>
+    private const double Least = 0.3;
+
+    private readonly IReadOnlyList<(LessonFigure Lesson, HashSet<string> Words, HashSet<string> Stems)> lessons;
+
+    private LessonsToRead(IReadOnlyList<LessonFigure> lessons) =>
+        this.lessons = [.. lessons.Select(lesson => (lesson, TextWords.Of(LessonTerms.Words(lesson)).ToHashSet(), TextWords.Stems(LessonTerms.Words(lesson)).Keys.ToHashSet()))];
+
+    /// <summary>Of these lessons.</summary>
+    public static LessonsToRead Of(IReadOnlyList<LessonFigure> lessons) => new(lessons);
+
+    /// <summary>The few lessons for a job, the most worth reading first.</summary>
+    public IReadOnlyList<LessonToRead> For(JobToCome job) => [.. Ranked(job).Take(Few)];
+
+    /// <summary>
+    /// All lessons near enough to a job: by nearness times weight, then the dearest in money, the newest, and by id. Nearness is the
+    /// share of what was asked that the lesson has, each word counting by its rarity, ln(1 + lessons / lessons that have it). A lesson
+    /// that only names a thing in its text has half of it, and a quarter where it uses another form of the word.
+    /// </summary>
+    public IReadOnlyList<LessonToRead> Ranked(JobToCome job)
+    {
+        var asked = Asked(job);
+        var whole = asked.Sum(wish => wish.Rarity);
+        if (whole <= 0)
+        {
+            return [];
+        }
+
+        return
+        [
+            .. lessons
+                .Select(one => Read(one.Lesson, one.Words, one.Stems, asked, whole))
+                .Where(read => read.Nearness >= Least)
+                .OrderByDescending(read => read.Nearness * read.Weight)
+                .ThenByDescending(read => read.Lesson.Money)
+                .ThenByDescending(read => read.Lesson.Date)
+                .ThenBy(read => read.Lesson.Id),
+        ];
+    }
+
+    private static LessonToRead Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Wish> asked, double whole)
+    {
+        var shared = asked.Select(wish => (Wish: wish, Share: wish.IsShared(lesson) ? 1 : wish.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
+        IReadOnlyList<Id<T>> Of<T>(WishKind kind) => [.. shared.Where(one => one.Wish.Kind == kind && one.Share == 1).Select(one => new Id<T>(one.Wish.Id))];
+        var parts = Of<Part>(WishKind.Part).ToHashSet();
+        return new LessonToRead(
+            lesson,
+            shared.Sum(one => one.Share * one.Wish.Rarity) / whole,
+            Of<Operation>(WishKind.Operation),
+            Of<MaterialFamily>(WishKind.Material),
+            [.. lesson.On.Parts.Where(part => parts.Contains(part.Part))],
+            Of<Tool>(WishKind.Tool),
+            [.. shared.Where(one => one.Share < 1).Select(one => one.Wish.Id)]);
+    }
+
+    // A part or tool that no lesson knows yet is left out: the rest of the job still has its lessons. An operation or a material
+    // that none knows stays in, so that what is near in nothing else does not come up.
+    private List<Wish> Asked(JobToCome job)
+    {
+        IEnumerable<(WishKind Kind, string Id)> wishes =
+        [
+            .. job.Operations.Distinct().Select(id => (WishKind.Operation, id.Value)),
+            .. job.Materials.Distinct().Select(id => (WishKind.Material, id.Value)),
+            .. job.Parts.Distinct().Select(id => (WishKind.Part, id.Value)),
+            .. job.Tools.Distinct().Select(id => (WishKind.Tool, id.Value)),
+        ];
+        List<Wish> all = [.. wishes.Select(wish => Wish.Of(wish.Kind, wish.Id, lessons.Select(one => one.Lesson)))];
+        var known = all.Where(wish => wish.IsKnown || wish.Kind is WishKind.Operation or WishKind.Material).ToList();
+        return known.Count > 0 ? known : all;
+    }
+
+    private enum WishKind
+    {
+        Operation,
+        Material,
+        Part,
+        Tool,
+    }
+
+    private sealed record Wish(WishKind Kind, string Id, IReadOnlyList<string> Words, bool IsKnown, double Rarity)
+    {
+        public static Wish Of(WishKind kind, string id, IEnumerable<LessonFigure> lessons)
+        {
+            // A part's name is a common word of the shop as often as not: only having worked on it counts.
+            var wish = new Wish(kind, id, kind == WishKind.Part ? [] : [.. TextWords.Of(id)], IsKnown: false, Rarity: 0);
+            var (all, having) = lessons.Aggregate((All: 0, Having: 0), (sum, lesson) => (sum.All + 1, sum.Having + (wish.IsShared(lesson) ? 1 : 0)));
+            return wish with { IsKnown = having > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
+        }
+
+        public bool IsShared(LessonFigure lesson) => Kind switch
+        {
+            WishKind.Operation => lesson.On.Operations.Any(id => id.Value == Id),
+            WishKind.Material => lesson.On.Materials.Any(material => material.Family.Value == Id),
+            WishKind.Part => lesson.On.Parts.Any(part => part.Part.Value == Id),
+            _ => lesson.On.Tools.Any(id => id.Value == Id),
+        };
+
+        public double ShareNamed(HashSet<string> words, HashSet<string> stems) =>
+            Words.Count == 0 ? 0 : Words.All(words.Contains) ? 0.5 : Words.All(word => stems.Contains(WordStem.Of(word))) ? 0.25 : 0;
+    }
+}

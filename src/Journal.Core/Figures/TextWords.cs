@@ -1,0 +1,55 @@
+using System.Collections.Frozen;
+
+namespace Journal.Core.Figures;
+
+/// <summary>The words of a text that say what it is about.</summary>
+internal static class TextWords
+{
+    /// <summary>Words that stand in any sentence and tell nothing of the work.</summary>
+    private static readonly FrozenSet<string> Silent = new[]
+    {
+        "a", "about", "after", "again", "all", "also", "am", "an", "and", "another", "any", "are", "as", "at", "away", "back", "be", "because", "been", "before",
+        "being", "between", "both", "but", "by", "came", "can", "come", "could", "did", "do", "does", "done", "down", "each", "every", "for", "from", "get", "go",
+        "goes", "had", "has", "have", "he", "her", "him", "his", "how", "i", "if", "in", "into", "is", "it", "its", "itself", "just", "let", "like", "made",
+        "make", "many", "may", "me", "more", "most", "much", "must", "my", "never", "no", "not", "nothing", "now", "of", "off", "on", "once", "one", "only",
+        "or", "other", "our", "out", "over", "own", "put", "same", "she", "should", "so", "some", "such", "take", "than", "that", "the", "their", "them", "then",
+        "there", "these", "they", "thing", "this", "those", "though", "through", "to", "too", "two", "under", "until", "up", "us", "very", "was", "way", "we",
+        "well", "went", "were", "what", "when", "where", "which", "while", "who", "will", "with", "without", "would", "you", "your",
+    }.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>The words in lower case and in reading order; numbers and the silent words are left out.</summary>
+    public static IEnumerable<string> Of(string text)
+    {
+        for (var (start, i) = (0, 0); i <= text.Length; i++)
+        {
+            if (i < text.Length && char.IsLetterOrDigit(text[i]))
+            {
+                continue;
+            }
+
+            if (i - start > 1 && text.AsSpan(start, i - start).ContainsAnyExceptInRange('0', '9'))
+            {
+                var word = string.Create(i - start, (text, start), (letters, from) => from.text.AsSpan(from.start, letters.Length).ToLowerInvariant(letters));
+                if (!Silent.Contains(word))
+                {
+                    yield return word;
+                }
+            }
+
+            start = i + 1;
+        }
+    }
+
+    /// <summary>How often each stem stands in a text.</summary>
+    public static Dictionary<string, int> Stems(string text)
+    {
+        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var word in Of(text))
+        {
+            var stem = WordStem.Of(word);
+            counts[stem] = counts.GetValueOrDefault(stem) + 1;
+        }
+
+        return counts;
+    }
+}

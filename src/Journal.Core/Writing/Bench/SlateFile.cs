@@ -1,0 +1,156 @@
+using System.Security.Cryptography;
+using System.Text.Json;
+using Journal.Core.Writing.Files;
+
+namespace Journal.Core.Writing.Bench;
+
+/// <summary>
+/// The slate on disk: <c>.bench/slate.json</c> in the journal's folder, which no reading of the journal looks into.
+/// It is written as a whole and forced to the disk, so that it outlives a crash or a reboot.
+/// </summary>
+public sealed class SlateFile : IDisposable
+{
+    /// <summary>The folder of what the program keeps between commands.</summary>
+    public const string Folder = ".bench";
+
+    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web) { WriteIndented = true };
+
+    private readonly string journal;
+    private readonly FileStream hold;
+
+    private SlateFile(string journal, FileStream hold) => (this.journal, this.hold, Slate) = (journal, hold, Read(journal));
+
+    /// <summary>What stands on it.</summary>
+    public Slate Slate { get; private set; }
+
+    private string Path => PathIn(journal);
+
+    /// <summary>
+    /// Takes the slate into one's hands; no other command writes to the journal meanwhile. What a crash left half done
+    /// is put right.
+    /// </summary>
+    /// <param name="journal">The journal's folder.</param>
+    /// <exception cref="IOException">Another command has had it for five seconds.</exception>
+    public static SlateFile Take(string journal)
+    {
+        Directory.CreateDirectory(System.IO.Path.Combine(journal, Folder));
+#pragma warning disable CA2000 // The slate that is returned lets go of it.
+        var hold = Hold(System.IO.Path.Combine(journal, Folder, "writing"));
+#pragma warning restore CA2000
+        try
+        {
+            var file = new SlateFile(journal, hold);
+            file.Settle();
+            return file;
+        }
+        catch
+        {
+            hold.Dispose();
+            throw;
+        }
+    }
+
+    /// <summary>What stands on the slate, for those who only look.</summary>
+    public static Slate Peek(string journal) => Read(journal);
+
+    /// <summary>Puts another slate in the place of this one.</summary>
+    public void Keep(Slate slate)
+    {
+        SafeFile.Replace(Path, JsonSerializer.SerializeToUtf8Bytes(slate, Form));
+        Slate = slate;
+    }
+
+    /// <summary>
+    /// Writes a file of the journal and takes from the slate what went into it, as one step: a crash at any moment
+    /// leaves both as they were, or is settled by the next command.
+    /// </summary>
+    /// <param name="handover">What is written and taken; its digest is worked out here.</param>
+    /// <param name="bytes">The file's new content.</param>
+    /// <param name="isNew">Whether the file must not be there yet.</param>
+    /// <returns>False, with nothing changed, where it had to be new and was not.</returns>
+    public bool Write(Handover handover, byte[] bytes, bool isNew)
+    {
+        var path = System.IO.Path.Combine(journal, handover.File.Replace('/', System.IO.Path.DirectorySeparatorChar));
+        if (isNew && File.Exists(path))
+        {
+            return false;
+        }
+
+        Keep(Slate with { Handover = handover with { Sha256 = Digest(bytes) } });
+        if (isNew && !SafeFile.TryCreate(path, bytes))
+        {
+            Keep(Slate with { Handover = null });
+            return false;
+        }
+
+        if (!isNew)
+        {
+            SafeFile.Replace(path, bytes);
+        }
+
+        Settle();
+        return true;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => hold.Dispose();
+
+    private void Settle()
+    {
+        if (Slate.Handover is not { } handover)
+        {
+            return;
+        }
+
+        var path = System.IO.Path.Combine(journal, handover.File.Replace('/', System.IO.Path.DirectorySeparatorChar));
+        var isWritten = File.Exists(path) && Digest(File.ReadAllBytes(path)) == handover.Sha256;
+        Keep(isWritten ? After(Slate, handover) : Slate with { Handover = null });
+    }
+
+    private static Slate After(Slate slate, Handover handover) => new()
+    {
+        Stint = handover.TakesStint ? null : slate.Stint,
+        Jots = [.. slate.Jots.Where(jot => jot.Evening != handover.TakesJotsOf)],
+        Unwritten = handover.Unwritten,
+    };
+
+    private static Slate Read(string journal)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize<Slate>(File.ReadAllBytes(PathIn(journal)), Form) ?? new Slate();
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            return new Slate();
+        }
+        catch (JsonException e)
+        {
+            throw new IOException($"{PathIn(journal)} cannot be read ({e.Message}). Look into it for what you want to keep, then delete it.", e);
+        }
+    }
+
+    // The system lets go of the file when a program ends, however it ends.
+    private static FileStream Hold(string path)
+    {
+        for (var tries = 0; ; tries++)
+        {
+            try
+            {
+                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
+            }
+            catch (IOException) when (tries < 100 && File.Exists(path))
+            {
+                Thread.Sleep(50);
+            }
+            catch (IOException e) when (File.Exists(path))
+            {
+                throw new IOException("Another command is writing to the journal. Let it finish, then try again.", e);
+            }
+        }
+    }
+
+    private static string PathIn(string journal) => System.IO.Path.Combine(journal, Folder, "slate.json");
+
+    private static string Digest(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
+}

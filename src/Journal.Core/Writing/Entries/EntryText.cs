@@ -1,0 +1,44 @@
+using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Text;
+using Journal.Core.Writing.Yaml;
+
+namespace Journal.Core.Writing.Entries;
+
+/// <summary>The text of an entry's file, to be added to.</summary>
+/// <param name="Text">The whole file without its byte-order mark.</param>
+internal sealed record EntryText(string Text)
+{
+    private const string NoKeys = "The entry has no keys between two lines of `---`. See `journal check`.";
+
+    /// <summary>Adds items to the list of a key.</summary>
+    public Added Items(string key, IReadOnlyList<string> items) => Keys() is { } keys ? keys.Items(key, items) : Added.Refused(NoKeys);
+
+    /// <summary>Adds keys that are not there yet.</summary>
+    public Added Keys(IReadOnlyList<(string Key, string Value)> pairs) => Keys() is { } keys ? keys.Keys(pairs) : Added.Refused(NoKeys);
+
+    /// <summary>Whether a key stands among the keys.</summary>
+    public bool Has(string key) => Keys()?.Has(key) ?? false;
+
+    /// <summary>Whether nothing is told below the keys.</summary>
+    public bool IsWordless => string.IsNullOrWhiteSpace(Halves()?.Body);
+
+    /// <summary>Adds lines at the end, a blank line before them where there is text already.</summary>
+    public EntryText WithLines(IReadOnlyList<string> lines)
+    {
+        if (lines.Count == 0)
+        {
+            return this;
+        }
+
+        var lineEnd = Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+        var open = Text.Length == 0 || Text.EndsWith('\n') ? "" : lineEnd;
+        var gap = Halves()?.Body is { } body && string.IsNullOrWhiteSpace(body) && open.Length == 0 ? "" : lineEnd;
+        return new EntryText($"{Text}{open}{gap}{string.Join(lineEnd, lines)}{lineEnd}");
+    }
+
+    private Addition? Keys() => Halves() is { } halves ? new Addition(Text, Start(), Start() + halves.Yaml.Length) : null;
+
+    private FrontMatter? Halves() => FrontMatter.Split(Text, "", new ProblemLog());
+
+    private int Start() => Text.IndexOf('\n', StringComparison.Ordinal) + 1;
+}

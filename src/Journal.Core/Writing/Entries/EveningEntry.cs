@@ -1,0 +1,100 @@
+using System.Text;
+using Journal.Core.Model;
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Files;
+using Journal.Core.Writing.Yaml;
+
+namespace Journal.Core.Writing.Entries;
+
+/// <summary>What came of writing: the file that holds it, or why nothing was written.</summary>
+/// <param name="File">The file from the journal's folder; null where nothing was written.</param>
+/// <param name="WhyNot">For the maker: what stands in the way, and what to do.</param>
+public readonly record struct Written(string? File, string WhyNot);
+
+/// <summary>Writes an evening's work into the journal: into its entry where that can be done by adding, else into one of its own.</summary>
+/// <param name="folder">The journal's folder.</param>
+/// <param name="build">The build that it is for.</param>
+/// <param name="slate">The slate, in one's hands.</param>
+public sealed class EveningEntry(string folder, Build build, SlateFile slate)
+{
+    /// <summary>
+    /// Puts a stint's job into the evening's entry. An entry in the short form, with one job, is left as it is; the
+    /// stint then gets an entry of its own.
+    /// </summary>
+    public string PutStint(DateOnly evening, NewJob job)
+    {
+        foreach (var entry in build.Entries.Where(entry => entry.Date == evening).Reverse())
+        {
+            if (MakersFile.Read(PathOf(entry.File)) is { } file
+                && new EntryText(file.Text) is var text
+                && text.Has("jobs")
+                && text.Items("jobs", [job.ToYaml()]).Text is { } longer)
+            {
+                slate.Write(Takes(entry.File, text.IsWordless ? new StintEntry(entry.File, evening) : null), file.Bytes(longer), isNew: false);
+                return entry.File;
+            }
+        }
+
+        return Create(evening, job, NewEntry.OfStint(evening, job), name => Takes(name, new StintEntry(name, evening)));
+    }
+
+    /// <summary>Writes a new entry with one job; never over another, so a second one that evening has a name of its own.</summary>
+    public string Write(DateOnly evening, NewJob job, WriteUp words, DateOnly? jotsOf) =>
+        Create(evening, job, NewEntry.OfOneJob(evening, job, words), name => new Handover(name, "", TakesStint: false, jotsOf, slate.Slate.Unwritten));
+
+    /// <summary>Writes up an entry that a stint made: adds what it does not say yet, and touches nothing that it does.</summary>
+    public Written WriteUp(StintEntry entry, WriteUp words, DateOnly? jotsOf)
+    {
+        if (MakersFile.Read(PathOf(entry.File)) is not { } file)
+        {
+            return new Written(null, $"{entry.File} cannot be read.");
+        }
+
+        var text = new EntryText(file.Text);
+        List<(string, string)> keys = [.. words.Keys()];
+        if (words.Title is not null)
+        {
+            keys.Insert(0, ("title", YamlText.Of(words.Title)));
+        }
+
+        foreach (var added in new Func<EntryText, Added>[]
+        {
+            one => one.Keys(keys),
+            one => words.Mistakes.Count == 0 ? Added.As(one.Text) : one.Items("mistakes", [.. words.Mistakes.Select(YamlText.Of)]),
+            one => words.Photos.Count == 0 ? Added.As(one.Text) : one.Items("photos", [.. words.Photos.Select(photo => photo.ToYaml())]),
+        })
+        {
+            if (added(text) is not { Text: { } longer })
+            {
+                return new Written(null, $"{entry.File}: {added(text).WhyNot}");
+            }
+
+            text = new EntryText(longer);
+        }
+
+        text = text.WithLines(NewEntry.Text(words.Remarks));
+        slate.Write(new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null), file.Bytes(text.Text), isNew: false);
+        return new Written(entry.File, "");
+    }
+
+    private string Create(DateOnly evening, NewJob job, string text, Func<string, Handover> handover)
+    {
+        var taken = new HashSet<string>(build.Entries.Select(entry => entry.Id.Value), StringComparer.Ordinal);
+        while (true)
+        {
+            var name = NewEntry.Name(evening, job, one => taken.Contains(one) || File.Exists(PathOf(InBuild(one))));
+            if (slate.Write(handover(InBuild(name)), Encoding.UTF8.GetBytes(text), isNew: true))
+            {
+                return InBuild(name);
+            }
+
+            taken.Add(name);
+        }
+    }
+
+    private static Handover Takes(string file, StintEntry? unwritten) => new(file, "", TakesStint: true, null, unwritten);
+
+    private string InBuild(string name) => $"{build.Folder}/{name}.md";
+
+    private string PathOf(string file) => Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar));
+}

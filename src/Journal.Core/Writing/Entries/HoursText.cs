@@ -1,0 +1,18 @@
+using Journal.Core.Model;
+using Journal.Core.Reading.Forms;
+
+namespace Journal.Core.Writing.Entries;
+
+/// <summary>Hours as makers say them on the command line, held against the forms that entries know.</summary>
+public static class HoursText
+{
+    /// <summary>The hours as they go into an entry; null where they mean nothing.</summary>
+    public static string? Read(string text)
+    {
+        var words = text.Trim();
+        return Duration.TryParse(words, out _, out _) || (Stretch.TryParse(words, out var stretch) && stretch.Time > Minutes.Zero) ? words : null;
+    }
+
+    /// <summary>What is wrong with hours that mean nothing.</summary>
+    public static string WhyNot(string text) => $"`{text}` is not a time. Write `1h30`, `45m`, `1.5`, `1:30` or `19:10-20:40`.";
+}

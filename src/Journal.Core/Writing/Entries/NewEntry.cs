@@ -1,0 +1,136 @@
+using System.Globalization;
+using System.Text;
+using Journal.Core.Model;
+using Journal.Core.Writing.Yaml;
+
+namespace Journal.Core.Writing.Entries;
+
+/// <summary>Work done, as it is written into an entry.</summary>
+/// <param name="Part">The part's id, <c>whole</c>, or null where it was not said.</param>
+/// <param name="Operation">The operation's id; null where it was not said.</param>
+/// <param name="Hours">How long it took, as the maker writes it.</param>
+public sealed record NewJob(string? Part, string? Operation, string Hours)
+{
+    internal IEnumerable<(string Key, string? Value)> Keys =>
+    [
+        ("part", Part is null ? null : YamlText.Of(Part)),
+        ("operation", Operation is null ? null : YamlText.Of(Operation)),
+        ("hours", YamlText.Of(Hours)),
+    ];
+
+    internal string ToYaml() => YamlText.Map([.. Keys]);
+}
+
+/// <summary>A picture as it is written into an entry.</summary>
+/// <param name="File">From the build's folder.</param>
+/// <param name="Caption">What it shows; null where that was not said.</param>
+public sealed record NewPhoto(string File, string? Caption)
+{
+    internal string ToYaml() => Caption is null ? YamlText.Of(File) : YamlText.Map(("file", YamlText.Of(File)), ("caption", YamlText.Of(Caption)));
+}
+
+/// <summary>What an evening's write-up says beside its hours.</summary>
+public sealed record WriteUp
+{
+    /// <summary>The title; null for one made of the file's name.</summary>
+    public string? Title { get; init; }
+
+    /// <summary>Ids of tools used.</summary>
+    public IReadOnlyList<string> Tools { get; init; } = [];
+
+    /// <summary>What went wrong, a sentence each.</summary>
+    public IReadOnlyList<string> Mistakes { get; init; } = [];
+
+    /// <summary>What to do next.</summary>
+    public string? Next { get; init; }
+
+    /// <summary>Tonight's pictures.</summary>
+    public IReadOnlyList<NewPhoto> Photos { get; init; } = [];
+
+    /// <summary>Remarks for the text, in their order.</summary>
+    public IReadOnlyList<string> Remarks { get; init; } = [];
+
+    internal IEnumerable<(string Key, string Value)> Keys()
+    {
+        if (Tools.Count > 0)
+        {
+            yield return ("tools", YamlText.List(Tools.Select(YamlText.Of)));
+        }
+
+        if (Next is not null)
+        {
+            yield return ("next", YamlText.Of(Next));
+        }
+    }
+}
+
+/// <summary>The text of a new entry.</summary>
+public static class NewEntry
+{
+    /// <summary>An evening with one job, in the short form.</summary>
+    public static string OfOneJob(DateOnly evening, NewJob job, WriteUp words)
+    {
+        var text = new StringBuilder("---\n");
+        Key(text, "title", words.Title is null ? null : YamlText.Of(words.Title));
+        Key(text, "date", Date(evening));
+        foreach (var (key, value) in job.Keys)
+        {
+            Key(text, key, value);
+        }
+
+        foreach (var (key, value) in words.Keys())
+        {
+            Key(text, key, value);
+        }
+
+        List(text, "mistakes", words.Mistakes.Select(YamlText.Of));
+        List(text, "photos", words.Photos.Select(photo => photo.ToYaml()));
+        text.Append("---\n");
+        foreach (var line in Text(words.Remarks))
+        {
+            text.Append(line).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>An evening whose jobs are a list, so that the next stint finds its place.</summary>
+    public static string OfStint(DateOnly evening, NewJob job)
+    {
+        var text = new StringBuilder("---\n");
+        Key(text, "date", Date(evening));
+        List(text, "jobs", [job.ToYaml()]);
+        return text.Append("---\n").ToString();
+    }
+
+    /// <summary>
+    /// A name for an evening's entry that is not taken: <c>2025-10-03-boring-head</c>, then <c>2025-10-03-boring-head-2</c>.
+    /// </summary>
+    public static string Name(DateOnly evening, NewJob job, Func<string, bool> isTaken)
+    {
+        var words = new[] { job.Operation, job.Part == "whole" ? null : job.Part }.OfType<string>().Where(word => Id<object>.HasRightForm(word)).ToList();
+        var name = string.Join('-', [Date(evening), .. words.Count == 0 ? ["evening"] : words]);
+        return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{n}")).First(one => !isTaken(one));
+    }
+
+    /// <summary>Remarks as lines of text: a paragraph for one, a list for several. Their times stay out; pages never show them.</summary>
+    internal static IReadOnlyList<string> Text(IReadOnlyList<string> remarks) => remarks.Count == 1 ? [remarks[0]] : [.. remarks.Select(remark => $"- {remark}")];
+
+    private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static void Key(StringBuilder text, string key, string? value)
+    {
+        if (value is not null)
+        {
+            text.Append(key).Append(": ").Append(value).Append('\n');
+        }
+    }
+
+    private static void List(StringBuilder text, string key, IEnumerable<string> items)
+    {
+        foreach (var (i, item) in items.Index())
+        {
+            text.Append(i == 0 ? $"{key}:\n" : "").Append("  - ").Append(item).Append('\n');
+        }
+    }
+}

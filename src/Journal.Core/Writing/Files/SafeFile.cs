@@ -1,0 +1,61 @@
+using System.Text;
+
+namespace Journal.Core.Writing.Files;
+
+/// <summary>
+/// Writes files so that an end at any moment, by a kill or a power cut, leaves the old file or the new one and never
+/// a piece: a whole new file beside it, forced to the disk, then renamed.
+/// </summary>
+public static class SafeFile
+{
+    /// <summary>What is behind a file's name while it is being written. Such files begin with a dot, so no journal reads them.</summary>
+    private const string Unfinished = ".being-written";
+
+    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false);
+
+    /// <summary>Puts a text in the place of a file, or makes the file.</summary>
+    public static void Replace(string path, string text) => Replace(path, Utf8.GetBytes(text));
+
+    /// <summary>Puts bytes in the place of a file, or makes the file.</summary>
+    public static void Replace(string path, ReadOnlySpan<byte> bytes)
+    {
+        var beside = WriteBeside(path, bytes);
+        File.Move(beside, path, overwrite: true);
+    }
+
+    /// <summary>Makes a file that is not there yet; false, with nothing touched, where it is.</summary>
+    public static bool TryCreate(string path, string text) => TryCreate(path, Utf8.GetBytes(text));
+
+    /// <summary>Makes a file that is not there yet; false, with nothing touched, where it is.</summary>
+    public static bool TryCreate(string path, ReadOnlySpan<byte> bytes)
+    {
+        if (File.Exists(path))
+        {
+            return false;
+        }
+
+        var beside = WriteBeside(path, bytes);
+        try
+        {
+            // Without leave to overwrite, the system itself refuses a name that was taken in between.
+            File.Move(beside, path, overwrite: false);
+            return true;
+        }
+        catch (IOException) when (File.Exists(path))
+        {
+            File.Delete(beside);
+            return false;
+        }
+    }
+
+    private static string WriteBeside(string path, ReadOnlySpan<byte> bytes)
+    {
+        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
+        Directory.CreateDirectory(folder);
+        var beside = Path.Combine(folder, $".{Path.GetFileName(path)}{Unfinished}");
+        using var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None);
+        stream.Write(bytes);
+        stream.Flush(flushToDisk: true);
+        return beside;
+    }
+}

@@ -1,0 +1,56 @@
+using Journal.Core.Model;
+using Journal.Core.Writing.Entries;
+using Journal.Core.Writing.Files;
+using Journal.Core.Writing.Yaml;
+
+namespace Journal.Core.Writing;
+
+/// <summary>Adds a line to the file that it belongs in; its neighbours stay as they are.</summary>
+/// <param name="folder">The journal's folder.</param>
+public sealed class Lines(string folder)
+{
+    /// <summary>The tool crib.</summary>
+    public const string Crib = "tools.yaml";
+
+    /// <summary>Begins a build: a folder with its <c>build.yaml</c>.</summary>
+    /// <param name="id">The build's id, which is the folder's name.</param>
+    /// <param name="keys">Keys with what the maker said; null values are left out.</param>
+    public Written AddBuild(string id, IReadOnlyList<(string Key, string? Value)> keys)
+    {
+        var file = $"{id}/build.yaml";
+        var text = string.Concat(keys.Where(pair => pair.Value is not null).Select(pair => $"{pair.Key}: {YamlText.Of(pair.Value!)}\n"));
+        return SafeFile.TryCreate(PathOf(file), text) ? new Written(file, "") : new Written(null, $"{file} is there already; nothing was written.");
+    }
+
+    /// <summary>Adds a part to a build's list.</summary>
+    public Written AddPart(Build build, IReadOnlyList<(string Key, string? Value)> keys)
+    {
+        var file = $"{build.Folder}/build.yaml";
+        return Add(file, yaml => yaml.Items("parts", [Line(keys)]));
+    }
+
+    /// <summary>Adds a tool to the crib, which is made where there is none.</summary>
+    public Written AddTool(IReadOnlyList<(string Key, string? Value)> keys) =>
+        SafeFile.TryCreate(PathOf(Crib), $"- {Line(keys)}\n") ? new Written(Crib, "") : Add(Crib, yaml => yaml.Items([Line(keys)]));
+
+    private Written Add(string file, Func<Addition, Added> add)
+    {
+        if (MakersFile.Read(PathOf(file)) is not { } makers)
+        {
+            return new Written(null, $"{file} cannot be read. `journal check` says why.");
+        }
+
+        if (add(Addition.To(makers.Text)) is not { Text: { } longer })
+        {
+            return new Written(null, $"{file}: {add(Addition.To(makers.Text)).WhyNot}");
+        }
+
+        makers.Write(longer);
+        return new Written(file, "");
+    }
+
+    private static string Line(IReadOnlyList<(string Key, string? Value)> keys) =>
+        YamlText.Map([.. keys.Select(pair => (pair.Key, pair.Value is null ? null : YamlText.Of(pair.Value)))]);
+
+    private string PathOf(string file) => Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar));
+}

@@ -1,0 +1,78 @@
+using Journal.Core.Model;
+using Journal.Core.Writing.Entries;
+using Journal.Core.Writing.Files;
+
+namespace Journal.Core.Writing.Pictures;
+
+/// <summary>Brings pictures to the evenings when they were taken.</summary>
+public static class Gathering
+{
+    /// <summary>
+    /// Says what becomes of each picture and, unless it is only a trial, does it: copies it (never moves it) and adds
+    /// it to its entry's <c>photos</c>. Pictures come first and the entry after, so a crash in between loses nothing
+    /// and the next gathering goes on from there.
+    /// </summary>
+    /// <param name="folder">The journal's folder, which no other command writes to meanwhile.</param>
+    /// <param name="journal">What stands in it.</param>
+    /// <param name="pictures">The pictures with their times.</param>
+    /// <param name="isTrial">Whether nothing shall be written.</param>
+    public static IReadOnlyList<Gathered> Run(string folder, MakerJournal journal, IEnumerable<TakenPicture> pictures, bool isTrial)
+    {
+        var shelf = new PictureShelf(folder, journal);
+        var seen = new HashSet<string>();
+        var fates = new List<Gathered>();
+        foreach (var evening in pictures.OrderBy(picture => picture.Taken).ThenBy(picture => picture.Path, StringComparer.Ordinal).GroupBy(picture => picture.Evening))
+        {
+            var fresh = new List<TakenPicture>();
+            foreach (var picture in evening)
+            {
+                if (!seen.Add(shelf.Digest(picture.Path)) || shelf.Shows(picture.Path))
+                {
+                    fates.Add(new Gathered(picture, Fate.AlreadyThere, null, null, ""));
+                }
+                else
+                {
+                    fresh.Add(picture);
+                }
+            }
+
+            fates.AddRange(EntryOf(journal, evening.Key) is { } entry
+                ? Into(folder, entry, journal.Builds.Single(build => build.Id == entry.Build), fresh, shelf, isTrial)
+                : fresh.Select(picture => new Gathered(picture, Fate.NoEntry, null, null, "")));
+        }
+
+        return [.. fates.OrderBy(fate => fate.Picture.Taken).ThenBy(fate => fate.Picture.Path, StringComparer.Ordinal)];
+    }
+
+    // Of several entries that evening the one with the most hours, then the first.
+    private static Entry? EntryOf(MakerJournal journal, DateOnly evening) =>
+        journal.Entries.Where(entry => entry.Date == evening).OrderByDescending(entry => entry.Time).FirstOrDefault();
+
+    private static IEnumerable<Gathered> Into(string folder, Entry entry, Build build, List<TakenPicture> pictures, PictureShelf shelf, bool isTrial)
+    {
+        if (pictures.Count == 0)
+        {
+            return [];
+        }
+
+        var names = pictures.Select(picture => shelf.NameFor(picture, build)).ToList();
+        var file = MakersFile.Read(Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar)));
+        var added = new EntryText(file?.Text ?? "").Items("photos", [.. names.Select(name => new NewPhoto(name, null).ToYaml())]);
+        if (added.Text is null)
+        {
+            return pictures.Select(picture => new Gathered(picture, Fate.Refused, entry.File, null, added.WhyNot));
+        }
+
+        if (!isTrial)
+        {
+            foreach (var (picture, name) in pictures.Zip(names))
+            {
+                shelf.Copy(picture, build, name);
+            }
+
+            file!.Write(added.Text);
+        }
+
+        return pictures.Zip(names).Select(pair => new Gathered(pair.First, Fate.Added, entry.File, pair.Second, ""));
+    }
+}

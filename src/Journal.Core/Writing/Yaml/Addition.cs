@@ -1,0 +1,211 @@
+using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Yaml;
+
+namespace Journal.Core.Writing.Yaml;
+
+/// <summary>What came of an addition: the longer text, or why nothing could be added.</summary>
+/// <param name="Text">The text with the addition; null where nothing was added.</param>
+/// <param name="WhyNot">For the maker: what stands in the way, and what to do.</param>
+internal readonly record struct Added(string? Text, string WhyNot)
+{
+    public static Added As(string text) => new(text, "");
+
+    public static Added Refused(string why) => new(null, why);
+}
+
+/// <summary>
+/// Adds to a piece of YAML: whole lines, or items before the <c>]</c> of a flow list. Everything else stays as it is,
+/// byte for byte. What was added is read back; where that does not give the old contents and the addition, nothing is
+/// changed.
+/// </summary>
+/// <param name="text">The whole file.</param>
+/// <param name="start">Where its YAML begins.</param>
+/// <param name="end">Where its YAML ends: the closing fence of an entry, or the end of the file.</param>
+internal sealed class Addition(string text, int start, int end)
+{
+    private const string Remedy = "Please add it by hand.";
+
+    private readonly string yaml = text[start..end];
+
+    /// <summary>An addition to a file that is YAML from end to end.</summary>
+    public static Addition To(string text) => new(text, 0, text.Length);
+
+    /// <summary>Whether a key stands at the top.</summary>
+    public bool Has(string key) => Read(yaml) is MapNode map && map.Pairs.Any(pair => pair.Key.Text == key);
+
+    /// <summary>Adds items to the list of a key, which is made where it is missing.</summary>
+    /// <param name="key">A key at the top.</param>
+    /// <param name="items">YAML on one line each, fit for a flow list.</param>
+    public Added Items(string key, IReadOnlyList<string> items)
+    {
+        if (Read(yaml) is not { } old || Outline.Of(yaml) is not { } outline)
+        {
+            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+        }
+
+        var spans = outline.TopKeys.Where(one => one.Key == key).ToList();
+        var added = spans switch
+        {
+            [] => NewKey(outline, key, items),
+            [var only] => IntoValue(key, only.End, only.Start, only.Value, items),
+            _ => Added.Refused($"`{key}` stands there twice. Take one out, then try again."),
+        };
+        return added.Text is { } longer && !Keeps(old, longer, key, items) ? Added.Refused($"`{key}` is written in a way that this program does not dare to touch. {Remedy}") : added;
+    }
+
+    /// <summary>Adds items to a file that is a list.</summary>
+    public Added Items(IReadOnlyList<string> items)
+    {
+        if (Read(yaml) is not { } old || Outline.Of(yaml) is not { } outline)
+        {
+            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+        }
+
+        var added = outline.Top.Form switch
+        {
+            Form.Nothing => AtEnd(items.Select(item => $"- {item}")),
+            Form.BlockList or Form.FlowList => IntoValue("the list", 0, 0, outline.Top, items),
+            _ => Added.Refused($"The file is not a list. {Remedy}"),
+        };
+        return added.Text is { } longer && (Read(Yaml(longer)) is not { } read || !SameItems(old, read, Nodes(items)))
+            ? Added.Refused($"The list is written in a way that this program does not dare to touch. {Remedy}")
+            : added;
+    }
+
+    /// <summary>Adds keys with values that are not there yet; one that is there is left as it is.</summary>
+    public Added Keys(IReadOnlyList<(string Key, string Value)> pairs)
+    {
+        if (Read(yaml) is not MapNode old || Outline.Of(yaml) is not { } outline)
+        {
+            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+        }
+
+        var missing = pairs.Where(pair => outline.TopKeys.All(one => one.Key != pair.Key)).ToList();
+        if (missing.Count == 0)
+        {
+            return Added.As(text);
+        }
+
+        if (outline.Top.Form != Form.BlockMap)
+        {
+            return Added.Refused($"The keys stand in braces. {Remedy}");
+        }
+
+        var added = AtEnd(missing.Select(pair => $"{Indent(outline.TopKeys[0].Start)}{pair.Key}: {pair.Value}"));
+        var isKept = Read(Yaml(added.Text!)) is MapNode read
+            && read.Pairs.Count == old.Pairs.Count + missing.Count
+            && old.Pairs.Zip(read.Pairs).All(pair => pair.First.Key.Text == pair.Second.Key.Text && Same(pair.First.Value, pair.Second.Value))
+            && missing.Zip(read.Pairs.Skip(old.Pairs.Count)).All(pair => pair.First.Key == pair.Second.Key.Text && Same(Nodes([pair.First.Value])[0], pair.Second.Value));
+        return isKept ? added : Added.Refused($"The keys are written in a way that this program does not dare to touch. {Remedy}");
+    }
+
+    private Added NewKey(Outline outline, string key, IReadOnlyList<string> items)
+    {
+        if (outline.Top.Form is not (Form.BlockMap or Form.Nothing))
+        {
+            return Added.Refused($"The keys stand in braces. {Remedy}");
+        }
+
+        var indent = outline.TopKeys.Count == 0 ? "" : Indent(outline.TopKeys[0].Start);
+        return AtEnd([$"{indent}{key}:", .. items.Select(item => $"{indent}  - {item}")]);
+    }
+
+    private Added IntoValue(string key, int keyEnd, int keyStart, Span value, IReadOnlyList<string> items)
+    {
+        switch (value.Form)
+        {
+            case Form.Nothing when IsEmptyBehind(keyEnd):
+                return Lines(keyEnd, items.Select(item => $"{Indent(keyStart)}  - {item}"));
+            case Form.FlowList:
+                var at = value.Items == 0 ? value.Start + 1 : LastItemEnd(value);
+                return Added.As(text.Insert(start + at, (value.Items == 0 ? "" : ", ") + string.Join(", ", items)));
+            case Form.BlockList:
+                return Lines(value.End, items.Select(item => $"{Indent(value.Start)}- {item}"));
+            default:
+                return Added.Refused($"`{key}` holds a single value. Write it as a list, `{key}: [one, another]`, then try again.");
+        }
+    }
+
+    // `photos:` and nothing, or only a comment, behind it on its line.
+    private bool IsEmptyBehind(int keyEnd)
+    {
+        var rest = yaml.AsSpan(keyEnd, LineEnd(keyEnd) - keyEnd).TrimEnd("\r\n").TrimStart();
+        return rest.StartsWith(":") && (rest[1..].TrimStart() is "" || rest[1..].TrimStart().StartsWith("#"));
+    }
+
+    // Behind the last item, so that a comment or a comma behind it stays where it is.
+    private int LastItemEnd(Span list) => list.Start + (Outline.Of(yaml[list.Start..list.End])?.LastItemEnd ?? list.End - list.Start - 1);
+
+    private Added AtEnd(IEnumerable<string> lines) => Lines(yaml.Length, lines, atEnd: true);
+
+    // Whole lines below the line that a place stands on; the line end is that of the line above.
+    private Added Lines(int place, IEnumerable<string> lines, bool atEnd = false)
+    {
+        var isAtLineStart = place > 0 && yaml[place - 1] == '\n';
+        var at = start + (atEnd || isAtLineStart ? place : LineEnd(place));
+        var lineEnd = LineEndAbove(at);
+        var isOpen = at > 0 && text[at - 1] != '\n';
+        var joined = string.Join(lineEnd, lines);
+        return Added.As(text.Insert(at, isOpen ? lineEnd + joined : joined + lineEnd));
+    }
+
+    private int LineEnd(int place) => yaml.IndexOf('\n', place) is >= 0 and var found ? found + 1 : yaml.Length;
+
+    private string LineEndAbove(int at)
+    {
+        var above = text.LastIndexOf('\n', Math.Max(0, at - 1));
+        above = above < 0 ? text.IndexOf('\n', StringComparison.Ordinal) : above;
+        return above > 0 && text[above - 1] == '\r' ? "\r\n" : "\n";
+    }
+
+    // What stands before a place on its line: spaces only, for keys and dashes at the top.
+    private string Indent(int place)
+    {
+        var lineStart = place == 0 ? 0 : yaml.LastIndexOf('\n', place - 1) + 1;
+        return yaml[lineStart..place];
+    }
+
+    private string Yaml(string longer) => longer[start..(longer.Length - (text.Length - end))];
+
+    private bool Keeps(Node old, string longer, string key, IReadOnlyList<string> items)
+    {
+        if (Read(Yaml(longer)) is not MapNode read)
+        {
+            return false;
+        }
+
+        var before = old is MapNode map ? map.Pairs : [];
+        var isNew = before.All(pair => pair.Key.Text != key);
+        return read.Pairs.Count == before.Count + (isNew ? 1 : 0)
+            && read.Pairs.Index().All(one => one.Index >= before.Count
+                ? one.Item.Key.Text == key && SameItems(new ListNode(default, []), one.Item.Value, Nodes(items))
+                : one.Item.Key.Text == before[one.Index].Key.Text && (one.Item.Key.Text == key
+                    ? SameItems(before[one.Index].Value, one.Item.Value, Nodes(items))
+                    : Same(before[one.Index].Value, one.Item.Value)));
+    }
+
+    private static bool SameItems(Node before, Node after, IReadOnlyList<Node> added) =>
+        after is ListNode list && SameAll([.. before.Items, .. added], list.Nodes);
+
+    private static bool Same(Node one, Node other) => (one, other) switch
+    {
+        (TextNode a, TextNode b) => a.Text == b.Text && a.IsQuoted == b.IsQuoted,
+        (ListNode a, ListNode b) => SameAll(a.Nodes, b.Nodes),
+        (MapNode a, MapNode b) => a.Pairs.Count == b.Pairs.Count
+            && a.Pairs.Zip(b.Pairs).All(pair => Same(pair.First.Key, pair.Second.Key) && Same(pair.First.Value, pair.Second.Value)),
+        _ => false,
+    };
+
+    private static bool SameAll(IReadOnlyList<Node> some, IReadOnlyList<Node> others) =>
+        some.Count == others.Count && some.Zip(others).All(pair => Same(pair.First, pair.Second));
+
+    private static IReadOnlyList<Node> Nodes(IReadOnlyList<string> items) => Read($"[{string.Join(", ", items)}]")!.Items;
+
+    // Read without a word against it: a comment that would swallow what follows counts as one.
+    private static Node? Read(string yaml)
+    {
+        var log = new ProblemLog();
+        var node = YamlReader.ReadAny(yaml, log);
+        return log.Problems.Any(problem => problem.Severity == Severity.Error) ? null : node;
+    }
+}

@@ -1,0 +1,264 @@
+using Journal.Core.Estimating;
+using Journal.Core.Model;
+using Journal.Site.Charts;
+
+namespace Journal.Site.Pages;
+
+/// <summary>A plan on the front page.</summary>
+public sealed record PlanCardView(string Kind, LinkView Link, string? Gist)
+{
+    internal static PlanCardView Of(Book book, Plan plan)
+    {
+        var forecast = book.Forecast(plan);
+        return new(PlanPage.StateWords(forecast.Build), new LinkView(plan.Title, Addresses.Of(plan.Id)), PlanPage.GistOf(book, forecast));
+    }
+}
+
+/// <summary>A line of the plan.</summary>
+public sealed record PlannedPartView(LinkView Part, string? Material, string Operations, string Guess, string Basis, LinkView? Like);
+
+/// <summary>An estimate sheet: what a plan, or what is left of a build, will take, and what that rests on.</summary>
+public sealed record PlanPage(
+    PageFrame Frame,
+    string Kind,
+    string? Gist,
+    IReadOnlyList<FactView> Facts,
+    IReadOnlyList<string> Notes,
+    ChartView? Ranges,
+    IReadOnlyList<PlannedPartView> Parts,
+    string Guessed,
+    ChartView? ChanceOfHours,
+    ChartView? ChanceOfDays,
+    IReadOnlyList<string> Ground,
+    ChartView? Backtest,
+    IReadOnlyList<ToolLineView> ToolsToFind,
+    IReadOnlyList<ToolLineView> ToolsAtHand,
+    IReadOnlyList<CautionView> Cautions,
+    IReadOnlyList<CautionView> MoreCautions)
+{
+    private const int MostTools = 16;
+
+    internal static PlanPage Of(Book book, Plan plan)
+    {
+        var (desk, forecast) = (new Desk(book, Addresses.Of(plan.Id)), book.Forecast(plan));
+        var estimate = forecast.Result.Estimate;
+        var gist = GistOf(book, forecast);
+        var (serious, tools) = (forecast.Preparation.MostSerious, forecast.Preparation.Tools.Where(tool => book.Showing.Shows(tool.Tool.Id)).ToList());
+        return new PlanPage(
+            desk.Frame(
+                "estimate",
+                plan.Title,
+                $"{plan.Title}: hours and dates with their ranges, from this maker’s own history. {gist}",
+                forecast.Build is { } build ? [Desk.FrontCrumb, Desk.Crumb(build)] : [Desk.FrontCrumb],
+                TitleBlock(desk, plan, forecast)),
+            $"{StateWords(forecast.Build)} · estimate sheet",
+            gist,
+            estimate is null ? [] : [.. FactsOf(book, forecast, estimate)],
+            [.. forecast.Result.Faults.Select(fault => $"No estimate yet. {fault.Message}").Concat(estimate?.Remarks ?? [])],
+            estimate is null ? null : RangesOf(book, forecast, estimate),
+            [.. forecast.Parts.Select(part => Line(book, forecast, estimate, part)), .. WholeLine(book, forecast, estimate)],
+            GuessedInAll(forecast) is { } guess ? Show.Hours(guess) : "–",
+            estimate is null ? null : HoursChart(estimate),
+            estimate is null || !forecast.HasDates ? null : DaysChart(estimate),
+            estimate is null ? [] : [.. GroundOf(estimate)],
+            estimate is null ? null : BacktestOf(book, estimate),
+            [.. tools.Where(tool => tool.Missing is not null).Select(tool => ToolLine(book, tool))],
+            [.. tools.Where(tool => tool.Missing is null).Take(MostTools).Select(tool => ToolLine(book, tool))],
+            desk.Cautions(serious),
+            desk.Cautions(forecast.Preparation.Cautions.Except(serious)));
+    }
+
+    /// <summary>How far a plan is.</summary>
+    internal static string StateWords(Build? build) => build is null ? "Plan" : BuildPage.StatusWords(build.Status);
+
+    /// <summary>The sentence that a tired person understands; of a finished build, what was foreseen and what it took.</summary>
+    internal static string? GistOf(Book book, PlanForecast forecast)
+    {
+        if (forecast.Result.Estimate is not { } estimate)
+        {
+            return null;
+        }
+
+        if (forecast.IsFinished)
+        {
+            return $"Foreseen: {EstimateWords.Hours(estimate.Hours.P50)} at even odds, {EstimateWords.Hours(estimate.Hours.P80)} eight times in ten. It took {Show.Hours(Taken(book, forecast.Build!))}.";
+        }
+
+        var odds = EstimateWords.Odds(forecast.HasDates ? estimate : estimate with { Finish = null }, Show.PlainDate);
+        return EstimateWords.Guesses(estimate, "Own guesses") is { } guesses ? $"{odds} {guesses}" : odds;
+    }
+
+    private static Minutes Taken(Book book, Build build) => book.Hours.Builds.First(one => one.Build == build.Id).Minutes;
+
+    private static TitleBlockView TitleBlock(Desk desk, Plan plan, PlanForecast forecast)
+    {
+        var estimate = forecast.Result.Estimate;
+        return new TitleBlockView
+        {
+            Title = plan.Title,
+            Supplementary = estimate is null ? "No estimate yet" : $"Estimate from {Show.Count(estimate.History.Parts, "finished part", "finished parts")}",
+            DocumentType = "Estimate sheet",
+            Status = forecast.Build is null ? "In preparation" : StateWords(forecast.Build),
+            Identification = plan.Id.Value,
+            Issued = desk.LatestDate(desk.Book.Journal.Entries),
+            More = estimate is null || !forecast.HasDates ? [] :
+            [
+                new FactView("Dates from", Show.Date(estimate.Start)),
+                new FactView("Hours a week", estimate.HoursAWeek is { } pace ? Show.Hours(Time(pace)) : "–"),
+                new FactView("Seed", Show.Number(estimate.Seed)),
+            ],
+        };
+    }
+
+    private static IEnumerable<FactView> FactsOf(Book book, PlanForecast forecast, Estimate estimate)
+    {
+        if (estimate.MinutesSoFar is { } spent)
+        {
+            yield return new FactView("So far", Show.Hours(new Minutes(spent)));
+        }
+
+        if (forecast.IsFinished)
+        {
+            yield return new FactView("Taken", Show.Hours(Taken(book, forecast.Build!)));
+        }
+
+        if (GuessedInAll(forecast) is { } guess)
+        {
+            yield return new FactView("Own guess", Show.Hours(guess));
+        }
+
+        yield return new FactView("1 in 10 under", EstimateWords.Hours(estimate.Hours.P10));
+        yield return new FactView("Half under", EstimateWords.Hours(estimate.Hours.P50));
+        yield return new FactView("8 in 10 under", EstimateWords.Hours(estimate.Hours.P80));
+        yield return new FactView("9 in 10 under", EstimateWords.Hours(estimate.Hours.P90));
+        foreach (var (day, chance) in forecast.HasDates && estimate.Finish is { } finish ? new[] { (finish.P50, "half the time"), (finish.P80, "8 in 10") } : [])
+        {
+            yield return new FactView("Done by", day is { } known ? Show.Date(known) : "–", chance);
+        }
+    }
+
+    // All guesses together; null where a part has none, since a sum of some would read as a guess for all.
+    private static Minutes? GuessedInAll(PlanForecast forecast) =>
+        forecast.Parts.Count == 0 || forecast.Parts.Any(part => part.Guess is null) ? null
+        : forecast.Parts.Sum(part => Time(part.Guess!.ForAll(part.Quantity))) + forecast.Whole.Values.Sum();
+
+    private static Minutes Time(Guess guess) => new((int)Math.Round(guess.MeanMinutes, MidpointRounding.AwayFromZero));
+
+    private static Minutes Time(double hours) => new((int)Math.Round(60 * hours, MidpointRounding.AwayFromZero));
+
+    private static LinkView LinkOf(Book book, PlanForecast forecast, Part part)
+    {
+        var title = part.Quantity == 1 ? part.Title : $"{part.Title}, {Show.Number(part.Quantity)} off";
+        var reference = forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : (PartRef?)null;
+        return new(title, reference is { } sheet && book.Showing.Shows(sheet) ? Addresses.Of(sheet) : null);
+    }
+
+    private static ChartView RangesOf(Book book, PlanForecast forecast, Estimate estimate)
+    {
+        var links = forecast.Parts.ToDictionary(part => part.Id.Value, part => LinkOf(book, forecast, part));
+        var ranges = estimate.Parts.Select(part => new HoursRange(
+            links[part.Part].Text, Time(part.P10), Time(part.P50), Time(part.P90), (part.Reguess ?? part.Guess) is { } guess ? Time(guess) : null, links[part.Part].Address));
+        if (estimate.Whole is { P10: { } low, P50: { } middle, P90: { } high })
+        {
+            var guess = forecast.Whole.Values.Sum();
+            ranges = ranges.Append(new HoursRange("The whole", Time(low), Time(middle), Time(high), guess == Minutes.Zero ? null : guess));
+        }
+
+        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(estimate)}.", [.. ranges]);
+    }
+
+    private static string MostUncertain(Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
+        one.Part == "whole" ? "the whole" : Show.Lower(estimate.Parts.First(part => part.Part == one.Part).Title)));
+
+    private static PlannedPartView Line(Book book, PlanForecast forecast, Estimate? estimate, Part part)
+    {
+        var like = part.Like is { } named && book.Showing.Shows(named) && book.Journal.Builds.Any(build => build.Id == named.Build && build.HasPart(named.Part)) ? named : (PartRef?)null;
+        var basis = estimate?.Parts.FirstOrDefault(one => one.Part == part.Id.Value)?.Basis ?? "";
+        return new PlannedPartView(
+            LinkOf(book, forecast, part),
+            Joined(", ", part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part)),
+            part.Operations.Count == 0 ? "–" : book.OperationWords(part.Operations),
+            (part.Guess, part.Reguess) switch
+            {
+                (null, null) => "–",
+                ({ } first, { } second) => $"{Show.Hours(Time(first.ForAll(part.Quantity)))}, then {Show.Hours(Time(second.ForAll(part.Quantity)))}",
+                var (first, second) => Show.Hours(Time((first ?? second)!.ForAll(part.Quantity))),
+            },
+            ForViewers(part.Like is null ? basis : basis.Replace($"; like {part.Like}", "", StringComparison.Ordinal)),
+            like is { } sheet ? book.Link(sheet) : null);
+    }
+
+    private static IEnumerable<PlannedPartView> WholeLine(Book book, PlanForecast forecast, Estimate? estimate)
+    {
+        if (forecast.Whole.Count > 0 || estimate?.Whole.P50 is not null)
+        {
+            var guess = forecast.Whole.Values.Sum();
+            yield return new PlannedPartView(
+                new LinkView("The whole", null), null, forecast.Whole.Count == 0 ? "–" : book.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
+        }
+    }
+
+    // The words are written for the maker; on the site others read them.
+    private static string ForViewers(string basis) =>
+        basis.Replace("your second guess", "second guess", StringComparison.Ordinal).Replace("your guess", "own guess", StringComparison.Ordinal);
+
+    private static ChartView HoursChart(Estimate estimate) => CurveChart.Draw(
+        "chance-of-hours",
+        "Chance of being done within so many hours",
+        $"Half the time within {EstimateWords.Hours(estimate.Hours.P50)}, eight times in ten within {EstimateWords.Hours(estimate.Hours.P80)}.",
+        [.. estimate.Quantiles.Select(one => new HoursChance(one.P, one.Hours))]);
+
+    private static ChartView? DaysChart(Estimate estimate) => estimate.FinishQuantiles.Count == 0 ? null : CurveChart.DrawDays(
+        "chance-of-days",
+        "Chance of being done by a day",
+        estimate.Finish is { P50: { } half, P80: { } eight } ? $"Half the time by {Show.Date(half)}, eight times in ten by {Show.Date(eight)}." : "Some of it lies more than a century off.",
+        [.. estimate.FinishQuantiles.Where(one => one.Date is not null).Select(one => new DayChance(one.P, one.Date!.Value))]);
+
+    private static IEnumerable<string> GroundOf(Estimate estimate)
+    {
+        if (estimate.History.Parts > 0)
+        {
+            yield return $"{Show.Count(estimate.History.Parts, "finished part", "finished parts")}, {Show.Hours(new Minutes(estimate.History.Minutes))} of work. Recent and bigger parts count more, and freaks are capped.";
+        }
+
+        if (estimate.MostUncertain.Count > 0)
+        {
+            yield return $"Most of the uncertainty is in: {MostUncertain(estimate)}.";
+        }
+
+        if (estimate.HoursAWeek is not null)
+        {
+            yield return "Dates spread the hours over weeks as they were at this bench, idle ones included.";
+        }
+
+        yield return EstimateWords.Backtest(estimate);
+    }
+
+    private static ChartView? BacktestOf(Book book, Estimate estimate)
+    {
+        var parts = estimate.Backtest.PartForecasts.Select(forecast =>
+        {
+            var slash = forecast.Part.IndexOf('/', StringComparison.Ordinal);
+            var part = new PartRef(new(forecast.Part[..slash]), new(forecast.Part[(slash + 1)..]));
+            var link = book.Showing.Shows(part) ? book.Link(part) : new LinkView("A part that is not shown", null);
+            return new ForecastAndTaken(link.Text, Time(forecast.P10), Time(forecast.P50), Time(forecast.P90), Time(forecast.Hours), link.Address);
+        });
+        return estimate.Backtest.Parts == 0 ? null : BacktestChart.Draw(
+            "backtest", "Past parts: the range forecast, and what it took", EstimateWords.Backtest(estimate), [.. parts]);
+    }
+
+    private static ToolLineView ToolLine(Book book, ToolForWork tool)
+    {
+        var why = tool.Missing switch
+        {
+            WhyMissing.Borrowed => "borrowed last time",
+            WhyMissing.Hired => "hired last time",
+            WhyMissing.NotInCrib => "not in the crib",
+            _ => tool.Tool.Need == Need.Workaround ? "a way round this workshop’s limits" : tool.Tool.Need == Need.Essential ? "essential" : null,
+        };
+        return new ToolLineView(book.Link(tool.Tool.Id), Joined(" · ", why, book.OperationWords(tool.Operations.Take(3))));
+    }
+
+    private static string? Joined(string between, params IEnumerable<string?> words) =>
+        string.Join(between, words.OfType<string>()) is { Length: > 0 } text ? text : null;
+}

@@ -1,0 +1,58 @@
+using System.Text;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace Journal.Site.Search;
+
+/// <summary>The words of a Markdown text without its marks, addresses and raw HTML.</summary>
+internal static class PlainText
+{
+    public static string Of(MarkdownDocument document)
+    {
+        var text = new StringBuilder();
+        foreach (var block in document.Descendants<LeafBlock>())
+        {
+            if (block is HtmlBlock or LinkReferenceDefinition)
+            {
+                continue;
+            }
+
+            if (block.Inline is { } inline)
+            {
+                Append(text, inline);
+            }
+            else
+            {
+                text.Append(block.Lines.ToString());
+            }
+
+            text.Append(' ');
+        }
+
+        return OneLine(text.ToString());
+    }
+
+    public static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static void Append(StringBuilder text, ContainerInline container)
+    {
+        foreach (var inline in container)
+        {
+            _ = inline switch
+            {
+                LiteralInline literal => text.Append(literal.Content.AsSpan()),
+                CodeInline code => text.Append(code.Content),
+                HtmlEntityInline entity => text.Append(entity.Transcoded.AsSpan()),
+                AutolinkInline address => text.Append(address.Url),
+                LineBreakInline => text.Append(' '),
+                _ => text,
+            };
+
+            // What a picture that stands in the text shows is said by its caption, where the picture may be seen.
+            if (inline is ContainerInline inner and not LinkInline { IsImage: true })
+            {
+                Append(text, inner);
+            }
+        }
+    }
+}

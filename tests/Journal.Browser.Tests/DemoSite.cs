@@ -1,0 +1,122 @@
+using System.Text.RegularExpressions;
+using Journal.Core.Model;
+using Journal.Core.Reading;
+using Journal.Site;
+using Microsoft.Playwright;
+
+namespace Journal.Browser.Tests;
+
+/// <summary>
+/// The demonstration journal, published once for all tests, served on 127.0.0.1 and opened in the system's Chromium.
+/// </summary>
+public sealed partial class DemoSite : IAsyncLifetime, IDisposable
+{
+    private const string Chromium = "/usr/bin/chromium";
+    private static readonly DateOnly Today = new(2026, 11, 25);
+
+    private readonly string place = Directory.CreateTempSubdirectory("journal-browser-").FullName;
+    private LoopbackServer? server;
+    private IPlaywright? playwright;
+    private IBrowser? browser;
+
+    /// <summary>The repository's root.</summary>
+    public static string Root { get; } = FindRoot();
+
+    /// <summary>The published site.</summary>
+    public string Folder => Path.Combine(place, "site");
+
+    /// <summary>The site over HTTP, ending with a slash.</summary>
+    public Uri Http => server!.Address;
+
+    /// <summary>The site from the file system, ending with a slash.</summary>
+    public Uri File => new($"file://{Folder}/");
+
+    /// <summary>Every page, from the root of the site.</summary>
+    public IReadOnlyList<string> Pages { get; private set; } = [];
+
+    /// <summary>For each kind of page the one with most in it and the one with least.</summary>
+    public IReadOnlyList<string> Samples { get; private set; } = [];
+
+    /// <summary>The pages of one kind, the longest first.</summary>
+    public IReadOnlyList<string> OfKind(string kind) => byKind[kind];
+
+    /// <summary>A fresh page of the browser.</summary>
+    public async Task<IPage> Open(int width = 1440, ColorScheme scheme = ColorScheme.Light, bool javaScript = true)
+    {
+        var context = await browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, JavaScriptEnabled = javaScript });
+        return await context.NewPageAsync();
+    }
+
+    public async Task InitializeAsync()
+    {
+        Publish();
+        Pages = [.. Directory.EnumerateFiles(Folder, "*.html", SearchOption.AllDirectories).Select(path => Path.GetRelativePath(Folder, path)).Order(StringComparer.Ordinal)];
+        byKind = Pages.GroupBy(KindOf).ToDictionary(
+            kind => kind.Key,
+            kind => (IReadOnlyList<string>)[.. kind.OrderByDescending(page => new FileInfo(Path.Combine(Folder, page)).Length)]);
+        Samples = [.. byKind.Values.SelectMany(pages => new[] { pages[0], pages[^1] }.Distinct()).Order(StringComparer.Ordinal)];
+        Assert.True(System.IO.File.Exists(Chromium), $"{Chromium} is missing; tests/run.sh installs it.");
+        server = new LoopbackServer(Folder, "/bench/");
+        playwright = await Playwright.CreateAsync();
+        browser = await playwright.Chromium.LaunchAsync(new()
+        {
+            ExecutablePath = Chromium,
+            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+        });
+    }
+
+    public async Task DisposeAsync()
+    {
+        if (browser is not null)
+        {
+            await browser.CloseAsync();
+        }
+
+        Dispose();
+    }
+
+    public void Dispose()
+    {
+        playwright?.Dispose();
+        server?.Dispose();
+        if (Directory.Exists(place))
+        {
+            Directory.Delete(place, recursive: true);
+        }
+    }
+
+    private IReadOnlyDictionary<string, IReadOnlyList<string>> byKind = new Dictionary<string, IReadOnlyList<string>>();
+
+    private void Publish()
+    {
+        var journal = Path.Combine(Root, "journal");
+        Publisher.Publish(new PublishOrder(journal, Read(journal), Folder, Today) { Cache = Path.Combine(place, "cache") });
+    }
+
+    private static MakerJournal Read(string folder) => JournalReader.Read(folder, Today).Journal ?? throw new InvalidOperationException("The demonstration journal has errors.");
+
+    private string KindOf(string page) => BodyClass().Match(System.IO.File.ReadAllText(Path.Combine(Folder, page))) is { Success: true } found
+        ? found.Groups[1].Value
+        : throw new InvalidOperationException($"{page} does not say what kind of page it is.");
+
+    private static string FindRoot()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!System.IO.File.Exists(Path.Combine(folder.FullName, "Journal.sln")))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("The tests do not run inside the repository.");
+        }
+
+        return folder.FullName;
+    }
+
+    [GeneratedRegex("<body class=\"of-([a-z-]+)")]
+    private static partial Regex BodyClass();
+}
+
+/// <summary>All tests share one published site and one browser.</summary>
+[CollectionDefinition(Name)]
+public sealed class SharedDemo : ICollectionFixture<DemoSite>
+{
+    public const string Name = "Demo";
+}

@@ -1,0 +1,69 @@
+namespace Journal.Cli.Tests.Writing;
+
+public class AddTests
+{
+    [Fact]
+    public void Add_Part_GoesBehindTheOthers()
+    {
+        using var bench = new AtTheBench();
+        var before = bench.Text("drill/build.yaml");
+
+        var added = bench.Ask("add", "part", "lever", "--title", "Lever, long", "--quantity", "2", "--material", "brass", "--guess", "3h");
+
+        Assert.Equal(0, added.Status);
+        Assert.Equal(before + "\n  - {id: lever, title: \"Lever, long\", material: brass, quantity: 2, guess: 3h}", bench.Text("drill/build.yaml"));
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
+    public void Add_Part_ToAListInBrackets()
+    {
+        using var bench = new AtTheBench();
+
+        bench.Ask("add", "part", "screw", "--build", "vice");
+
+        Assert.Equal("title: Toolmaker's vice\nstatus: planned\nparts: [{id: jaw}, {id: screw}]\n", bench.Text("vice/build.yaml"));
+    }
+
+    [Fact]
+    public void Add_Tool_ToTheCribOrANewOne()
+    {
+        using var bench = new AtTheBench();
+
+        bench.Ask("add", "tool", "square", "--kind", "gauge", "--got", "given", "--cost", "12.50", "--need", "essential");
+        Assert.EndsWith("\n- {id: square, kind: gauge, got: given, cost: 12.50, need: essential}", bench.Text("tools.yaml"), StringComparison.Ordinal);
+
+        File.Delete(Path.Combine(bench.Disk.Folder, "tools.yaml"));
+        bench.Ask("add", "tool", "file-one");
+        Assert.Equal("- {id: file-one}\n", bench.Text("tools.yaml"));
+    }
+
+    [Fact]
+    public void Add_Build_MakesItsFolder()
+    {
+        using var bench = new AtTheBench();
+
+        bench.Ask("add", "build", "tap-wrench", "--units", "inch");
+
+        Assert.Equal("title: Tap wrench\nstatus: under-way\nstarted: 2025-10-03\nunits: inch\n", bench.Text("tap-wrench/build.yaml"));
+        Assert.Empty(bench.Problems());
+    }
+
+    [Theory]
+    [InlineData("Bench drill has a part `head` already.", "part", "head")]
+    [InlineData("There is no material `bras`. Did you mean `brass`?", "part", "knob", "--material", "bras")]
+    [InlineData("There is a tool `lathe` already.", "tool", "lathe")]
+    [InlineData("`--got` is one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
+    [InlineData("There is a build `drill` already.", "build", "drill")]
+    [InlineData("`Gib Screw` is not an id. Write lower-case words joined by hyphens, such as gib-screw. See `journal add part --help`.", "part", "Gib Screw")]
+    public void Add_WhatCannotBe_IsRefused(string error, params string[] words)
+    {
+        using var bench = new AtTheBench();
+        var before = bench.Text("drill/build.yaml") + bench.Text("tools.yaml");
+
+        var added = bench.Ask(["add", .. words]);
+
+        Assert.Equal((2, error + "\n"), (added.Status, added.Error));
+        Assert.Equal(before, bench.Text("drill/build.yaml") + bench.Text("tools.yaml"));
+    }
+}

@@ -1,0 +1,127 @@
+using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.Metadata.Profiles.Exif;
+using SixLabors.ImageSharp.PixelFormats;
+
+namespace Journal.Cli.Tests.Writing;
+
+public class GatherTests
+{
+    private const string Entry = "\uFEFF---\r\ntitle:  'Odd  spacing'   # a remark\r\npart: head\r\nhours: 2h\r\n# last\r\n---\r\nText.\r\n";
+
+    [Fact]
+    public void Gather_NewPictures_AreCopiedAndAddedByteForByte()
+    {
+        using var bench = new AtTheBench("Europe/Dublin");
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Picture(phone, "IMG_1.jpg", 1, "2025:10:03 21:14:05");
+        Picture(phone, "IMG_2.JPEG", 2, "2025:10:03 21:14:50");
+        Picture(phone, "late/IMG_3.jpg", 3, "2025:10:04 03:30:00");
+        Picture(phone, "abroad.jpg", 4, "2025:10:03 23:00:00", "+03:00");
+        Picture(phone, "twin-of-1.jpg", 1, "2025:10:03 21:14:05");
+        Picture(phone, "other-day.jpg", 5, "2025:01:01 12:00:00");
+
+        var trial = bench.Ask("gather", phone.Folder, "--dry-run");
+        Assert.Equal("4 pictures would be added; 1 the journal has already.", trial.Lines[^1]);
+        Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, "drill", "photos")));
+
+        var gathered = bench.Ask("gather", phone.Folder);
+
+        Assert.Equal(0, gathered.Status);
+        Assert.Contains("other-day.jpg, 2025-01-01", gathered.Out, StringComparison.Ordinal);
+        var added = string.Concat(new[] { "2025-10-03-2100", "2025-10-03-2114", "2025-10-03-2114-2", "2025-10-04-0330" }.Select(name => $"  - photos/{name}.jpg\r\n"));
+        Assert.Equal(Entry.Replace("---\r\nText", $"photos:\r\n{added}---\r\nText", StringComparison.Ordinal), System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(Path.Combine(bench.Disk.Folder, "drill/2025-10-03-head.md"))));
+        Assert.Equal(File.ReadAllBytes(Path.Combine(phone.Folder, "late/IMG_3.jpg")), File.ReadAllBytes(Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-04-0330.jpg")));
+        Assert.Empty(bench.Problems());
+
+        Assert.Equal("No pictures added; 5 the journal has already.", bench.Ask("gather", phone.Folder).Lines[^1]);
+    }
+
+    [Fact]
+    public void Gather_NoTimeInThePicture_TakesThatOfTheFileAndSaysSo()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Picture(phone, "plain.png", 1, null);
+        File.SetLastWriteTimeUtc(Path.Combine(phone.Folder, "plain.png"), new DateTime(2025, 10, 3, 20, 5, 0, DateTimeKind.Utc));
+        phone.With("broken.jpg", "not a picture").With("notes.txt", "no").With("phone.heic", "x");
+        File.SetLastWriteTimeUtc(Path.Combine(phone.Folder, "broken.jpg"), new DateTime(2025, 10, 1, 20, 5, 0, DateTimeKind.Utc));
+
+        var gathered = bench.Ask("gather", phone.Folder);
+
+        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the time of the file\n", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("broken.jpg, 2025-10-01 by the time of the file", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("1 picture in a form that pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Gather_EntryThatCannotBeAddedTo_CopiesNothingAndSaysWhatToDo()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        Picture(phone, "a.jpg", 1, "2025:10:03 21:14:05");
+        Picture(bench.Disk, "drill/photos/old.jpg", 2, null);
+        var single = Entry.Replace("# last", "photos: photos/old.jpg", StringComparison.Ordinal);
+        bench.Disk.With("drill/2025-10-03-head.md", single);
+
+        var gathered = bench.Ask("gather", phone.Folder);
+
+        Assert.Equal(1, gathered.Status);
+        Assert.Contains("Write it as a list, `photos: [one, another]`", string.Join(' ', gathered.Lines.Select(line => line.Trim())), StringComparison.Ordinal);
+        Assert.Single(Directory.GetFiles(Path.Combine(bench.Disk.Folder, "drill/photos")));
+    }
+
+    // What a crash between the copy and the entry leaves.
+    [Fact]
+    public void Gather_PictureCopiedButNotListed_IsListedWithoutASecondCopy()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Picture(phone, "a.jpg", 1, "2025:10:03 21:14:05");
+        Directory.CreateDirectory(Path.Combine(bench.Disk.Folder, "drill/photos"));
+        File.Copy(Path.Combine(phone.Folder, "a.jpg"), Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-03-2114.jpg"));
+
+        bench.Ask("gather", phone.Folder);
+
+        Assert.Contains("photos:\r\n  - photos/2025-10-03-2114.jpg\r\n---", bench.Text("drill/2025-10-03-head.md"), StringComparison.Ordinal);
+        Assert.Single(Directory.GetFiles(Path.Combine(bench.Disk.Folder, "drill/photos")));
+    }
+
+    [Fact]
+    public void Write_Captions_AskForOneLineAPicture()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        Picture(phone, "a.jpg", 1, "2025:10:03 20:00:00");
+        Picture(phone, "b.jpg", 2, "2025:10:03 21:15:00");
+
+        var written = bench.AskAndAnswer(["", "", "", "The bore: true at last", ""], "write", "--captions", "--photos", phone.Folder);
+
+        Assert.Equal(0, written.Status);
+        Assert.Contains("Hours, from first to last picture [1h15]: ", written.Error, StringComparison.Ordinal);
+        Assert.Equal(
+            "---\ndate: 2025-10-03\npart: head\noperation: boring\nhours: 1h15\nphotos:\n  - {file: photos/2025-10-03-2000.jpg, caption: \"The bore: true at last\"}\n  - photos/2025-10-03-2115.jpg\n---\n",
+            bench.Text("drill/2025-10-03-boring-head.md"));
+        Assert.Empty(bench.Problems());
+    }
+
+    private static void Picture(JournalOnDisk disk, string name, byte shade, string? taken, string? offset = null)
+    {
+        var path = Path.Combine(disk.Folder, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        using var picture = new Image<Rgb24>(8, 8, new Rgb24(shade, shade, (byte)(40 * shade)));
+        if (taken is not null)
+        {
+            picture.Metadata.ExifProfile = new ExifProfile();
+            picture.Metadata.ExifProfile.SetValue(ExifTag.DateTimeOriginal, taken);
+            if (offset is not null)
+            {
+                picture.Metadata.ExifProfile.SetValue(ExifTag.OffsetTimeOriginal, offset);
+            }
+        }
+
+        picture.Save(path);
+    }
+}

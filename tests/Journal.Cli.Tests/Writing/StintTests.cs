@@ -1,0 +1,185 @@
+namespace Journal.Cli.Tests.Writing;
+
+public class StintTests
+{
+    [Fact]
+    public void End_NoEntryTonight_MakesOneWithTheMinutes()
+    {
+        using var bench = new AtTheBench();
+
+        Assert.Equal(0, bench.At("2025-10-03 19:10").Ask("stint", "begin", "--part", "quill", "--operation", "turning").Status);
+        var ended = bench.At("2025-10-03 20:35").Ask("stint", "end");
+
+        Assert.Equal((0, "1h25 at the bench: Quill, turning.\n"), (ended.Status, ended.Error));
+        Assert.EndsWith("drill/2025-10-03-turning-quill.md\n", ended.Out.Replace('\\', '/'), StringComparison.Ordinal);
+        Assert.Equal("---\ndate: 2025-10-03\njobs:\n  - {part: quill, operation: turning, hours: 1h25}\n---\n", bench.Text("drill/2025-10-03-turning-quill.md"));
+        Assert.Empty(bench.Problems());
+        Assert.Equal("No stint is running. `journal stint begin` begins one.\n", bench.Ask("stint", "show").Out);
+    }
+
+    [Fact]
+    public void Begin_NothingSaid_TakesPartAndOperationOfLastTime()
+    {
+        using var bench = new AtTheBench();
+
+        Assert.Equal("Begun at 21:00: Head casting, boring, as last time.\n", bench.Ask("stint", "begin").Error);
+        Assert.Equal("A stint on Head casting, boring has been running since 21:00: 45m at the bench.\n", bench.At("2025-10-03 21:45").Ask("stint", "show").Out);
+    }
+
+    [Fact]
+    public void End_SecondStintTonight_AddsItsJobAndTouchesNothingElse()
+    {
+        using var bench = new AtTheBench();
+        const string Before = "\uFEFF---\r\ndate: 2025-10-03   # a Friday\r\njobs:\r\n    -  {part: head,  hours: 20m}  # odd spacing\r\n    # more to come\r\nnext: 'Face it'\r\n---\r\nText.\r\n";
+        bench.Disk.With("drill/2025-10-03-head.md", Before);
+
+        bench.Ask("stint", "begin", "--part", "head");
+        bench.At("2025-10-03 21:30").Ask("stint", "end");
+
+        var line = "    - {part: head, operation: boring, hours: 30m}\r\n";
+        Assert.Equal(Before.Replace("    # more", line + "    # more", StringComparison.Ordinal), System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(Path.Combine(bench.Disk.Folder, "drill/2025-10-03-head.md"))));
+    }
+
+    [Fact]
+    public void End_EntryInShortForm_WritesASecondEntry()
+    {
+        using var bench = new AtTheBench();
+        const string Before = "---\npart: head\noperation: boring\nhours: 20m\n---\n";
+        bench.Disk.With("drill/2025-10-03-boring-head.md", Before);
+
+        bench.Ask("stint", "begin");
+        bench.At("2025-10-03 21:30").Ask("stint", "end");
+
+        Assert.Equal(Before, bench.Text("drill/2025-10-03-boring-head.md"));
+        Assert.Equal("---\ndate: 2025-10-03\njobs:\n  - {part: head, operation: boring, hours: 30m}\n---\n", bench.Text("drill/2025-10-03-boring-head-2.md"));
+    }
+
+    [Fact]
+    public void Pause_TwoOfThem_AreLeftOut()
+    {
+        using var bench = new AtTheBench();
+
+        bench.At("2025-10-03 19:00").Ask("stint", "begin");
+        Assert.Equal("Paused at 19:30, 30m at the bench so far. `journal stint begin` goes on.\n", bench.At("2025-10-03 19:30").Ask("stint", "pause").Error);
+        Assert.Equal(2, bench.Ask("stint", "pause").Status);
+        Assert.Equal("On again at 20:00, 30m at the bench so far.\n", bench.At("2025-10-03 20:00").Ask("stint", "begin").Error);
+        bench.At("2025-10-03 20:15").Ask("stint", "pause");
+        Assert.Equal("45m at the bench: Head casting, boring.\n", bench.At("2025-10-03 22:00").Ask("stint", "end").Error);
+    }
+
+    [Fact]
+    public void Begin_WhileOneIsRunning_IsRefused()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+
+        var again = bench.At("2025-10-03 21:10").Ask("stint", "begin", "--part", "quill");
+
+        Assert.Equal((2, "A stint on Head casting, boring has been running since 21:00: 10m at the bench. End that one first: `journal stint end`.\n"), (again.Status, again.Error));
+    }
+
+    // The clocks of Europe went back at 01:00 UTC on 26 October 2025 and forward on 30 March 2025 (IANA time-zone database).
+    [Theory]
+    [InlineData("2025-10-25 22:30", "2025-10-26 01:30", "3h", "2025-10-25")]
+    [InlineData("2025-03-29 23:30", "2025-03-30 01:15", "1h45", "2025-03-29")]
+    public void End_ChangeOfSummerTimeInBetween_CountsRealMinutes(string begin, string end, string time, string evening)
+    {
+        using var bench = new AtTheBench("Europe/Dublin");
+
+        bench.At(begin).Ask("stint", "begin");
+        bench.At(end).Ask("stint", "end");
+
+        Assert.Equal($"---\ndate: {evening}\njobs:\n  - {{part: head, operation: boring, hours: {time}}}\n---\n", bench.Text($"drill/{evening}-boring-head.md"));
+    }
+
+    [Fact]
+    public void End_ForgottenOvernight_AsksWhatWasMeant()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 21:00").Ask("stint", "begin");
+
+        var script = bench.At("2025-10-04 18:00").Ask("stint", "end");
+
+        Assert.Equal(2, script.Status);
+        Assert.Equal("The stint on Head casting, boring began 2025-10-03 at 21:00 and was not ended. Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.\n", script.Error);
+        Assert.DoesNotContain(bench.Entries(), name => name.StartsWith("2025-10", StringComparison.Ordinal));
+
+        var asked = bench.AskAndAnswer(["soon", "22:40"], "stint", "end");
+        Assert.Contains("Write a time such as 22:40, `now` or `drop`.", asked.Error, StringComparison.Ordinal);
+        Assert.Contains("hours: 1h40}", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void End_Forgotten_OffersTheLastSignOfLife()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 21:00").Ask("stint", "begin");
+        bench.At("2025-10-03 22:15").Ask("jot", "It", "sings");
+
+        var asked = bench.At("2025-10-05 10:00").AskAndAnswer([""], "stint", "end");
+
+        Assert.Contains("Stopped at [22:15]: ", asked.Error, StringComparison.Ordinal);
+        Assert.Contains("1h15 at the bench", asked.Error, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--at", "00:30", "3h30")]
+    [InlineData("--now", null, "21h")]
+    public void End_ForgottenWithOption_DoesAsSaid(string option, string? value, string time)
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 21:00").Ask("stint", "begin");
+
+        bench.At("2025-10-04 18:00").Ask(["stint", "end", option, .. value is null ? Array.Empty<string>() : [value]]);
+
+        Assert.Contains($"hours: {time}}}", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2025-10-03 23:00", "--drop", "The stint is forgotten; nothing was written.\n", 0)]
+    [InlineData("2025-10-03 21:00", null, "Less than a minute at the bench: nothing was written.\n", 0)]
+    [InlineData("2025-10-03 20:00", null, "By the clock the stint has not begun yet: it began 2025-10-03 at 21:00. Set the clock right, or say `--drop`.\n", 2)]
+    [InlineData("2025-10-05 23:00", "--now", "That would be 50h, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.\n", 2)]
+    public void End_NothingToCount_WritesNothing(string end, string? option, string error, int status)
+    {
+        using var bench = new AtTheBench();
+        var before = bench.Entries();
+        bench.At("2025-10-03 21:00").Ask("stint", "begin");
+
+        var ended = bench.At(end).Ask(["stint", "end", .. option is null ? Array.Empty<string>() : [option]]);
+
+        Assert.Equal((status, error, ""), (ended.Status, ended.Error, ended.Out));
+        Assert.Equal(before, bench.Entries());
+    }
+
+    [Fact]
+    public void Begin_WrongPart_NamesTheNearest()
+    {
+        using var bench = new AtTheBench();
+
+        Assert.Equal((2, "Bench drill has no part `quil`. Did you mean `quill`?\n"), (bench.Ask("stint", "begin", "--part", "quil").Status, bench.Ask("stint", "begin", "--part", "quil").Error));
+        Assert.Equal("`journal stint` knows no `beginn`. Did you mean `begin`? See `journal stint --help`.\n", bench.Ask("stint", "beginn").Error);
+        Assert.Equal("`journal stint` wants one of begin, pause, end, show behind it. See `journal stint --help`.\n", bench.Ask("stint").Error);
+    }
+
+    // What a crash between the entry and the slate leaves: the entry holds the job, the slate still has the stint.
+    [Fact]
+    public void End_AfterACrashBetweenEntryAndSlate_DoesNotCountTwice()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+        var slate = Path.Combine(bench.Disk.Folder, ".bench", "slate.json");
+        var running = File.ReadAllText(slate);
+        bench.At("2025-10-03 21:30").Ask("stint", "end");
+        var entry = bench.Text("drill/2025-10-03-boring-head.md");
+        var digest = Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(entry)));
+        File.WriteAllText(slate, running.Replace("\"handover\": null", $$"""
+            "handover": {"file": "drill/2025-10-03-boring-head.md", "sha256": "{{digest}}", "takesStint": true}
+            """, StringComparison.Ordinal));
+
+        var again = bench.Ask("stint", "end");
+
+        Assert.Equal((2, "No stint is running. `journal stint begin` begins one.\n"), (again.Status, again.Error));
+        Assert.Equal(entry, bench.Text("drill/2025-10-03-boring-head.md"));
+    }
+}

@@ -1,0 +1,32 @@
+using Journal.Core.Figures;
+
+namespace Journal.Core.Tests.Figures;
+
+public sealed class LessonStoriesTests
+{
+    // Which paragraph tells it was decided by reading the entry, not by running the measure.
+    [Theory]
+    [InlineData("cutter-on-centre", "Then I set the cutter over the middle by eye.")]
+    [InlineData("deburr-before-measuring", "That is what the burr was")]
+    [InlineData("quench-edge-on", "The second. I was holding it by the end wire")]
+    [InlineData("clock-the-taper", "The top slide is marked in degrees")]
+    public void Of_DemoLesson_TellsTheParagraphWithTheMistake(string lesson, string told)
+    {
+        var journal = Demo.Journal;
+        var figure = Lessons.Of(journal).All.Single(one => one.Id.Value == lesson);
+        var text = journal.Entries.Single(entry => entry.Ref == figure.Entry).Body.Text;
+
+        var story = LessonStories.Of(journal.Entries).Of(figure);
+
+        Assert.InRange(story.Count, 1, 2);
+        Assert.Contains(told, string.Join('\n', story.Select(block => text[block.Span.Start..(block.Span.End + 1)])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_EntryWithoutText_TellsNothing()
+    {
+        var journal = Sample.Journal(Sample.Build("drill", Sample.Entry("2025-10-03") with { Lessons = [new() { Id = new("a"), Text = "Lock the slides.", Entry = Sample.Ref("drill", "2025-10-03") }] }));
+
+        Assert.Empty(LessonStories.Of(journal.Entries).Of(Lessons.Of(journal).All[0]));
+    }
+}

@@ -1,0 +1,129 @@
+using Journal.Cli.Tests;
+using Journal.Site.Output;
+using Journal.Site.Tests.Publishing;
+
+namespace Journal.Site.Tests.Output;
+
+public class DestinationTests
+{
+    [Fact]
+    public void Publish_ToTheRootOfTheDisk_IsRefused()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        Assert.Contains("root of a disk", Refused(journal, "/"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Publish_ToTheHomeFolderOrAbove_IsRefused()
+    {
+        using var journal = JournalOnDisk.Small();
+        var home = Environment.GetFolderPath(Environment.SpecialFolder.UserProfile);
+
+        Assert.Contains("home folder", Refused(journal, home), StringComparison.Ordinal);
+        Assert.Contains("home folder", Refused(journal, home + "/"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(".")]
+    [InlineData("..")]
+    [InlineData("drill/..")]
+    public void Publish_ToTheJournalOrAboveIt_IsRefused(string to)
+    {
+        using var journal = JournalOnDisk.Small();
+        var before = new SiteOnDisk(journal.Folder).Hashes;
+
+        Assert.Contains("holds the journal", Refused(journal, to), StringComparison.Ordinal);
+        Assert.Equal(before, new SiteOnDisk(journal.Folder).Hashes);
+    }
+
+    [Fact]
+    public void Publish_ToTheJournalByAnotherName_IsRefused()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare();
+        Directory.CreateSymbolicLink(elsewhere.PathOf("other"), journal.Folder);
+
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("other")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Publish_ToAFolderOfOtherFiles_IsRefusedAndTouchesNothing()
+    {
+        using var journal = JournalOnDisk.Small().With("holiday/beach.txt", "Sand.");
+
+        Assert.Contains("no publish wrote", Refused(journal, "holiday"), StringComparison.Ordinal);
+        Assert.Equal(["beach.txt"], Directory.EnumerateFileSystemEntries(journal.PathOf("holiday")).Select(Path.GetFileName));
+    }
+
+    [Theory]
+    [InlineData("drill")]
+    [InlineData("plans")]
+    public void Publish_IntoABuildOfTheJournal_IsRefused(string to)
+    {
+        using var journal = JournalOnDisk.Small().With("plans/shaper.yaml", "title: Shaper\nparts: [{id: ram}]\n");
+
+        Assert.Contains("no publish wrote", Refused(journal, to), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Publish_ToAFile_IsRefused()
+    {
+        using var journal = JournalOnDisk.Small().With("site", "A file.");
+
+        Assert.Contains("is a file", Refused(journal, "site"), StringComparison.Ordinal);
+        Assert.Equal("A file.", File.ReadAllText(journal.PathOf("site")));
+    }
+
+    [Fact]
+    public void Publish_ToAnEmptyFolder_IsDone()
+    {
+        using var journal = JournalOnDisk.Small();
+        Directory.CreateDirectory(journal.PathOf("site"));
+
+        Assert.True(journal.Publish().Has("index.html"));
+    }
+
+    [Fact]
+    public void Publish_ToALink_WritesWhereItLeads()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var server = JournalOnDisk.Bare();
+        Directory.CreateDirectory(server.PathOf("www"));
+        Directory.CreateSymbolicLink(journal.PathOf("site"), server.PathOf("www"));
+
+        journal.PublishTo("site");
+        journal.PublishTo("site");
+
+        Assert.Equal(server.PathOf("www"), new DirectoryInfo(journal.PathOf("site")).LinkTarget);
+        Assert.True(new SiteOnDisk(server.PathOf("www")).Has("index.html"));
+    }
+
+    // Whoever runs the tests may be allowed everything, so the folder is one that nobody can write.
+    [Fact]
+    public void Publish_WhereNothingCanBeWritten_SaysSoAndEndsWith3()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var answer = journal.AskToday("publish", "--to", "/proc/journal/site");
+
+        Assert.Equal(3, answer.Status);
+        Assert.Contains("Nothing was published", answer.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Another publish", answer.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Publish_RefusedDestination_EndsWith3AndASentence()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var answer = journal.AskToday("publish", "--to", ".");
+
+        Assert.Equal(3, answer.Status);
+        Assert.Contains("--to site", answer.Error, StringComparison.Ordinal);
+        Assert.Empty(answer.Out);
+    }
+
+    private static string Refused(JournalOnDisk journal, string to) =>
+        Assert.Throws<PublishingException>(() => Publisher.Publish(new PublishOrder(journal.Folder, journal.Model(), Path.Combine(journal.Folder, to), Journals.Today))).Message;
+}

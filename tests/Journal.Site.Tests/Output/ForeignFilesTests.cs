@@ -1,0 +1,106 @@
+using Journal.Cli.Tests;
+using Journal.Site.Output;
+using Journal.Site.Tests.Publishing;
+
+namespace Journal.Site.Tests.Output;
+
+public class ForeignFilesTests
+{
+    [Fact]
+    public void Publish_OverASiteWithFilesOfSomeoneElse_LeavesThem()
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        File.WriteAllText(site.PathOf("CNAME"), "bench.example");
+        Directory.CreateDirectory(site.PathOf("drill/mine/empty"));
+        File.WriteAllText(site.PathOf("drill/mine/note.txt"), "Mine.");
+        Directory.CreateDirectory(site.PathOf(".git/refs/tags"));
+
+        journal.Change(Changes.Quill, "1h01", "1h31").Publish();
+        journal.Publish();
+
+        Assert.Equal("bench.example", site.Text("CNAME"));
+        Assert.Equal("Mine.", site.Text("drill/mine/note.txt"));
+        Assert.True(Directory.Exists(site.PathOf("drill/mine/empty")));
+        Assert.True(Directory.Exists(site.PathOf(".git/refs/tags")));
+    }
+
+    [Fact]
+    public void Publish_WithoutABuildWhoseFolderHoldsForeignFiles_LeavesThoseAlone()
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        File.WriteAllText(site.PathOf("vice/note.txt"), "Mine.");
+
+        journal.Without("vice/build.yaml").Publish();
+
+        Assert.Equal(["vice/note.txt"], site.Files.Where(file => file.StartsWith("vice/", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void Publish_OverASiteWithLinksToOtherPlaces_LeavesThemAsLinks()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare().With("holiday/beach.txt", "Sand.");
+        var site = journal.Publish();
+        Directory.CreateSymbolicLink(site.PathOf("holiday"), elsewhere.PathOf("holiday"));
+        Directory.CreateSymbolicLink(site.PathOf("round"), ".");
+        File.CreateSymbolicLink(site.PathOf("beach.txt"), elsewhere.PathOf("holiday/beach.txt"));
+        File.CreateSymbolicLink(site.PathOf("broken"), "nowhere");
+
+        journal.PublishTo("site");
+
+        Assert.Equal(elsewhere.PathOf("holiday"), new DirectoryInfo(site.PathOf("holiday")).LinkTarget);
+        Assert.Equal(".", new DirectoryInfo(site.PathOf("round")).LinkTarget);
+        Assert.Equal(elsewhere.PathOf("holiday/beach.txt"), new FileInfo(site.PathOf("beach.txt")).LinkTarget);
+        Assert.Equal("nowhere", new FileInfo(site.PathOf("broken")).LinkTarget);
+        Assert.Equal("Sand.", File.ReadAllText(elsewhere.PathOf("holiday/beach.txt")));
+    }
+
+    [Theory]
+    [InlineData("drill/entry/2025-09-29-late.html", false)]
+    [InlineData("drill/entry/2025-09-29-late.html", true)]
+    public void Publish_WhereAForeignFileStandsInTheWay_RefusesAndKeepsIt(string address, bool isFolder)
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        var path = isFolder ? address + "/mine.txt" : address;
+        Directory.CreateDirectory(Path.GetDirectoryName(site.PathOf(path))!);
+        File.WriteAllText(site.PathOf(path), "Mine.");
+        var before = site.Hashes;
+        journal.WithEntry("drill/2025-09-29-late.md");
+
+        var refusal = Assert.Throws<PublishingException>(() => journal.PublishTo("site"));
+
+        Assert.Contains("Move it out of the site", refusal.Message, StringComparison.Ordinal);
+        Assert.Equal(before, site.Hashes);
+    }
+
+    [Fact]
+    public void Publish_WhereAForeignFileStandsInPlaceOfAFolder_RefusesAndKeepsIt()
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        File.WriteAllText(site.PathOf("lathe"), "Mine.");
+        journal.With("lathe/build.yaml", "title: Lathe stand\n");
+
+        Assert.Throws<PublishingException>(() => journal.PublishTo("site"));
+
+        Assert.Equal("Mine.", site.Text("lathe"));
+    }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("null")]
+    [InlineData("[1, 2]")]
+    public void Publish_OverADamagedManifest_RefusesBecauseItCannotKnowWhatIsItsOwn(string damage)
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        File.WriteAllText(site.PathOf(Manifest.FileName), damage);
+        var before = site.Hashes;
+
+        Assert.Contains("damaged", Assert.Throws<PublishingException>(() => journal.PublishTo("site")).Message, StringComparison.Ordinal);
+        Assert.Equal(before, site.Hashes);
+    }
+}

@@ -1,0 +1,129 @@
+using System.Diagnostics;
+using Journal.Site.Templates;
+
+namespace Journal.Site.Tests.Templates;
+
+/// <summary>A maker's own look: a copy of ours, changed; and what no template can do.</summary>
+public sealed class TemplateTests
+{
+    [Fact]
+    public void Publish_OwnStyleAndPiece_ChangeTheLookAndLeaveTheRest()
+    {
+        using var journal = Small()
+            .WithTemplate("style.css", "body { color: black }\n")
+            .WithTemplate("pieces/facts.html", "<p class=\"mine\">{{ $1.size }} figures</p>\n")
+            .WithTemplate("badge.svg", "<svg xmlns=\"http://www.w3.org/2000/svg\"/>\n");
+        journal.Publish();
+
+        Assert.Equal("body { color: black }\n", journal.Text("style.css"));
+        Assert.Contains("<p class=\"mine\">5 figures</p>", journal.Text("index.html"), StringComparison.Ordinal);
+        Assert.Contains("<h2 id=\"builds\">Builds</h2>", journal.Text("index.html"), StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(journal.Site, "badge.svg")));
+        Assert.False(Directory.Exists(Path.Combine(journal.Site, "pieces")));
+    }
+
+    [Theory]
+    [InlineData("pages/front.html", "<p>\n{{ page.frame.titel }}\n", "pages/front.html:2:15:")]
+    [InlineData("pages/front.html", "<p>\n\n  {{ if page.frame.title }}\n", "pages/front.html:")]
+    [InlineData("pieces/facts.html", "<dl>\n{{ for fact in $1 }}{{ fact.nothing }}{{ end }}</dl>\n", "pieces/facts.html:2:29:")]
+    [InlineData("pieces/facts.html", "<dl>\n\n{{ for }}</dl>\n", "pieces/facts.html:3:")]
+    [InlineData("pages/front.html", "{{ include 'no-such-piece' }}\n", "pages/front.html:1:4: There is no piece pieces/no-such-piece.html.")]
+    public void Publish_FaultInATemplate_NamesFileLineAndColumn(string file, string text, string place)
+    {
+        using var journal = Small().WithTemplate(file, text);
+
+        var fault = Assert.Throws<TemplateException>(() => journal.Publish());
+
+        Assert.StartsWith(place, fault.Message, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(journal.Site));
+    }
+
+    [Fact]
+    public void Publish_FaultInATemplate_LeavesTheOldSiteAsItWas()
+    {
+        using var journal = Small();
+        journal.Publish();
+        var before = journal.Text("index.html");
+        journal.WithTemplate("pages/front.html", "{{ nonsense }}");
+
+        Assert.Throws<TemplateException>(() => journal.Publish());
+
+        Assert.Equal(before, journal.Text("index.html"));
+    }
+
+    [Fact]
+    public void Publish_NoFolderOfThatName_SaysWhatToDo()
+    {
+        var fault = Assert.Throws<TemplateException>(() => TemplateFiles.From(Path.Combine(Path.GetTempPath(), "no-such-look")));
+
+        Assert.Contains("Copy site-template there", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("{{ include '../../../../etc/passwd' }}")]
+    [InlineData("{{ include '/etc/passwd' }}")]
+    [InlineData("{{ include '../pages/../style.css' }}")]
+    [InlineData("{{ '/etc/passwd' | file.read }}")]
+    [InlineData("{{ object.eval 'page' }}")]
+    [InlineData("{{ date.now }}")]
+    public void Publish_TemplateThatReachesOut_IsRefused(string text)
+    {
+        using var journal = Small().WithTemplate("pages/front.html", text);
+
+        Assert.Throws<TemplateException>(() => journal.Publish());
+    }
+
+    [Theory]
+    [InlineData("{{ while true }}{{ end }}")]
+    [InlineData("{{ for i in 1..2000000000 }}{{ end }}")]
+    [InlineData("{{ for i in 1..100000 }}{{ for j in 1..100000 }}{{ end }}{{ end }}")]
+    [InlineData("{{ func again }}{{ again }}{{ end }}{{ again }}")]
+    [InlineData("{{ for i in 1..900000 }}{{ '0123456789012345678901234567890123456789012345678901234567890123456789' }}{{ end }}")]
+    [InlineData("{{ x = 'ab' }}{{ for i in 1..40 }}{{ x = x + x }}{{ end }}{{ x }}")]
+    [InlineData("{{ 'a' | string.pad_left 2000000000 }}")]
+    [InlineData("{{ 'a' * 2000000000 }}")]
+    public void Publish_TemplateThatNeverEnds_IsStoppedInSeconds(string text)
+    {
+        using var journal = Small().WithTemplate("pages/front.html", text);
+        var clock = Stopwatch.StartNew();
+
+        Assert.Throws<TemplateException>(() => journal.Publish());
+
+        Assert.InRange(clock.Elapsed.TotalSeconds, 0, 30);
+    }
+
+    [Fact]
+    public void Publish_PieceThatIncludesItself_IsStopped()
+    {
+        using var journal = Small().WithTemplate("pieces/facts.html", "{{ include 'facts' $1 }}");
+
+        Assert.Throws<TemplateException>(() => journal.Publish());
+    }
+
+    [Theory]
+    [InlineData("{{ page.frame.title = 'Mine' }}")]
+    [InlineData("{{ page.kind = 'Mine' }}")]
+    [InlineData("{{ page.facts[0] = 'Mine' }}")]
+    [InlineData("{{ page = 'Mine' }}")]
+    [InlineData("{{ page.facts.size = 0 }}")]
+    public void Publish_TemplateThatWritesToAModel_IsRefused(string text)
+    {
+        using var journal = Small().WithTemplate("pages/front.html", text);
+
+        Assert.Throws<TemplateException>(() => journal.Publish());
+    }
+
+    [Fact]
+    public void Publish_TextWithMarkup_IsEscaped()
+    {
+        using var journal = Small().With("drill/build.yaml", "title: \"Drill <b>&amp; co</b>\"\nparts: [{id: head}]\n");
+        journal.Publish();
+
+        Assert.Contains("Drill &lt;b&gt;&amp;amp; co&lt;/b&gt;", journal.Text("index.html"), StringComparison.Ordinal);
+        Assert.DoesNotContain("<b>&amp; co", journal.Text("index.html"), StringComparison.Ordinal);
+    }
+
+    private static PublishedJournal Small() => new PublishedJournal()
+        .With("drill/build.yaml", "title: Drill\nparts: [{id: head}]\n")
+        .With("drill/2025-01-01-one.md", "---\ntitle: One evening\npart: head\noperation: boring\nhours: 1\n---\nDone.\n");
+}

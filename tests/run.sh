@@ -14,7 +14,11 @@ need chromium chromium
 need jing jing
 need java default-jre-headless
 need npm npm
-[ -f tests/.tools/node_modules/vnu-jar/package.json ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools vnu-jar commonmark-spec >/dev/null || echo "Could not install the tools from npm." >&2
+need sshd openssh-server
+for tool in vnu-jar commonmark-spec s3rver; do
+  [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
+done
+[ -z "${wanted:-}" ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools $wanted vnu-jar commonmark-spec s3rver >/dev/null || echo "Could not install$wanted from npm." >&2
 
 log=$(mktemp -d)
 trap 'rm -rf "$log"' EXIT

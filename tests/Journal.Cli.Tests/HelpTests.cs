@@ -14,9 +14,9 @@ public class HelpTests
     public void Help_EachCommand_HasOptionsAndAnExampleThatIsUnderstood(string command)
     {
         using var journal = JournalOnDisk.Small()
+            .With("phone/read-me.txt", "No pictures yet.")
             .With("journal.yaml", "title: The Lean-to\ndestinations: {disk: {folder: sent}}\n")
-            .With("hours.csv", "2024-10-03,,,1h\n")
-            .With("phone/read-me.txt", "No pictures yet.");
+            .With("hours.csv", "2024-10-03,,,1h\n");
         Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 
         var help = journal.Ask(command, "--help");

@@ -26,10 +26,10 @@ internal static class AllCommands
         SettingsCommand.Create(terminal),
         EstimateCommand.Create(terminal),
         BeginCommand.Create(terminal),
+        TakeInCommand.Create(terminal),
         PublishCommand.Create(terminal),
         PreviewCommand.Create(terminal),
         SendCommand.Create(terminal),
-        TakeInCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

@@ -73,7 +73,8 @@ internal sealed partial class SiteOnDisk : IDisposable
             File.WriteAllBytes(path, bytes);
         }
 
-        File.WriteAllBytes(Path.Combine(Folder, Manifest.FileName), Manifest.ToBytes(files.ToDictionary(file => file.Key, file => Convert.ToHexStringLower(SHA256.HashData(file.Value)))));
+        var manifest = files.ToDictionary(file => file.Key, file => Convert.ToHexStringLower(SHA256.HashData(file.Value)));
+        File.WriteAllBytes(Path.Combine(Folder, Manifest.FileName), Manifest.ToBytes(manifest));
         return this;
     }
 

@@ -46,7 +46,8 @@ public static class Publisher
     public static Published Publish(PublishOrder order, CancellationToken cancellation = default)
     {
         var templates = order.Template is { } folder ? TemplateFiles.From(folder) : TemplateFiles.Own();
-        using var site = SiteFolder.Begin(Destination.Check(order.To, order.Folder));
+        var (begun, to) = (DateTime.UtcNow, Destination.Check(order.To, order.Folder));
+        using var site = SiteFolder.Begin(to);
         var (photos, problems) = PublishPhotos(order, site, cancellation);
         var book = new Book(order.Journal, order.Today, photos);
         var pages = PageList.Of(book).ToList();
@@ -60,17 +61,19 @@ public static class Publisher
 
         cancellation.ThrowIfCancellationRequested();
         site.Finish();
+        PublishTimes.Note(CacheOf(order).Folder, to, begun);
         var pictures = photos.Values.Distinct().Count();
         return new Published(pages.Count, pictures, site.Count, site.Changed, Path.Combine(Path.GetFullPath(order.To), Addresses.Front), problems);
     }
+
+    private static PictureCache CacheOf(PublishOrder order) => order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
 
     private static (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) PublishPhotos(
         PublishOrder order, SiteFolder site, CancellationToken cancellation)
     {
         var showing = new Showing(order.Journal, order.Today);
         var shown = order.Journal.Entries.Where(showing.Shows).SelectMany(entry => entry.Photos).Where(showing.Shows).Select(photo => photo.File);
-        var cache = order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
-        using var stage = new PhotoStage(order.Folder, site, cache, PictureSettings.Usual, order.Progress);
+        using var stage = new PhotoStage(order.Folder, site, CacheOf(order), PictureSettings.Usual, order.Progress);
         return stage.Publish(shown, cancellation);
     }
 

@@ -78,6 +78,18 @@ public sealed class SendTests : IDisposable
     }
 
     [Fact]
+    public void JournalChangedInWhatTheSiteDoesNotShow_IsWellAfterAnotherPublish()
+    {
+        Publish();
+        journal.With("journal/journal.yaml", "# a remark\ntitle: The Lean-to\ndestinations:\n  disk: {folder: ../www}\n");
+        Assert.Equal(3, journal.Ask("send", "disk").Status);
+
+        Publish();
+
+        Assert.Equal(0, journal.Ask("send", "disk").Status);
+    }
+
+    [Fact]
     public void JournalWithErrors_IsRefused()
     {
         Publish();
@@ -97,6 +109,10 @@ public sealed class SendTests : IDisposable
 
         Assert.Equal(3, answer.Status);
         Assert.Contains("There is no published site", answer.Error, StringComparison.Ordinal);
+        journal.With("site/.published-site.json", "{");
+        answer = journal.Ask("send", "disk");
+        Assert.Equal(3, answer.Status);
+        Assert.Contains("is damaged", answer.Error, StringComparison.Ordinal);
     }
 
     [Fact]

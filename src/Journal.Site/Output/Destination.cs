@@ -43,7 +43,7 @@ internal static class Destination
 
     // With links followed all the way: a site behind a link is swapped where it really lies, and the journal is known
     // by whatever name.
-    private static string RealPath(string path)
+    internal static string RealPath(string path)
     {
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         if (Path.GetDirectoryName(full) is not { } parent)

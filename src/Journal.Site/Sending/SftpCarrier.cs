@@ -15,6 +15,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     private readonly HostKeyCheck check = new(destination);
     private readonly SemaphoreSlim door = new(1, 1);
     private readonly ConcurrentDictionary<string, bool> folders = new(StringComparer.Ordinal);
+    private readonly List<SftpClient> lost = [];
     private SftpClient? client;
 
     /// <inheritdoc/>
@@ -29,23 +30,32 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     public async Task OpenAsync(CancellationToken cancellation) => await Client(cancellation);
 
     /// <inheritdoc/>
-    public async Task<byte[]?> ReadAsync(string address, CancellationToken cancellation)
-    {
-        var sftp = await Client(cancellation);
-        try
+    public Task<byte[]?> ReadAsync(string address, CancellationToken cancellation) => Use<byte[]?>(
+        async sftp =>
         {
-            return await Task.Run(() => sftp.ReadAllBytes(PathOf(address)), cancellation);
-        }
-        catch (SftpPathNotFoundException)
-        {
-            return null;
-        }
-    }
+            try
+            {
+                return await Task.Run(() => sftp.ReadAllBytes(PathOf(address)), cancellation);
+            }
+            catch (SftpPathNotFoundException)
+            {
+                return null;
+            }
+        },
+        cancellation);
 
     /// <inheritdoc/>
     public async IAsyncEnumerable<(string Address, long Length)> ListAsync([EnumeratorCancellation] CancellationToken cancellation)
     {
-        var sftp = await Client(cancellation);
+        foreach (var found in await Use(sftp => List(sftp, cancellation), cancellation))
+        {
+            yield return found;
+        }
+    }
+
+    private async Task<List<(string Address, long Length)>> List(SftpClient sftp, CancellationToken cancellation)
+    {
+        var files = new List<(string, long)>();
         var open = new Stack<string>(await sftp.ExistsAsync(Top, cancellation) ? [""] : []);
         while (open.TryPop(out var folder))
         {
@@ -58,16 +68,43 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
                 }
                 else if (!found.IsDirectory)
                 {
-                    yield return (address, found.Length);
+                    files.Add((address, found.Length));
                 }
             }
         }
+
+        return files;
     }
 
     /// <inheritdoc/>
-    public async Task PutAsync(Parcel parcel, CancellationToken cancellation)
+    public Task PutAsync(Parcel parcel, CancellationToken cancellation) => Use(sftp => Put(sftp, parcel, cancellation), cancellation);
+
+    /// <inheritdoc/>
+    public Task DeleteAsync(string address, CancellationToken cancellation) => Use(
+        async sftp =>
+        {
+            try
+            {
+                await sftp.DeleteFileAsync(PathOf(address), cancellation);
+            }
+            catch (SftpPathNotFoundException)
+            {
+                // It is gone, which was the wish.
+            }
+
+            return true;
+        },
+        cancellation);
+
+    /// <inheritdoc/>
+    public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
+
+    /// <inheritdoc/>
+    public bool MayPass(Exception failure) =>
+        check.Refusal is null && failure is (SshConnectionException or SocketException or SshOperationTimeoutException or IOException);
+
+    private async Task<bool> Put(SftpClient sftp, Parcel parcel, CancellationToken cancellation)
     {
-        var sftp = await Client(cancellation);
         var path = PathOf(parcel.Address);
         await MakeFolder(sftp, path, cancellation);
         using var contents = new MemoryStream(parcel.Contents, writable: false);
@@ -75,8 +112,9 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
         {
             await sftp.UploadFileAsync(contents, path + Draft, cancellation);
             await Task.Run(() => Replace(sftp, path), cancellation);
+            return true;
         }
-        catch (SshException)
+        catch (SshException) when (sftp.IsConnected)
         {
             await TakeAway(sftp, path + Draft);
             throw;
@@ -84,32 +122,11 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     }
 
     /// <inheritdoc/>
-    public async Task DeleteAsync(string address, CancellationToken cancellation)
-    {
-        var sftp = await Client(cancellation);
-        try
-        {
-            await sftp.DeleteFileAsync(PathOf(address), cancellation);
-        }
-        catch (SftpPathNotFoundException)
-        {
-            // It is gone, which was the wish.
-        }
-    }
-
-    /// <inheritdoc/>
-    public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
-
-    /// <inheritdoc/>
-    public bool MayPass(Exception failure) =>
-        check.Refusal is null && failure is SshConnectionException or SocketException or SshOperationTimeoutException or ObjectDisposedException or IOException;
-
-    /// <inheritdoc/>
     public string? Explain(Exception failure) => check.Refusal ?? failure switch
     {
         SshAuthenticationException => $"{destination.Host} does not let `{User}` in. Look at `user` and `key` of `{destination.Name}`, and whether your key is on the server; a passphrase or a password is taken from JOURNAL_SFTP_PASSPHRASE or JOURNAL_SFTP_PASSWORD.",
         SftpPermissionDeniedException => $"{destination.Host} does not let `{User}` write to {Top}.",
-        SocketException or SshConnectionException or SshOperationTimeoutException => $"The connection to {destination.Host} failed: {failure.Message}",
+        SocketException or SshConnectionException or SshOperationTimeoutException or IOException => $"The connection to {destination.Host} failed: {failure.Message}",
         SshException => $"{destination.Host} could not write: {failure.Message.TrimEnd('.')}. Its disk may be full.",
         _ => null,
     };
@@ -118,6 +135,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     public ValueTask DisposeAsync()
     {
         client?.Dispose();
+        lost.ForEach(old => old.Dispose());
         door.Dispose();
         return ValueTask.CompletedTask;
     }
@@ -127,7 +145,22 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     private string PathOf(string address) => SiteAddress.IsSafe(address) ? SiteAddress.Behind(Top, address)
         : throw new SendingException($"At {destination.Host} stands a file whose name no site has: {address}. Name a folder of its own as the destination.");
 
-    // The line may have been cut since; whoever comes first connects again.
+    // What the library throws when the line is cut under several at once is anything; that it was cut is what counts.
+    private async Task<T> Use<T>(Func<SftpClient, Task<T>> action, CancellationToken cancellation)
+    {
+        var sftp = await Client(cancellation);
+        try
+        {
+            return await action(sftp);
+        }
+        catch (Exception e) when (!cancellation.IsCancellationRequested && !sftp.IsConnected)
+        {
+            throw new IOException("The line was cut.", e);
+        }
+    }
+
+    // The line may have been cut since; whoever comes first connects again. Others may still be about to learn of it, so
+    // the old connection is cleared away at the end.
     private async Task<SftpClient> Client(CancellationToken cancellation)
     {
         await door.WaitAsync(cancellation);
@@ -138,7 +171,11 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
                 return client;
             }
 
-            client?.Dispose();
+            if (client is not null)
+            {
+                lost.Add(client);
+            }
+
             client = new SftpClient(Connection()) { OperationTimeout = TimeSpan.FromMinutes(2), KeepAliveInterval = TimeSpan.FromSeconds(15) };
             client.HostKeyReceived += (_, key) => key.CanTrust = check.Trusts(key.HostKey);
             await client.ConnectAsync(cancellation);

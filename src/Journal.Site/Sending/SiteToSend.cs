@@ -2,6 +2,7 @@ using System.Security.Cryptography;
 using Journal.Core.Model;
 using Journal.Core.Reading.Files;
 using Journal.Site.Output;
+using Journal.Site.Photos;
 
 namespace Journal.Site.Sending;
 
@@ -22,12 +23,22 @@ public static class SiteToSend
     /// <param name="site">The site's folder.</param>
     public static string? WhyNot(string journal, MakerJournal read, string site)
     {
-        if (!File.Exists(Path.Combine(site, Manifest.FileName)) || Manifest.Of(site) is not { Files.Count: > 0 } manifest)
+        Manifest? manifest;
+        try
+        {
+            manifest = Manifest.Of(site);
+        }
+        catch (PublishingException e)
+        {
+            return e.Message;
+        }
+
+        if (manifest is not { Files.Count: > 0 })
         {
             return $"There is no published site in {site}. Publish first: `journal publish --to {site}`.";
         }
 
-        var published = File.GetLastWriteTimeUtc(Path.Combine(site, Manifest.FileName));
+        var published = PublishTimes.Of(PictureCache.OfUser().Folder, Destination.RealPath(site), manifest);
         if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
         {
             return $"The site is older than the journal: {newest.Path} was changed since. Publish first: `journal publish --to {site}`.";

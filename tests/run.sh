@@ -15,6 +15,8 @@ need jing jing
 need java default-jre-headless
 need npm npm
 need sshd openssh-server
+need ssh-keygen openssh-client
+need git git
 for tool in vnu-jar commonmark-spec s3rver; do
   [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
 done

@@ -6,7 +6,7 @@ namespace Journal.Cli.Tests;
 public sealed class ToolPackageTests
 {
     [Fact]
-    public void Installed_IntoAnEmptyFolder_ChecksAndPublishesWithoutTheRepository()
+    public void Installed_IntoAnEmptyFolder_StartsWritesChecksAndPublishesWithoutTheRepository()
     {
         using var place = JournalOnDisk.Bare();
         using var journal = JournalOnDisk.Small();
@@ -23,6 +23,15 @@ public sealed class ToolPackageTests
         Run(journal.Folder, program, "publish", "--to", "site");
         Assert.Contains("Boring the head", File.ReadAllText(Path.Combine(journal.Folder, "site", "drill", "entry", "2025-09-06-head.html")), StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(journal.Folder, "site", "style.css")));
+
+        // A maker's first evening: a journal begun, an entry written, the site published.
+        Run(place.Folder, program, "start", "bench");
+        var bench = Path.Combine(place.Folder, "bench");
+        Run(bench, program, "write", "--part", "arm", "--operation", "turning", "--hours", "45m", "--title", "The second arm");
+        Run(bench, program, "publish", "--to", "../bench-site");
+        Assert.Contains(
+            Directory.EnumerateFiles(Path.Combine(place.Folder, "bench-site", "tap-wrench", "entry")),
+            page => File.ReadAllText(page).Contains("The second arm", StringComparison.Ordinal));
     }
 
     private static string Repository()

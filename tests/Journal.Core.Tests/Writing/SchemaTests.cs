@@ -38,7 +38,7 @@ public partial class SchemaTests
     // The keys of each file as the program reads them, and where the schema lists them.
     public static TheoryData<string, string, string[]> KeyLists => new()
     {
-        { "journal", "", Keys.Journal }, { "journal", "word", Keys.NewWord }, { "journal", "operation", Keys.NewOperation },
+        { "journal", "", Keys.Journal }, { "journal", "word", Keys.NewWord }, { "journal", "operation", Keys.NewOperation }, { "journal", "destination", Keys.Destination },
         { "build", "", Keys.Build }, { "build", "part", Keys.Part }, { "build", "mate", Keys.Mate }, { "build", "video", Keys.Video },
         { "build", "chapter", Keys.Chapter }, { "build", "threePoints", Keys.ThreePoints },
         { "plan", "", Keys.Plan }, { "plan", "part", Keys.Part }, { "plan", "threePoints", Keys.ThreePoints },

@@ -47,7 +47,7 @@
       if (text) { context.replaceChildren(...marked(journalFind.around(text, isMarked, CONTEXT), isMarked)); }
     };
     if (journalFind.text(number) === undefined) {
-      load(`text-${journalFind.pieceOf(number)}.js`).then(fill, () => {});
+      load(journalFind.textsOf(number)).then(fill, () => {});
     } else {
       fill();
     }

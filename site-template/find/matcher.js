@@ -30,14 +30,16 @@ const journalFind = (() => {
     });
     const words = [...holders.keys()].sort((a, b) => a < b ? -1 : 1);
     const starts = [0];
-    data.pieces.forEach(count => starts.push(starts.at(-1) + count));
+    data.pieces.forEach(([, count]) => starts.push(starts.at(-1) + count));
     index = { ...data, words, holders: words.map(word => holders.get(word)), common: new Set(data.common.split(' ')), starts };
     waiting.splice(0).forEach(ready => ready());
   }
 
-  function texts({ stamp, piece, texts }) {
-    if (index?.stamp === stamp) {
-      pieces[piece] = texts;
+  // The browser may still hold a piece of another publish; its stamp tells.
+  function texts({ piece, stamp, texts }) {
+    const at = index?.pieces.findIndex(([name, , now]) => name === piece && now === stamp) ?? -1;
+    if (at >= 0) {
+      pieces[at] = texts;
     }
   }
 
@@ -202,7 +204,8 @@ const journalFind = (() => {
   }
 
   return {
-    open, texts, split, search, cut, around, pieceOf,
+    open, texts, split, search, cut, around,
+    textsOf: number => `text-${index.pieces[pieceOf(number)][0]}.js`,
     ready: call => index ? call() : waiting.push(call),
     thing: number => ({ kind: Number(index.kinds[number]), title: index.titles[number], address: index.addresses[number], about: index.abouts[number] }),
     text: number => pieces[pieceOf(number)]?.[number - index.starts[pieceOf(number)]],

@@ -33,11 +33,12 @@ public sealed record Preparation(IReadOnlyList<Caution> Cautions, IReadOnlyList<
     {
         List<Id<Operation>> onWhole = [.. whole];
         var operations = parts.SelectMany(part => part.Operations).Concat(onWhole).ToHashSet();
-        var text = string.Join('\n', parts.Select(part => part.Title).Prepend(title));
+        var byWords = new CautionWords(cautions).In(string.Join('\n', parts.Select(part => part.Title).Prepend(title)));
         return new Preparation(
             [
-                .. cautions.Where(caution => caution.IsCalledForBy(onWhole, [], text)
-                    || parts.Any(part => caution.IsCalledForBy(part.Operations, part.Material is { } material ? [material.Family] : [], ""))),
+                .. cautions.Where(caution => byWords.Contains(caution)
+                    || caution.IsCalledForBy(onWhole, [])
+                    || parts.Any(part => caution.IsCalledForBy(part.Operations, part.Material is { } material ? [material.Family] : []))),
             ],
             ToolsOf(operations, journal));
     }

@@ -18,18 +18,28 @@ public static class Cautions
     /// <summary>How many lines an entry has room for.</summary>
     public const int Few = 3;
 
+    private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionReader.Shared
+        .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
+
+    private static readonly ILookup<Id<MaterialFamily>, Caution> OfMaterial = CautionReader.Shared
+        .SelectMany(caution => caution.Materials, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
+
     /// <summary>What some work calls for, each caution once.</summary>
     /// <param name="work">The work; materials count only for the operations beside them.</param>
     /// <param name="text">What was written about it.</param>
     public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, string text = "")
     {
-        var all = work.ToList();
-        return InOrder(CautionReader.Shared.Where(caution =>
-            caution.IsCalledForBy([], [], text) || all.Any(one => caution.IsCalledForBy(one.Operations, one.Materials, ""))));
+        var called = CautionReader.SharedWords.In(text).ToHashSet();
+        foreach (var one in work)
+        {
+            called.UnionWith(CandidatesFor(one).Where(caution => caution.IsCalledForBy(one.Operations, one.Materials)));
+        }
+
+        return InOrder(CautionReader.Shared.Where(called.Contains));
     }
 
     /// <summary>What an operation may call for, whatever it is done to.</summary>
-    public static IReadOnlyList<Caution> For(Id<Operation> operation) => InOrder(CautionReader.Shared.Where(caution => caution.Operations.Contains(operation)));
+    public static IReadOnlyList<Caution> For(Id<Operation> operation) => InOrder(OfOperation[operation]);
 
     /// <summary>What an entry calls for by its jobs, its words and what its trials ran on.</summary>
     public static IReadOnlyList<Caution> For(Build build, Entry entry)
@@ -39,8 +49,10 @@ public static class Cautions
     }
 
     /// <summary>What has been done to a part calls for, and what it is called.</summary>
-    public static IReadOnlyList<Caution> For(Build build, Part part) => For(
-        build.Entries.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Id))
+    /// <param name="part">The part.</param>
+    /// <param name="entries">The entries that worked on it.</param>
+    public static IReadOnlyList<Caution> For(Part part, IEnumerable<Entry> entries) => For(
+        entries.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Id))
             .Select(job => new CautionedWork(job.Operations, part.Material is { } material ? [material.Family] : [])),
         $"{part.Title}\n{part.Material?.Grade}");
 
@@ -63,6 +75,9 @@ public static class Cautions
         List<Caution> always = [.. called.Where(caution => caution.Kind != CautionKind.Other).DistinctBy(caution => caution.Kind)];
         return [.. always, .. called.Except(always).Take(Few - always.Count)];
     }
+
+    private static IEnumerable<Caution> CandidatesFor(CautionedWork work) =>
+        work.Operations.SelectMany(id => OfOperation[id]).Concat(work.Materials.SelectMany(id => OfMaterial[id]));
 
     private static CautionedWork WorkOf(Job job, IReadOnlyDictionary<Id<Part>, Part> parts) => new(
         job.Operations,

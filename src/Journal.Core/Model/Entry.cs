@@ -77,6 +77,9 @@ public sealed record Entry
 
     /// <summary>The entry within the journal.</summary>
     public EntryRef Ref => new(Build, Id);
+
+    /// <summary>By its name alone: entries stand in many sets, and their texts are long.</summary>
+    public override int GetHashCode() => Ref.GetHashCode();
 }
 
 /// <summary>An entry of a certain build.</summary>

@@ -12,8 +12,13 @@ public static class CautionReader
 
     private static readonly Lazy<IReadOnlyList<Caution>> Read = new(Parse);
 
+    private static readonly Lazy<CautionWords> ReadWords = new(() => new CautionWords(Shared));
+
     /// <summary>All cautions, what maims first.</summary>
     public static IReadOnlyList<Caution> Shared => Read.Value;
+
+    /// <summary>The words that call for them.</summary>
+    public static CautionWords SharedWords => ReadWords.Value;
 
     private static IReadOnlyList<Caution> Parse()
     {

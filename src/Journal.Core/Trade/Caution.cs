@@ -54,38 +54,24 @@ public sealed record Caution
     /// <summary>Words in a text that call for it, in lower case.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];
 
+    /// <summary>By its id alone.</summary>
+    public override int GetHashCode() => Id.GetHashCode(StringComparison.Ordinal);
+
     /// <summary>
-    /// Whether work calls for it: operation and material together where it names both, either where it names one,
-    /// or one of its words.
+    /// Whether work calls for it: operation and material together where it names both, either where it names one.
     /// </summary>
     /// <param name="operations">What was done.</param>
     /// <param name="materials">What it was done to.</param>
-    /// <param name="text">What was written about it.</param>
-    public bool IsCalledForBy(IEnumerable<Id<Operation>> operations, IEnumerable<Id<MaterialFamily>> materials, string text)
+    public bool IsCalledForBy(IReadOnlyCollection<Id<Operation>> operations, IReadOnlyCollection<Id<MaterialFamily>> materials)
     {
-        var byOperation = Operations.Intersect(operations).Any();
-        var byMaterial = Materials.Intersect(materials).Any();
-        var byWork = (Operations.Count, Materials.Count) switch
+        var byOperation = Operations.Any(operations.Contains);
+        var byMaterial = Materials.Any(materials.Contains);
+        return (Operations.Count, Materials.Count) switch
         {
             (0, 0) => false,
             (_, 0) => byOperation,
             (0, _) => byMaterial,
             _ => byOperation && byMaterial,
         };
-        return byWork || Words.Any(word => HoldsWord(text, word));
-    }
-
-    private static bool HoldsWord(string text, string word)
-    {
-        for (var at = text.IndexOf(word, StringComparison.OrdinalIgnoreCase); at >= 0; at = text.IndexOf(word, at + 1, StringComparison.OrdinalIgnoreCase))
-        {
-            var end = at + word.Length;
-            if ((at == 0 || !char.IsLetterOrDigit(text[at - 1])) && (end == text.Length || !char.IsLetterOrDigit(text[end])))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

@@ -16,6 +16,8 @@ internal sealed class SiteFolder : IDisposable
     private readonly FileStream hold;
     private readonly Manifest before;
     private readonly ConcurrentDictionary<string, string> written = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, bool> made = new(StringComparer.Ordinal);
+    private readonly bool isFirst;
 
     private SiteFolder(string target, FileStream hold)
     {
@@ -26,6 +28,7 @@ internal sealed class SiteFolder : IDisposable
         retired = Path.Combine(parent, $".{name}.retired");
         Recover();
         before = Manifest.Of(target) ?? Manifest.None;
+        isFirst = !Directory.Exists(target);
         Directory.CreateDirectory(staging);
     }
 
@@ -207,13 +210,17 @@ internal sealed class SiteFolder : IDisposable
             throw new PublishingException($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
         }
 
-        if (!before.Files.ContainsKey(address) && IsForeign(address) is { } inTheWay)
+        if (!isFirst && !before.Files.ContainsKey(address) && IsForeign(address) is { } inTheWay)
         {
             throw new PublishingException($"{inTheWay} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);
-        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        if (Path.GetDirectoryName(path)! is var folder && made.TryAdd(folder, true))
+        {
+            Directory.CreateDirectory(folder);
+        }
+
         return path;
     }
 

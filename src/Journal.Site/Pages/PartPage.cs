@@ -59,7 +59,7 @@ public sealed record PartPage(
             Show.HoursOrDash(hours.Work.In(TimeKind.SettingUp)),
             GuessByOperation(book, part, hours),
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
-            desk.Cautions(Core.Figures.Cautions.For(build with { Entries = shown }, part)),
+            desk.Cautions(Core.Figures.Cautions.For(part, shown)),
             [.. ToolsOf(book, desk, reference, shown)],
             readings,
             remarks,

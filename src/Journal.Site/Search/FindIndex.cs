@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -13,9 +12,6 @@ internal sealed class FindIndex
 {
     public const string Address = "find/index.js";
 
-    /// <summary>Letters of text in a piece, about; a search shows words in context from a few pieces.</summary>
-    private const int PieceLength = 24_000;
-
     /// <summary>From so many things on, a word that more than half of them hold tells nothing.</summary>
     private const int EnoughToTell = 40;
 
@@ -28,18 +24,16 @@ internal sealed class FindIndex
 
     public static FindIndex Of(IReadOnlyList<Findable> things)
     {
-        var pieces = PiecesOf(things);
-        var stamp = StampOf(things);
-        return new FindIndex([(Address, IndexScript(things, pieces, stamp)), .. pieces.Select((piece, i) => (TextAddress(i), TextScript(piece, i, stamp)))]);
+        var pieces = FindPiece.Of(things);
+        var scripts = pieces.Select(piece => (Address: piece.ScriptAddress, Script: TextScript(piece))).ToList();
+        return new FindIndex([(Address, IndexScript(things, pieces)), .. scripts]);
     }
 
-    public static string TextAddress(int piece) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"find/text-{piece}.js");
-
-    private static byte[] IndexScript(IReadOnlyList<Findable> things, List<List<Findable>> pieces, string stamp)
+    private static byte[] IndexScript(IReadOnlyList<Findable> things, IReadOnlyList<FindPiece> pieces)
     {
-        var (holders, common) = WordsOf(things);
+        var words = HeldWords.Of(things.Select(thing => thing.Text), EnoughToTell);
         var postings = new Postings(things.Count);
-        foreach (var numbers in holders.Values)
+        foreach (var numbers in words.Holders)
         {
             postings.Add(numbers);
         }
@@ -47,7 +41,6 @@ internal sealed class FindIndex
         return Script("journalFind.open", json =>
         {
             json.WriteStartObject();
-            json.WriteString("stamp", stamp);
             json.WriteString("accented", FoldedWords.Accented);
             json.WriteString("plain", FoldedWords.Plain);
             json.WriteString("kinds", string.Concat(things.Select(thing => (int)thing.Kind)));
@@ -55,45 +48,31 @@ internal sealed class FindIndex
             WriteStrings(json, "addresses", things.Select(thing => thing.Address));
             WriteStrings(json, "abouts", things.Select(thing => thing.About));
             json.WriteStartArray("pieces");
-            pieces.ForEach(piece => json.WriteNumberValue(piece.Count));
+            foreach (var piece in pieces)
+            {
+                json.WriteStartArray();
+                json.WriteStringValue(piece.Name);
+                json.WriteNumberValue(piece.Things.Count);
+                json.WriteStringValue(piece.Stamp);
+                json.WriteEndArray();
+            }
+
             json.WriteEndArray();
-            json.WriteString("common", string.Join(' ', common));
-            json.WriteString("words", FrontCoded(holders.Keys));
+            json.WriteString("common", string.Join(' ', words.Common));
+            json.WriteString("words", FrontCoded(words.Words));
             json.WriteString("postings", postings.ToString());
             json.WriteEndObject();
         });
     }
 
-    private static byte[] TextScript(List<Findable> piece, int number, string stamp) => Script("journalFind.texts", json =>
+    private static byte[] TextScript(FindPiece piece) => Script("journalFind.texts", json =>
     {
         json.WriteStartObject();
-        json.WriteString("stamp", stamp);
-        json.WriteNumber("piece", number);
-        WriteStrings(json, "texts", piece.Select(thing => thing.Text));
+        json.WriteString("piece", piece.Name);
+        json.WriteString("stamp", piece.Stamp);
+        WriteStrings(json, "texts", piece.Things.Select(thing => thing.Text));
         json.WriteEndObject();
     });
-
-    // Titles and what stands beside them are in the index as they are, so their words need no postings.
-    private static (SortedDictionary<string, List<int>> Holders, List<string> Common) WordsOf(IReadOnlyList<Findable> things)
-    {
-        var holders = new SortedDictionary<string, List<int>>(StringComparer.Ordinal);
-        for (var number = 0; number < things.Count; number++)
-        {
-            foreach (var word in FoldedWords.Of(things[number].Text).Distinct(StringComparer.Ordinal))
-            {
-                if (!holders.TryGetValue(word, out var numbers))
-                {
-                    holders.Add(word, numbers = []);
-                }
-
-                numbers.Add(number);
-            }
-        }
-
-        var common = holders.Where(word => things.Count >= EnoughToTell && word.Value.Count * 2 > things.Count).Select(word => word.Key).ToList();
-        common.ForEach(word => holders.Remove(word));
-        return (holders, common);
-    }
 
     // Sorted words share their beginnings with the word before: its length as one digit, then the rest.
     private static string FrontCoded(IEnumerable<string> sorted)
@@ -110,32 +89,6 @@ internal sealed class FindIndex
         }
 
         return text.ToString();
-    }
-
-    private static List<List<Findable>> PiecesOf(IReadOnlyList<Findable> things)
-    {
-        var pieces = new List<List<Findable>>();
-        var room = 0;
-        foreach (var thing in things)
-        {
-            if (room <= 0)
-            {
-                pieces.Add([]);
-                room = PieceLength;
-            }
-
-            pieces[^1].Add(thing);
-            room -= thing.Text.Length;
-        }
-
-        return pieces;
-    }
-
-    // A browser may hold an index and texts of two different publishes; the stamp keeps them apart.
-    private static string StampOf(IReadOnlyList<Findable> things)
-    {
-        var all = string.Join('\n', things.Select(thing => $"{thing.Address}\t{thing.Title}\t{thing.About}\t{thing.Text}"));
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all)))[..12];
     }
 
     private static byte[] Script(string call, Action<Utf8JsonWriter> write)

@@ -32,7 +32,23 @@ internal static class PlainText
         return OneLine(text.ToString());
     }
 
-    public static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+    public static string OneLine(string text) => IsOneLine(text) ? text : string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private static bool IsOneLine(string text)
+    {
+        var isWord = false;
+        foreach (var letter in text)
+        {
+            if (letter is ' ' ? !isWord : char.IsWhiteSpace(letter))
+            {
+                return false;
+            }
+
+            isWord = letter != ' ';
+        }
+
+        return isWord || text.Length == 0;
+    }
 
     private static void Append(StringBuilder text, ContainerInline container)
     {

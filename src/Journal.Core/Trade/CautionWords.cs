@@ -1,0 +1,69 @@
+using System.Collections.Frozen;
+
+namespace Journal.Core.Trade;
+
+/// <summary>Finds the cautions that a text calls for by their words, in one walk through the text.</summary>
+public sealed class CautionWords
+{
+    // Each phrase by the first run of letters and digits in it.
+    private readonly FrozenDictionary<string, (string Phrase, Caution Caution)[]> phrases;
+    private readonly FrozenDictionary<string, (string Phrase, Caution Caution)[]>.AlternateLookup<ReadOnlySpan<char>> lookup;
+
+    /// <summary>The words of some cautions.</summary>
+    public CautionWords(IEnumerable<Caution> cautions)
+    {
+        phrases = cautions
+            .SelectMany(caution => caution.Words, (caution, phrase) => (Phrase: phrase, Caution: caution))
+            .GroupBy(one => one.Phrase[..RunAt(one.Phrase, 0)], StringComparer.OrdinalIgnoreCase)
+            .ToFrozenDictionary(group => group.Key, group => group.ToArray(), StringComparer.OrdinalIgnoreCase);
+        lookup = phrases.GetAlternateLookup<ReadOnlySpan<char>>();
+    }
+
+    /// <summary>The cautions of which a word or phrase stands in a text, whole and in letters of either case.</summary>
+    public IReadOnlySet<Caution> In(string text)
+    {
+        var found = new HashSet<Caution>();
+        for (var at = 0; at < text.Length;)
+        {
+            var end = RunAt(text, at);
+            if (end == at)
+            {
+                at++;
+                continue;
+            }
+
+            if (lookup.TryGetValue(text.AsSpan(at, end - at), out var candidates))
+            {
+                foreach (var (phrase, caution) in candidates)
+                {
+                    if (StandsAt(text, at, phrase))
+                    {
+                        found.Add(caution);
+                    }
+                }
+            }
+
+            at = end;
+        }
+
+        return found;
+    }
+
+    private static bool StandsAt(string text, int at, string phrase)
+    {
+        var end = at + phrase.Length;
+        return end <= text.Length
+            && text.AsSpan(at, phrase.Length).Equals(phrase, StringComparison.OrdinalIgnoreCase)
+            && (end == text.Length || !char.IsLetterOrDigit(text[end]));
+    }
+
+    private static int RunAt(string text, int at)
+    {
+        while (at < text.Length && char.IsLetterOrDigit(text[at]))
+        {
+            at++;
+        }
+
+        return at;
+    }
+}

@@ -7,6 +7,7 @@ using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Republishing;
 using Journal.Site.Search;
 using Journal.Site.Templates;
 
@@ -25,16 +26,27 @@ public sealed record PublishOrder(string Folder, MakerJournal Journal, string To
 
     /// <summary>Is told how far the pictures are.</summary>
     public IProgress<PictureProgress>? Progress { get; init; }
+
+    /// <summary>When the journal's files were first looked at (UTC); null for now.</summary>
+    internal DateTime? Begun { get; init; }
+
+    /// <summary>Notes what the next publish asks.</summary>
+    internal PublishLedger? Ledger { get; init; }
 }
 
 /// <summary>What was published.</summary>
+/// <param name="Builds">How many builds the journal has.</param>
+/// <param name="Entries">How many entries.</param>
 /// <param name="Pages">How many pages the site has.</param>
 /// <param name="Pictures">How many pictures.</param>
 /// <param name="Files">How many files in all.</param>
 /// <param name="Changed">How many of them had to be written; the others were as they should be.</param>
 /// <param name="FrontPage">The file to open.</param>
 /// <param name="Problems">Pictures that could not be read.</param>
-public sealed record Published(int Pages, int Pictures, int Files, int Changed, string FrontPage, IReadOnlyList<Problem> Problems);
+public sealed record Published(int Builds, int Entries, int Pages, int Pictures, int Files, int Changed, string FrontPage, IReadOnlyList<Problem> Problems)
+{
+    internal static string FrontPageIn(string site) => Path.Combine(Path.GetFullPath(site), Addresses.Front);
+}
 
 /// <summary>Publishes a journal as a site of static files.</summary>
 public static class Publisher
@@ -46,24 +58,29 @@ public static class Publisher
     public static Published Publish(PublishOrder order, CancellationToken cancellation = default)
     {
         var templates = order.Template is { } folder ? TemplateFiles.From(folder) : TemplateFiles.Own();
-        var (begun, to) = (DateTime.UtcNow, Destination.Check(order.To, order.Folder));
+        var (begun, to) = (order.Begun ?? DateTime.UtcNow, Destination.Check(order.To, order.Folder));
         using var site = SiteFolder.Begin(to);
         var (photos, problems) = PublishPhotos(order, site, cancellation);
         var book = new Book(order.Journal, order.Today, photos);
         var pages = PageList.Of(book).ToList();
-        WritePages(pages, new TemplateEngine(templates), site, cancellation);
-        WriteFeeds(book, pages, site);
-        WriteFindIndex(book, site);
+        WritePages(pages, new TemplateEngine(templates), site, order.Ledger, cancellation);
+        WriteFeeds(book, pages, site, order.Ledger);
+        var index = WriteFindIndex(book, site);
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
         }
 
         cancellation.ThrowIfCancellationRequested();
+        var record = new RecordFile(CacheOf(order).Folder, to);
+        record.Forget();
         site.Finish();
         PublishTimes.Note(CacheOf(order).Folder, to, begun);
-        var pictures = photos.Values.Distinct().Count();
-        return new Published(pages.Count, pictures, site.Count, site.Changed, Path.Combine(Path.GetFullPath(order.To), Addresses.Front), problems);
+        var journal = order.Journal;
+        var published = new Published(
+            journal.Builds.Count, journal.Builds.Sum(build => build.Entries.Count), pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
+        order.Ledger?.Keep(record, order, book, index, published, to);
+        return published;
     }
 
     private static PictureCache CacheOf(PublishOrder order) => order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
@@ -77,14 +94,17 @@ public static class Publisher
         return stage.Publish(shown, cancellation);
     }
 
-    private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)
+    private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, PublishLedger? ledger, CancellationToken cancellation)
     {
         var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
         Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, (page, loop) =>
         {
             try
             {
-                site.Write(page.Address, engine.Fill(page.Template, page.Model()));
+                var model = page.Model();
+                var text = engine.Fill(page.Template, model);
+                site.Write(page.Address, text);
+                ledger?.Note(page.Address, text, model);
             }
             catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
             {
@@ -99,19 +119,25 @@ public static class Publisher
         }
     }
 
-    private static void WriteFindIndex(Book book, SiteFolder site)
+    private static FindIndex WriteFindIndex(Book book, SiteFolder site)
     {
-        foreach (var (address, script) in FindIndex.Of(FindableThings.Of(book)).Files)
+        var (index, texts) = FindIndex.Of(FindableThings.Of(book));
+        site.Write(FindIndex.Address, index.Script());
+        foreach (var (address, script) in texts)
         {
             site.Write(address, script);
         }
+
+        return index;
     }
 
-    private static void WriteFeeds(Book book, List<PageOrder> pages, SiteFolder site)
+    private static void WriteFeeds(Book book, List<PageOrder> pages, SiteFolder site, PublishLedger? ledger)
     {
         var entries = FeedEntry.Latest(book);
-        site.Write(Addresses.AtomFeed, AtomFeed.Of(book, entries));
-        site.Write(Addresses.JsonFeed, JsonFeed.Of(book, entries));
+        var (atom, json) = (AtomFeed.Of(book, entries), JsonFeed.Of(book, entries));
+        site.Write(Addresses.AtomFeed, atom);
+        site.Write(Addresses.JsonFeed, json);
+        ledger?.Note(entries, atom, json);
         foreach (var build in book.Journal.Builds.Where(build => StoryPage.HasStory(book, build)))
         {
             site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));

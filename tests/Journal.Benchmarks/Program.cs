@@ -4,13 +4,18 @@ using Journal.Benchmarks.Lessons;
 using Journal.Benchmarks.Pictures;
 using Journal.Benchmarks.Publishing;
 
+if (Measured.Run(args) is { } status)
+{
+    return status;
+}
+
 if (Child.DidWork(args))
 {
     return 0;
 }
 
 // Each benchmark is one class; more are added here. Without a name all of them run.
-IBenchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark(), new PictureBenchmark(), new PublishBenchmark()];
+IBenchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark(), new PictureBenchmark(), new PublishBenchmark(), new StartBenchmark()];
 
 var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
 if (wanted.Length == 0)

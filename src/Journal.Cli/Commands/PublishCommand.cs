@@ -5,7 +5,7 @@ using Journal.Cli.Asking;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
-using Journal.Core.Reading;
+using Journal.Core.Reading.Problems;
 using Journal.Site;
 using Journal.Site.Output;
 using Journal.Site.Templates;
@@ -36,33 +36,24 @@ internal static class PublishCommand
             return ExitStatus.WrongUse;
         }
 
-        var reading = JournalReader.Read(folder, today);
         var problems = new Printout(terminal with { Out = terminal.Error });
-        if (reading.Problems.Count > 0)
+        var order = new SiteOrder(folder, Path.GetFullPath(to, terminal.Folder), today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
         {
-            ProblemList.Print(folder, reading, problems);
-        }
-
-        if (reading.HasErrors || reading.Journal is null)
-        {
-            terminal.Complain("Nothing was published.");
-            return ExitStatus.Flawed;
-        }
-
+            Progress = new PictureProgressLine(terminal),
+            Read = found => Print(folder, found, problems),
+        };
         try
         {
-            var order = new PublishOrder(folder, reading.Journal, Path.GetFullPath(to, terminal.Folder), today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
+            var outcome = SitePublisher.Publish(order, cancellation);
+            if (outcome.Published is not { } published)
             {
-                Progress = new PictureProgressLine(terminal),
-            };
-            var published = Publisher.Publish(order, cancellation);
-            if (published.Problems.Count > 0)
-            {
-                ProblemList.Print(folder, reading with { Problems = published.Problems }, problems);
+                terminal.Complain("Nothing was published.");
+                return ExitStatus.Flawed;
             }
 
-            Tell(reading, published, clock.Elapsed, terminal);
-            return reading.IsFlawed || published.Problems.Count > 0 ? ExitStatus.Flawed : ExitStatus.Well;
+            Print(folder, published.Problems, problems);
+            Tell(published, clock.Elapsed, terminal);
+            return outcome.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
         }
         catch (Exception e) when (e is PublishingException or TemplateException or IOException or UnauthorizedAccessException)
         {
@@ -77,12 +68,19 @@ internal static class PublishCommand
         }
     }
 
-    private static void Tell(JournalReading reading, Published published, TimeSpan took, Terminal terminal)
+    private static void Print(string folder, IReadOnlyList<Problem> found, Printout problems)
     {
-        var entries = reading.Journal!.Builds.Sum(build => build.Entries.Count);
+        if (found.Count > 0)
+        {
+            ProblemList.Print(folder, found, problems);
+        }
+    }
+
+    private static void Tell(Published published, TimeSpan took, Terminal terminal)
+    {
         var changed = published.Changed == 0 ? "nothing had changed" : published.Changed == published.Files ? "all new" : $"{Count.Of(published.Changed, "file")} written anew";
         var print = new Printout(terminal);
-        print.Say($"Published {Count.Of(reading.Journal.Builds.Count, "build")} and {Count.Of(entries, "entry", "entries")} as {Count.Of(published.Pages, "page")} and {Count.Of(published.Pictures, "picture")}; {changed}.");
+        print.Say($"Published {Count.Of(published.Builds, "build")} and {Count.Of(published.Entries, "entry", "entries")} as {Count.Of(published.Pages, "page")} and {Count.Of(published.Pictures, "picture")}; {changed}.");
         print.Say(string.Create(CultureInfo.InvariantCulture, $"It took {took.TotalSeconds:0.0} s."));
         print.Put($"Open {published.FrontPage}");
     }

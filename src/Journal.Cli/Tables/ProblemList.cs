@@ -18,7 +18,23 @@ internal static class ProblemList
     /// <param name="print">Where to.</param>
     public static void Print(string folder, JournalReading reading, Printout print)
     {
-        foreach (var file in reading.Problems.GroupBy(problem => problem.Place.File))
+        if (reading.Problems.Count > 0)
+        {
+            Print(folder, reading.Problems, print);
+            return;
+        }
+
+        print.Gap();
+        print.Say(AllWell(reading), reading.IsFlawed ? Ink.Bad : Ink.Good);
+    }
+
+    /// <summary>Problems, and a last line with their counts.</summary>
+    /// <param name="folder">The journal's folder, from which the lines are shown.</param>
+    /// <param name="problems">At least one.</param>
+    /// <param name="print">Where to.</param>
+    public static void Print(string folder, IReadOnlyList<Problem> problems, Printout print)
+    {
+        foreach (var file in problems.GroupBy(problem => problem.Place.File))
         {
             var lines = SourceLines.Of(Path.Combine(folder, file.Key));
             print.Heading(file.Key);
@@ -29,7 +45,7 @@ internal static class ProblemList
         }
 
         print.Gap();
-        print.Say(LastLine(reading), reading.IsFlawed ? Ink.Bad : Ink.Good);
+        print.Say(LastLine(problems), problems.All(problem => problem.Severity == Severity.Warning) ? Ink.Good : Ink.Bad);
     }
 
     private static void PrintProblem(Problem problem, SourceLines lines, Printout print)
@@ -46,21 +62,20 @@ internal static class ProblemList
         print.Say(problem.Remedy, indent: Indent.Length);
     }
 
-    private static string LastLine(JournalReading reading)
-    {
-        if (reading.Problems.Count == 0 && reading.Journal is { } journal)
-        {
-            return journal.Builds.Count == 0 ? "All well, and nothing in it yet: a folder with a build.yaml begins a build." : $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
-        }
+    private static string AllWell(JournalReading reading) => reading.Journal is not { Builds.Count: > 0 } journal
+        ? "All well, and nothing in it yet: a folder with a build.yaml begins a build."
+        : $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
 
-        var counts = Count.Capital(ProblemCounts.InWords(reading.Problems));
-        var files = Count.Of(reading.Problems.Select(problem => problem.Place.File).Distinct().Count(), "file");
-        return $"{counts} in {files}. {Meaning(reading)}";
+    private static string LastLine(IReadOnlyList<Problem> problems)
+    {
+        var counts = Count.Capital(ProblemCounts.InWords(problems));
+        var files = Count.Of(problems.Select(problem => problem.Place.File).Distinct().Count(), "file");
+        return $"{counts} in {files}. {Meaning(problems)}";
     }
 
-    private static string Meaning(JournalReading reading) =>
-        reading.HasErrors ? "Errors stop publishing; the site stays as it was until they are mended."
-        : reading.IsFlawed ? "All but the things named will be published."
+    private static string Meaning(IReadOnlyList<Problem> problems) =>
+        problems.Any(problem => problem.Severity == Severity.Error) ? "Errors stop publishing; the site stays as it was until they are mended."
+        : problems.Any(problem => problem.Severity == Severity.Omission) ? "All but the things named will be published."
         : "Warnings stop nothing.";
 
     private static Style StyleOf(Severity severity) => severity == Severity.Warning ? Ink.Odd : Ink.Bad;

@@ -24,6 +24,9 @@ public sealed record Entry
     /// <summary>The text.</summary>
     public required Body Body { get; init; }
 
+    /// <summary>A digest of everything in the file but the plain words of its text; empty where it was not read from one.</summary>
+    public string Facts { get; init; } = "";
+
     /// <summary>What went wrong.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; init; } = [];
 

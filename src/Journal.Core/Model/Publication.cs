@@ -25,6 +25,9 @@ public readonly record struct Publication
     /// <summary>Kept at home up to and including a day.</summary>
     public static Publication After(DateOnly day) => new(never: false, day);
 
+    /// <summary>The day, later than this one, on which it can first be seen; null where nothing will change.</summary>
+    public DateOnly? FirstSeenAfter(DateOnly today) => !IsNever && after is { } day && today <= day && day < DateOnly.MaxValue ? day.AddDays(1) : null;
+
     /// <summary>Whether it may be seen on a day.</summary>
     public bool AllowsOn(DateOnly today) => !IsNever && (after is null || today > after);
 }

@@ -1,5 +1,4 @@
 using System.ServiceModel.Syndication;
-using System.Text;
 using System.Xml;
 using Journal.Site.Pages;
 using Journal.Site.Text;
@@ -29,7 +28,7 @@ internal static class AtomFeed
         }
 
         using var bytes = new MemoryStream();
-        using (var writer = XmlWriter.Create(bytes, new XmlWriterSettings { Encoding = new UTF8Encoding(false), Indent = true, NewLineChars = "\n" }))
+        using (var writer = XmlWriter.Create(bytes, FeedText.Xml))
         {
             feed.SaveAsAtom10(writer);
         }

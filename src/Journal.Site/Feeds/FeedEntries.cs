@@ -13,7 +13,10 @@ namespace Journal.Site.Feeds;
 /// <param name="Published">Midnight of the evening's date in UTC: times of day are never published.</param>
 /// <param name="Summary">A sentence.</param>
 /// <param name="Content">The text as HTML.</param>
-internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, Html Content)
+/// <param name="Ref">The entry.</param>
+/// <param name="Answers">Where the links and pictures of the text lead from its page.</param>
+internal sealed record FeedEntry(
+    Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, Html Content, EntryRef Ref, TextAnswers Answers)
 {
     private const int MostEntries = 30;
 
@@ -36,12 +39,8 @@ internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address
             book.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
             new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
             Unprintable.Replace(page.Frame.Description),
-            Absolute(book, page.Prose));
+            FeedText.Of(page.Prose, book.Journal.Address?.AbsoluteUri ?? ""),
+            entry.Ref,
+            ((IShowsWords)page).Words[0].Answers);
     }
-
-    // In a feed the text stands at another place than its page, so addresses are made from the root of the site.
-    private static Html Absolute(Book book, Html prose) =>
-        new(prose.Markup
-            .Replace("=\"../../", "=\"" + Html.Escape(book.Journal.Address?.AbsoluteUri ?? ""), StringComparison.Ordinal)
-            .Replace(" tabindex=\"0\"", "", StringComparison.Ordinal));
 }

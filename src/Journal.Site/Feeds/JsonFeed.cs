@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 using Journal.Site.Pages;
 
@@ -8,7 +7,7 @@ namespace Journal.Site.Feeds;
 /// <summary>The JSON Feed, version 1.1.</summary>
 internal static class JsonFeed
 {
-    private static readonly JsonWriterOptions Format = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Format = new() { Indented = true, NewLine = "\n", Encoder = FeedText.JsonEncoder };
 
     public static byte[] Of(Book book, IReadOnlyList<FeedEntry> entries)
     {

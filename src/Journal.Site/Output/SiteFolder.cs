@@ -26,11 +26,14 @@ internal sealed class SiteFolder : IDisposable
         this.hold = hold;
         staging = Path.Combine(parent, $".{name}.being-written");
         retired = Path.Combine(parent, $".{name}.retired");
-        Recover();
+        HasRecovered = Recover();
         before = Manifest.Of(target) ?? Manifest.None;
         isFirst = !Directory.Exists(target);
         Directory.CreateDirectory(staging);
     }
+
+    /// <summary>Whether a publish before this one had been cut off, and what it left was cleared away.</summary>
+    public bool HasRecovered { get; }
 
     /// <summary>How many files had to be written; the others were as they should be.</summary>
     public int Changed { get; private set; }
@@ -91,6 +94,16 @@ internal sealed class SiteFolder : IDisposable
         lock (written)
         {
             Changed++;
+        }
+    }
+
+    /// <summary>Keeps every file of the old site that was not written anew, as it is.</summary>
+    /// <param name="gone">Files that the site has no more.</param>
+    public void KeepOthers(IReadOnlyCollection<string> gone)
+    {
+        foreach (var (address, hash) in before.Files.Where(file => !written.ContainsKey(file.Key) && !gone.Contains(file.Key)))
+        {
+            FileSystemCalls.LinkOrCopy(At(target, address), Prepare(address, hash));
         }
     }
 
@@ -216,9 +229,11 @@ internal sealed class SiteFolder : IDisposable
         }
 
         var path = At(staging, address);
-        if (Path.GetDirectoryName(path)! is var folder && made.TryAdd(folder, true))
+        if (Path.GetDirectoryName(path)! is var folder && !made.ContainsKey(folder))
         {
+            // First made, then said to be: another thread may want it at once.
             Directory.CreateDirectory(folder);
+            made.TryAdd(folder, true);
         }
 
         return path;
@@ -282,8 +297,9 @@ internal sealed class SiteFolder : IDisposable
         }
     }
 
-    private void Recover()
+    private bool Recover()
     {
+        var wasCutOff = Directory.Exists(retired) || Directory.Exists(staging);
         if (Directory.Exists(retired))
         {
             if (Directory.Exists(target))
@@ -300,5 +316,7 @@ internal sealed class SiteFolder : IDisposable
         {
             Directory.Delete(staging, recursive: true);
         }
+
+        return wasCutOff;
     }
 }

@@ -46,7 +46,7 @@ internal sealed class Book
         ShownLessons = [.. Lessons.All.Where(lesson => Showing.Shows(lesson.Id) && Showing.Shows(lesson.Entry))];
         Similar = SimilarLessons.Of(ShownLessons);
         ToRead = LessonsToRead.Of(ShownLessons);
-        Stories = LessonStories.Of(ShownEntries);
+        Story = LessonStory.Among(ShownLessons);
         EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
         Worked = EntriesByPart(journal);
         ShownOperations = [.. OperationsIn(ShownEntries)];
@@ -82,8 +82,8 @@ internal sealed class Book
     /// <summary>Which of the shown lessons to read before a job.</summary>
     public LessonsToRead ToRead { get; }
 
-    /// <summary>The parts of shown entries that tell how a lesson came about.</summary>
-    public LessonStories Stories { get; }
+    /// <summary>Finds how a lesson came about in the text of its entry.</summary>
+    public LessonStory Story { get; }
 
     public ReadingFigures Readings { get; }
 

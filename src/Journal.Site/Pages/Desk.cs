@@ -192,17 +192,27 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
         [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
 
-    public Html Prose(Entry entry)
+    /// <summary>The texts of entries that this page shows.</summary>
+    public List<ShownWords> Words { get; } = [];
+
+    /// <summary>An entry's whole text.</summary>
+    public Html Prose(Entry entry) => Shown(entry, null, html => html.Render(entry.Body));
+
+    /// <summary>The paragraphs of an entry that tell how its lesson came about; null where none does.</summary>
+    public Html? Story(Entry entry, LessonFigure lesson)
     {
-        current = entry;
-        return new BodyHtml(this).Render(entry.Body);
+        var words = LessonStory.WordsOf(lesson);
+        var story = Book.Story.In(words, entry.Body.Document);
+        return Shown(entry, words, html => story.Count == 0 ? Html.Empty : html.Render(entry.Body, story)) is { IsEmpty: false } told ? told : null;
     }
 
-    /// <summary>Some paragraphs of an entry's text.</summary>
-    public Html Excerpt(Entry entry, IReadOnlyList<Markdig.Syntax.ParagraphBlock> paragraphs)
+    private Html Shown(Entry entry, string? about, Func<BodyHtml, Html> render)
     {
         current = entry;
-        return new BodyHtml(this).Render(entry.Body, paragraphs);
+        var targets = new RememberingTargets(this);
+        var html = render(new BodyHtml(targets));
+        Words.Add(new ShownWords(entry.Ref, html, about, targets.Answers(entry.Body)));
+        return html;
     }
 
     /// <summary>A lesson to read before a job, with the reason under it.</summary>

@@ -37,8 +37,12 @@ public sealed record EntryPage(
     LinkView? Before,
     LinkView? After,
     IReadOnlyList<PartStepsView> PartSteps,
-    IReadOnlyList<VideoView> Videos)
+    IReadOnlyList<VideoView> Videos) : IShowsWords
 {
+    private List<ShownWords> words = [];
+
+    IReadOnlyList<ShownWords> IShowsWords.Words => words;
+
     internal static EntryPage Of(Book book, Build build, Entry entry)
     {
         var desk = new Desk(book, Addresses.Of(entry.Ref));
@@ -79,7 +83,10 @@ public sealed record EntryPage(
             before is { } earlier ? book.Link(earlier) : null,
             after is { } later ? book.Link(later) : null,
             [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()],
-            VideoView.Of(book, build, entry));
+            VideoView.Of(book, build, entry))
+        {
+            words = desk.Words,
+        };
     }
 
     internal static TrialView TrialOf(Book book, DatedTrial trial)

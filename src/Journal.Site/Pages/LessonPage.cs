@@ -31,13 +31,16 @@ public sealed record LessonPage(
     IReadOnlyList<RepeatView> Forgotten,
     IReadOnlyList<EntryLineView> Heeded,
     IReadOnlyList<EntryLineView> PointingHere,
-    IReadOnlyList<LessonLineView> LikeIt)
+    IReadOnlyList<LessonLineView> LikeIt) : IShowsWords
 {
+    private List<ShownWords> words = [];
+
+    IReadOnlyList<ShownWords> IShowsWords.Words => words;
+
     internal static LessonPage Of(Book book, LessonFigure lesson)
     {
         var desk = new Desk(book, Addresses.Of(lesson.Id));
         var entry = book.Entry(lesson.Entry);
-        var story = book.Stories.Of(lesson);
         var costs = CostsOf(book, lesson);
         var block = new TitleBlockView
         {
@@ -55,7 +58,7 @@ public sealed record LessonPage(
             lesson.Lesson.Better,
             FactsOf(book, lesson),
             lesson.Own is { } own ? desk.Mistake(own, withPlace: false) : null,
-            story.Count == 0 ? null : desk.Excerpt(entry, story),
+            desk.Story(entry, lesson),
             desk.Line(entry),
             lesson.MadeIn != lesson.Entry && book.Showing.Shows(lesson.MadeIn) ? desk.Line(book.Entry(lesson.MadeIn)) : null,
             [.. LearnedOnOf(book, lesson)],
@@ -64,7 +67,10 @@ public sealed record LessonPage(
             [.. lesson.Repeated.Where(repeat => book.Showing.Shows(repeat.Entry)).Select(repeat => RepeatOf(book, desk, lesson, repeat))],
             [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(book.Showing.Shows).Select(one => desk.Line(book.Entry(one)))],
             [.. book.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => desk.Line(book.Entry(one)))],
-            [.. book.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(book, similar.Lesson))]);
+            [.. book.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(book, similar.Lesson))])
+        {
+            words = desk.Words,
+        };
     }
 
     private static List<FactView> FactsOf(Book book, LessonFigure lesson)

@@ -1,4 +1,3 @@
-using Journal.Core.Reading;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Output;
 using Journal.Site.Templates;
@@ -84,20 +83,16 @@ public sealed class SitePreview : IDisposable
     private IReadOnlyList<Problem> Problems(CancellationToken cancellation, out string? fault)
     {
         fault = null;
-        var reading = JournalReader.Read(folder, today);
-        if (reading.HasErrors || reading.Journal is not { } journal)
-        {
-            return reading.Problems;
-        }
-
+        IReadOnlyList<Problem> problems = [];
         try
         {
-            return [.. reading.Problems, .. Publisher.Publish(new PublishOrder(folder, journal, Site, today, template), cancellation).Problems];
+            var outcome = SitePublisher.Publish(new SiteOrder(folder, Site, today, template) { Read = found => problems = found }, cancellation);
+            return [.. problems, .. outcome.Published?.Problems ?? []];
         }
         catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
         {
             fault = e.Message;
-            return reading.Problems;
+            return problems;
         }
     }
 }

@@ -17,62 +17,135 @@ internal sealed class FindIndex
 
     private static readonly JsonWriterOptions Format = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    private FindIndex(IReadOnlyList<(string Address, byte[] Script)> files) => Files = files;
+    private readonly List<FindRow> rows;
+    private readonly HeldWords words;
 
-    /// <summary>The scripts, by their address from the root of the site.</summary>
-    public IReadOnlyList<(string Address, byte[] Script)> Files { get; }
+    /// <summary>An index as it was made before.</summary>
+    public FindIndex(IEnumerable<FindRow> rows, IReadOnlyList<FindPiece> pieces, HeldWords words) => (this.rows, Pieces, this.words) = ([.. rows], pieces, words);
 
-    public static FindIndex Of(IReadOnlyList<Findable> things)
+    /// <summary>The things, by number.</summary>
+    public IReadOnlyList<FindRow> Rows => rows;
+
+    /// <summary>The pieces that the texts lie in.</summary>
+    public IReadOnlyList<FindPiece> Pieces { get; private set; }
+
+    /// <summary>The words of the texts.</summary>
+    public HeldWords Words => words;
+
+    /// <summary>The index of some things, and the scripts of the pieces that their texts lie in.</summary>
+    public static (FindIndex Index, IReadOnlyList<(string Address, byte[] Script)> Texts) Of(IReadOnlyList<Findable> things)
     {
-        var pieces = FindPiece.Of(things);
-        var scripts = pieces.Select(piece => (Address: piece.ScriptAddress, Script: TextScript(piece))).ToList();
-        return new FindIndex([(Address, IndexScript(things, pieces)), .. scripts]);
+        List<FindRow> rows = [.. things.Select(thing => new FindRow(thing.Kind, thing.Title, thing.Address, thing.About, thing.Text.Length, thing.OwnWords))];
+        var cut = FindPiece.Cut(rows).Select(piece => TextsOf(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)])).ToList();
+        return (new FindIndex(rows, [.. cut.Select(one => one.Piece)], HeldWords.Of(things.Select(thing => thing.Text))), [.. cut.Select(one => (one.Piece.Address, one.Script))]);
     }
 
-    private static byte[] IndexScript(IReadOnlyList<Findable> things, IReadOnlyList<FindPiece> pieces)
+    /// <summary>Takes other words for those of an entry's text.</summary>
+    /// <param name="changed">The entries' addresses and the new words, on one line.</param>
+    /// <param name="textsOf">The texts of a piece as they were, by its name.</param>
+    /// <returns>The pieces that are other than before, and the names of those that are no more.</returns>
+    public (IReadOnlyList<(string Address, byte[] Script)> Texts, IReadOnlyList<string> Gone) WithWords(
+        IReadOnlyDictionary<string, string> changed, Func<string, IReadOnlyList<string>> textsOf)
     {
-        var words = HeldWords.Of(things.Select(thing => thing.Text), EnoughToTell);
-        var postings = new Postings(things.Count);
-        foreach (var numbers in words.Holders)
+        var (before, known) = (Pieces, new Dictionary<int, string>());
+        string TextBefore(int number)
         {
-            postings.Add(numbers);
+            var piece = before.Last(one => one.First <= number);
+            foreach (var (at, text) in textsOf(piece.Name).Index())
+            {
+                known.TryAdd(piece.First + at, text);
+            }
+
+            return known[number];
         }
 
-        return Script("journalFind.open", json =>
+        var touched = new HashSet<int>();
+        foreach (var number in Enumerable.Range(0, rows.Count).Where(at => changed.ContainsKey(rows[at].Address)))
+        {
+            var old = TextBefore(number);
+            var (text, ownWords) = Findable.TextOf(changed[rows[number].Address], old[rows[number].OwnWords..]);
+            words.Replace(number, old, text);
+            rows[number] = rows[number] with { Length = text.Length, OwnWords = ownWords };
+            known[number] = text;
+            touched.Add(number);
+        }
+
+        var same = before.ToDictionary(piece => (piece.First, piece.Count));
+        var (pieces, scripts) = (new List<FindPiece>(), new List<(string Address, byte[] Script)>());
+        foreach (var cut in FindPiece.Cut(rows))
+        {
+            var numbers = Enumerable.Range(cut.First, cut.Count);
+            if (same.TryGetValue((cut.First, cut.Count), out var old) && !numbers.Any(touched.Contains))
+            {
+                pieces.Add(old);
+                continue;
+            }
+
+            var (piece, script) = TextsOf(cut, [.. numbers.Select(number => known.TryGetValue(number, out var text) ? text : TextBefore(number))]);
+            pieces.Add(piece);
+            scripts.Add((piece.Address, script));
+        }
+
+        Pieces = pieces;
+        return (scripts, [.. before.Select(piece => piece.Address).Except(pieces.Select(piece => piece.Address))]);
+    }
+
+    /// <summary>The texts of a piece, from its script.</summary>
+    public static IReadOnlyList<string> TextsIn(ReadOnlyMemory<byte> script)
+    {
+        var (start, end) = (script.Span.IndexOf((byte)'{'), script.Span.LastIndexOf((byte)'}'));
+        using var json = JsonDocument.Parse(script[start..(end + 1)]);
+        return [.. json.RootElement.GetProperty("texts").EnumerateArray().Select(text => text.GetString()!)];
+    }
+
+    private static (FindPiece Piece, byte[] Script) TextsOf(FindPiece cut, IReadOnlyList<string> texts)
+    {
+        var piece = cut with { Stamp = FindPiece.StampOf(texts) };
+        return (piece, WriteScript("journalFind.texts", json =>
+        {
+            json.WriteStartObject();
+            json.WriteString("piece", piece.Name);
+            json.WriteString("stamp", piece.Stamp);
+            WriteStrings(json, "texts", texts);
+            json.WriteEndObject();
+        }));
+    }
+
+    /// <summary>The script of the index.</summary>
+    public byte[] Script()
+    {
+        // Titles and what stands beside them are in the index as they are, so their words need no postings.
+        var inOrder = words.InOrder;
+        bool IsCommon(List<int> holders) => rows.Count >= EnoughToTell && holders.Count * 2 > rows.Count;
+        var telling = inOrder.Where(word => !IsCommon(word.Holders)).ToList();
+        var postings = new Postings(rows.Count);
+        telling.ForEach(word => postings.Add(word.Holders));
+        return WriteScript("journalFind.open", json =>
         {
             json.WriteStartObject();
             json.WriteString("accented", FoldedWords.Accented);
             json.WriteString("plain", FoldedWords.Plain);
-            json.WriteString("kinds", string.Concat(things.Select(thing => (int)thing.Kind)));
-            WriteStrings(json, "titles", things.Select(thing => thing.Title));
-            WriteStrings(json, "addresses", things.Select(thing => thing.Address));
-            WriteStrings(json, "abouts", things.Select(thing => thing.About));
+            json.WriteString("kinds", string.Concat(rows.Select(row => (int)row.Kind)));
+            WriteStrings(json, "titles", rows.Select(row => row.Title));
+            WriteStrings(json, "addresses", rows.Select(row => row.Address));
+            WriteStrings(json, "abouts", rows.Select(row => row.About));
             json.WriteStartArray("pieces");
-            foreach (var piece in pieces)
+            foreach (var piece in Pieces)
             {
                 json.WriteStartArray();
                 json.WriteStringValue(piece.Name);
-                json.WriteNumberValue(piece.Things.Count);
+                json.WriteNumberValue(piece.Count);
                 json.WriteStringValue(piece.Stamp);
                 json.WriteEndArray();
             }
 
             json.WriteEndArray();
-            json.WriteString("common", string.Join(' ', words.Common));
-            json.WriteString("words", FrontCoded(words.Words));
+            json.WriteString("common", string.Join(' ', inOrder.Where(word => IsCommon(word.Holders)).Select(word => word.Word)));
+            json.WriteString("words", FrontCoded(telling.Select(word => word.Word)));
             json.WriteString("postings", postings.ToString());
             json.WriteEndObject();
         });
     }
-
-    private static byte[] TextScript(FindPiece piece) => Script("journalFind.texts", json =>
-    {
-        json.WriteStartObject();
-        json.WriteString("piece", piece.Name);
-        json.WriteString("stamp", piece.Stamp);
-        WriteStrings(json, "texts", piece.Things.Select(thing => thing.Text));
-        json.WriteEndObject();
-    });
 
     // Sorted words share their beginnings with the word before: its length as one digit, then the rest.
     private static string FrontCoded(IEnumerable<string> sorted)
@@ -91,7 +164,7 @@ internal sealed class FindIndex
         return text.ToString();
     }
 
-    private static byte[] Script(string call, Action<Utf8JsonWriter> write)
+    private static byte[] WriteScript(string call, Action<Utf8JsonWriter> write)
     {
         using var bytes = new MemoryStream();
         bytes.Write(Encoding.UTF8.GetBytes(call + "("));

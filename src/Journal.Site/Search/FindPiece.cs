@@ -7,54 +7,39 @@ namespace Journal.Site.Search;
 /// Things whose texts a browser loads together. Where a piece ends follows from the addresses of the things in it and
 /// not from their number, so that a new entry changes the piece that it stands in and leaves the others as they were.
 /// </summary>
-internal sealed class FindPiece
+/// <param name="Name">Its name, which stays when what it holds changes.</param>
+/// <param name="First">The number of its first thing.</param>
+/// <param name="Count">How many things it holds.</param>
+/// <param name="Stamp">Tells its texts from those of another publish: a browser may hold an index and texts of two.</param>
+internal sealed record FindPiece(string Name, int First, int Count, string Stamp)
 {
     // Letters: pieces of one length would be simpler, but then every piece behind a new entry would be another.
     private const int Shortest = 14_000;
     private const int Longest = 38_000;
     private const int OneInSoMany = 4;
 
-    private FindPiece(IReadOnlyList<Findable> things)
-    {
-        Things = things;
-        Name = Hash(things[0].Address);
-        Stamp = Hash(string.Join('\n', things.Select(thing => thing.Text)));
-    }
-
-    /// <summary>The things, in the order of the index.</summary>
-    public IReadOnlyList<Findable> Things { get; }
-
-    /// <summary>Its name, which stays when what it holds changes.</summary>
-    public string Name { get; }
-
-    /// <summary>Tells its texts from those of another publish: a browser may hold an index and texts of two.</summary>
-    public string Stamp { get; }
-
     /// <summary>Its script, from the root of the site.</summary>
-    public string ScriptAddress => $"find/text-{Name}.js";
+    public string Address => AddressOf(Name);
 
-    /// <summary>The pieces of all things.</summary>
-    public static IReadOnlyList<FindPiece> Of(IReadOnlyList<Findable> things)
+    /// <summary>The script of a piece, from the root of the site.</summary>
+    public static string AddressOf(string name) => $"find/text-{name}.js";
+
+    /// <summary>Where things are cut into pieces: each piece with its first thing and their number, without a stamp.</summary>
+    public static IEnumerable<FindPiece> Cut(IReadOnlyList<FindRow> things)
     {
-        var (pieces, open, length) = (new List<FindPiece>(), new List<Findable>(), 0);
-        foreach (var thing in things)
+        for (var (first, at, length) = (0, 0, 0); at < things.Count; at++)
         {
-            open.Add(thing);
-            length += thing.Text.Length;
-            if (length >= Longest || (length >= Shortest && EndsPiece(thing.Address)))
+            length += things[at].Length;
+            if (at == things.Count - 1 || length >= Longest || (length >= Shortest && EndsPiece(things[at].Address)))
             {
-                pieces.Add(new FindPiece(open));
-                (open, length) = ([], 0);
+                yield return new FindPiece(Hash(things[first].Address), first, at - first + 1, "");
+                (first, length) = (at + 1, 0);
             }
         }
-
-        if (open.Count > 0)
-        {
-            pieces.Add(new FindPiece(open));
-        }
-
-        return pieces;
     }
+
+    /// <summary>The stamp of texts.</summary>
+    public static string StampOf(IEnumerable<string> texts) => Hash(string.Join('\n', texts));
 
     private static bool EndsPiece(string address)
     {

@@ -82,14 +82,10 @@ internal static class FindableThings
     private static Findable OfEntry(Book book, Build build, Entry entry)
     {
         var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(book.Showing.Shows);
-        return new Findable(
-            FindKind.Entry,
-            entry.Title,
-            Addresses.Of(entry.Ref),
-            $"{build.Title}, {Show.Date(entry.Date)}",
+        var (text, ownWords) = Findable.TextOf(
+            PlainText.Of(entry.Body.Document),
             Sentences(
             [
-                PlainText.Of(entry.Body.Document),
                 entry.Milestone,
                 entry.Story,
                 .. entry.Mistakes.Select(mistake => mistake.What),
@@ -107,6 +103,7 @@ internal static class FindableThings
                 Show.Upper(book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())),
                 TitlesOf(book, "With", entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools))),
             ]));
+        return new Findable(FindKind.Entry, entry.Title, Addresses.Of(entry.Ref), $"{build.Title}, {Show.Date(entry.Date)}", text, ownWords);
     }
 
     private static string? TitlesOf(Book book, string before, IEnumerable<Id<Tool>> tools)

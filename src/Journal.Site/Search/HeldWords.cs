@@ -1,40 +1,75 @@
 namespace Journal.Site.Search;
 
-/// <summary>The words of some texts and which texts hold each.</summary>
-/// <param name="Words">The words in ordinal order.</param>
-/// <param name="Holders">For each word the numbers of the texts that hold it, from 0, rising.</param>
-/// <param name="Common">Words that more than half of the texts hold: they tell nothing, and are in no other list.</param>
-internal sealed record HeldWords(IReadOnlyList<string> Words, IReadOnlyList<IReadOnlyList<int>> Holders, IReadOnlyList<string> Common)
+/// <summary>The words of some texts and which texts hold each, by the texts' numbers from 0.</summary>
+internal sealed class HeldWords
 {
-    /// <param name="texts">The texts.</param>
-    /// <param name="enoughToTell">From so many texts on, a word can be common.</param>
-    public static HeldWords Of(IEnumerable<string> texts, int enoughToTell)
+    private readonly Dictionary<string, List<int>> holders;
+
+    private HeldWords(Dictionary<string, List<int>> holders) => this.holders = holders;
+
+    /// <summary>Every word with the rising numbers of the texts that hold it, in ordinal order of the words.</summary>
+    public IReadOnlyList<(string Word, List<int> Holders)> InOrder
     {
-        var holders = new Dictionary<string, List<int>>(StringComparer.Ordinal);
-        var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
-        var count = 0;
-        foreach (var text in texts)
+        get
         {
-            foreach (var word in new FoldedWords(text))
-            {
-                if (!bySpan.TryGetValue(word, out var numbers))
-                {
-                    holders.Add(word.ToString(), numbers = []);
-                }
+            var words = holders.Keys.ToArray();
+            Array.Sort(words, StringComparer.Ordinal);
+            return [.. words.Select(word => (word, holders[word]))];
+        }
+    }
 
-                if (numbers.Count == 0 || numbers[^1] != count)
-                {
-                    numbers.Add(count);
-                }
-            }
-
-            count++;
+    /// <summary>The words of these texts.</summary>
+    public static HeldWords Of(IEnumerable<string> texts)
+    {
+        var words = new HeldWords(new(StringComparer.Ordinal));
+        foreach (var (number, text) in texts.Index())
+        {
+            words.Add(number, text);
         }
 
-        var sorted = holders.Keys.ToArray();
-        Array.Sort(sorted, StringComparer.Ordinal);
-        bool IsCommon(string word) => count >= enoughToTell && holders[word].Count * 2 > count;
-        string[] telling = [.. sorted.Where(word => !IsCommon(word))];
-        return new HeldWords(telling, [.. telling.Select(word => holders[word])], [.. sorted.Where(IsCommon)]);
+        return words;
+    }
+
+    /// <summary>Words as they were counted before.</summary>
+    public static HeldWords As(IEnumerable<(string Word, List<int> Holders)> words) => new(words.ToDictionary(word => word.Word, word => word.Holders, StringComparer.Ordinal));
+
+    /// <summary>Takes a text for another.</summary>
+    public void Replace(int number, string before, string after)
+    {
+        var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (var word in new FoldedWords(before))
+        {
+            if (bySpan.TryGetValue(word, out var numbers) && numbers.BinarySearch(number) is >= 0 and var at)
+            {
+                numbers.RemoveAt(at);
+                if (numbers.Count == 0)
+                {
+                    bySpan.Remove(word);
+                }
+            }
+        }
+
+        Add(number, after);
+    }
+
+    private void Add(int number, string text)
+    {
+        var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (var word in new FoldedWords(text))
+        {
+            if (!bySpan.TryGetValue(word, out var numbers))
+            {
+                holders.Add(word.ToString(), numbers = []);
+            }
+
+            if (numbers.Count == 0 || numbers[^1] < number)
+            {
+                numbers.Add(number);
+            }
+            else if (numbers.BinarySearch(number) is < 0 and var place)
+            {
+                numbers.Insert(~place, number);
+            }
+        }
     }
 }

@@ -16,6 +16,9 @@ public sealed class TemplateFiles
     /// <summary>Paths with <c>/</c>, in ordinal order.</summary>
     public IEnumerable<string> Paths => files.Keys;
 
+    /// <summary>All files, in the order of their paths.</summary>
+    internal IEnumerable<KeyValuePair<string, byte[]>> All => files;
+
     /// <summary>The files that become part of the site as they are.</summary>
     public IEnumerable<KeyValuePair<string, byte[]>> Plain => files.Where(file => !IsTemplate(file.Key));
 

@@ -6,9 +6,8 @@ namespace Journal.Benchmarks.Publishing;
 
 /// <summary>What a run in a process of its own took.</summary>
 /// <param name="Processor">Processor time of all its threads.</param>
-/// <param name="Wall">Time by the clock.</param>
 /// <param name="PeakBytes">The most memory it had.</param>
-internal sealed record ChildRun(TimeSpan Processor, TimeSpan Wall, long PeakBytes);
+internal sealed record ChildRun(TimeSpan Processor, long PeakBytes);
 
 /// <summary>Runs work in a process of its own, so that its memory and processor time are its alone.</summary>
 internal static class Child
@@ -58,7 +57,6 @@ internal static class Child
             start.ArgumentList.Add(word);
         }
 
-        var clock = Stopwatch.StartNew();
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEnd().Trim().Split('\n')[^1].Split(' ');
         process.WaitForExit();
@@ -67,6 +65,6 @@ internal static class Child
             throw new InvalidOperationException($"{string.Join(' ', work)} ended with {process.ExitCode}.");
         }
 
-        return new ChildRun(new TimeSpan(long.Parse(said[0], CultureInfo.InvariantCulture)), clock.Elapsed, long.Parse(said[1], CultureInfo.InvariantCulture));
+        return new ChildRun(new TimeSpan(long.Parse(said[0], CultureInfo.InvariantCulture)), long.Parse(said[1], CultureInfo.InvariantCulture));
     }
 }

@@ -1,4 +1,3 @@
-using Journal.Core.Reading;
 using Journal.Site;
 using Markdig;
 using Scriban;
@@ -15,52 +14,49 @@ internal static class PublishWork
     /// <summary>The program: reads a journal and publishes it.</summary>
     public static void Publish(string journal, string to)
     {
-        var reading = JournalReader.Read(journal, Today);
-        if (reading.HasErrors)
+        var outcome = SitePublisher.Publish(new SiteOrder(journal, to, Today) { Cache = to + "-cache" });
+        if (outcome.Published is null)
         {
-            throw new InvalidOperationException(reading.Problems[0].Message);
+            throw new InvalidOperationException(outcome.Problems[0].Message);
         }
-
-        Publisher.Publish(new PublishOrder(journal, reading.Journal!, to, Today) { Cache = to + "-cache" });
     }
 
     /// <summary>
     /// The floor: the same input through the bare libraries on the same cores, and the same bytes written. The YAML of
-    /// each entry is deserialised, its Markdown made HTML; one small template is filled for each page.
+    /// each entry is deserialised and its Markdown made HTML; for each page one template is filled, with a line for each
+    /// link that the page has.
     /// </summary>
     public static void Floor(string journal, string published, string to)
     {
         var yaml = new DeserializerBuilder().Build();
         var pipeline = new MarkdownPipelineBuilder().UsePipeTables().Build();
-        var template = Template.Parse("<!DOCTYPE html><html><head><title>{{ title }}</title></head><body><h1>{{ title }}</h1>{{ for key in keys }}<p>{{ key.key }}: {{ key.value }}</p>{{ end }}{{ body }}</body></html>");
         Parallel.ForEach(Directory.EnumerateFiles(journal, "*.md", SearchOption.AllDirectories), path =>
         {
             var text = File.ReadAllText(path);
             var end = text.IndexOf("\n---\n", 4, StringComparison.Ordinal);
-            var keys = yaml.Deserialize<Dictionary<string, object>>(text[4..end]);
-            var body = Markdown.ToHtml(text[(end + 5)..], pipeline);
-            Fill(template, keys, body);
+            yaml.Deserialize<Dictionary<string, object>>(text[4..end]);
+            Markdown.ToHtml(text[(end + 5)..], pipeline);
         });
-        var empty = new Dictionary<string, object>();
+        var template = Template.Parse("<!DOCTYPE html><html><head><title>{{ title }}</title></head><body><h1>{{ title }}</h1><ul>{{ for line in lines }}<li><a href=\"{{ line.address }}\">{{ line.text | html.escape }}</a></li>{{ end }}</ul></body></html>");
         Parallel.ForEach(Directory.EnumerateFiles(published, "*", SearchOption.AllDirectories), path =>
         {
-            var relative = Path.GetRelativePath(published, path);
-            if (!relative.Contains("entry", StringComparison.Ordinal) && relative.EndsWith(".html", StringComparison.Ordinal))
+            var bytes = File.ReadAllBytes(path);
+            if (path.EndsWith(".html", StringComparison.Ordinal))
             {
-                Fill(template, empty, "");
+                Fill(template, bytes.AsSpan().Count("<a "u8));
             }
 
-            var target = Path.Combine(to, relative);
+            var target = Path.Combine(to, Path.GetRelativePath(published, path));
             Directory.CreateDirectory(Path.GetDirectoryName(target)!);
-            File.WriteAllBytes(target, File.ReadAllBytes(path));
+            File.WriteAllBytes(target, bytes);
         });
     }
 
-    private static void Fill(Template template, Dictionary<string, object> keys, string body)
+    private static void Fill(Template template, int links)
     {
-        var globals = new ScriptObject { { "title", keys.GetValueOrDefault("title", "") }, { "keys", keys }, { "body", body } };
-        var context = new TemplateContext();
-        context.PushGlobal(globals);
+        var lines = Enumerable.Range(0, links).Select(i => new ScriptObject { { "address", "../part/head.html" }, { "text", "Boring the head" } }).ToList();
+        var context = new TemplateContext { LoopLimit = 0 };
+        context.PushGlobal(new ScriptObject { { "title", "An evening" }, { "lines", lines } });
         template.Render(context);
     }
 }

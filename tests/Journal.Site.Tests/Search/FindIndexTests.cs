@@ -13,13 +13,13 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 500, words: 250);
 
-        var files = FindIndex.Of(FindableThings.Of(journal.Book())).Files;
+        var (index, texts) = FindIndex.Of(FindableThings.Of(journal.Book()));
 
         var library = TemplateFiles.Own().Plain.Where(file => file.Key is "find/find.js" or "find/matcher.js").ToList();
         Assert.Equal(2, library.Count);
-        Assert.InRange(Zipped(files[0].Script) + library.Sum(file => Zipped(file.Value)), 60_000, 160_000);
-        Assert.InRange(files.Count, 30, 60);
-        Assert.All(files.Skip(1), piece => Assert.InRange(piece.Script.Length, 1, 40_000));
+        Assert.InRange(Zipped(index.Script()) + library.Sum(file => Zipped(file.Value)), 60_000, 160_000);
+        Assert.InRange(texts.Count, 30, 60);
+        Assert.All(texts, piece => Assert.InRange(piece.Script.Length, 1, 40_000));
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 20, words: 40);
 
-        Assert.Equal(FindIndex.Of(FindableThings.Of(journal.Book())).Files[0].Script, FindIndex.Of(FindableThings.Of(journal.Book())).Files[0].Script);
+        Assert.Equal(FindIndex.Of(FindableThings.Of(journal.Book())).Index.Script(), FindIndex.Of(FindableThings.Of(journal.Book())).Index.Script());
     }
 
     [Fact]
@@ -68,14 +68,53 @@ public sealed class FindIndexTests
     [Fact]
     public void Pieces_OneEntryMore_LeavesMostPiecesAsTheyWere()
     {
-        List<Findable> things = [.. Enumerable.Range(0, 400).Select(i => new Findable(FindKind.Entry, "A", Line($"drill/entry/{i}.html"), "", new string('a', 900)))];
-        var before = FindPiece.Of(things);
-        things.Insert(57, new Findable(FindKind.Entry, "B", "drill/entry/new.html", "", new string('b', 900)));
+        List<FindRow> things = [.. Enumerable.Range(0, 400).Select(i => new FindRow(FindKind.Entry, "A", Line($"drill/entry/{i}.html"), "", 900, 0))];
+        var before = FindPiece.Cut(things).ToList();
+        things.Insert(57, new FindRow(FindKind.Entry, "B", "drill/entry/new.html", "", 900, 0));
 
-        var after = FindPiece.Of(things);
+        var after = FindPiece.Cut(things).ToList();
 
-        Assert.Equal(things, after.SelectMany(piece => piece.Things));
-        Assert.InRange(after.Select(piece => (piece.Name, piece.Stamp)).Except(before.Select(piece => (piece.Name, piece.Stamp))).Count(), 1, 3);
+        Assert.Equal(Enumerable.Range(0, things.Count), after.SelectMany(piece => Enumerable.Range(piece.First, piece.Count)));
+        Assert.InRange(after.Select(piece => (piece.Name, piece.Count)).Except(before.Select(piece => (piece.Name, piece.Count))).Count(), 1, 3);
+    }
+
+    [Fact]
+    public void WithWords_SomeTextsChanged_GivesWhatAFreshIndexGives()
+    {
+        var generated = new GeneratedWords(seed: 3);
+        List<Findable> things = [.. Enumerable.Range(0, 300).Select(i => Thing(i, generated.Text(40 + i % 90)))];
+        var (index, texts) = FindIndex.Of(things);
+        var scripts = texts.ToDictionary(one => one.Address, one => one.Script);
+        foreach (var round in Enumerable.Range(0, 12))
+        {
+            var changed = Enumerable.Range(0, 1 + round % 3).Select(i => (round * 97 + i * 31) % 300).Distinct().ToDictionary(at => at, at => round % 4 == 3 ? "" : generated.Text(5 + round * 40) + " zenith");
+            var (written, gone) = index.WithWords(changed.ToDictionary(one => things[one.Key].Address, one => one.Value), name => FindIndex.TextsIn(scripts[FindPiece.AddressOf(name)]));
+            foreach (var (at, words) in changed)
+            {
+                things[at] = Thing(at, words);
+            }
+
+            foreach (var address in gone)
+            {
+                scripts.Remove(address);
+            }
+
+            foreach (var (address, script) in written)
+            {
+                scripts[address] = script;
+            }
+
+            var (fresh, freshTexts) = FindIndex.Of(things);
+            Assert.Equal(fresh.Script(), index.Script());
+            Assert.Equal(freshTexts.Select(one => one.Address).Order(), scripts.Keys.Order());
+            Assert.All(freshTexts, one => Assert.Equal(one.Script, scripts[one.Address]));
+        }
+
+        static Findable Thing(int i, string words)
+        {
+            var (text, own) = Findable.TextOf(words, i % 3 == 0 ? "" : $"Part {i}. Milling.");
+            return new Findable(FindKind.Entry, $"Evening {i}", Line($"drill/entry/{i}.html"), "Drill", text, own);
+        }
     }
 
     [Fact]

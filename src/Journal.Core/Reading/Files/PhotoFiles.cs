@@ -8,7 +8,8 @@ namespace Journal.Core.Reading.Files;
 internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 {
     private const int MostLinks = 8;
-    private static readonly string[] Read = [".jpg", ".jpeg", ".png", ".webp", ".gif", ".bmp", ".tif", ".tiff"];
+    /// <summary>How the names of pictures that can be published end.</summary>
+    public static readonly string[] Endings = [".jpg", ".jpeg", ".png", ".webp", ".gif", ".bmp", ".tif", ".tiff"];
 
     private readonly HashSet<string> missing = new(StringComparer.Ordinal);
 
@@ -79,7 +80,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 
     private string? Accept(string full, string written, Place place)
     {
-        if (!Read.Contains(Path.GetExtension(full).ToLowerInvariant()))
+        if (!Endings.Contains(Path.GetExtension(full).ToLowerInvariant()))
         {
             scope.Log.Add(ProblemTable.PictureFormat, place, written);
             return null;

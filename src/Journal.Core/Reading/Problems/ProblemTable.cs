@@ -1,3 +1,5 @@
+using System.Reflection;
+
 namespace Journal.Core.Reading.Problems;
 
 /// <summary>Every problem that a journal can have: its code, severity, text and remedy.</summary>
@@ -107,6 +109,15 @@ public static class ProblemTable
     public static readonly ProblemKind PictureBroken = Omission("picture-broken", "The picture “{0}” cannot be read: {1}", "Copy it again from the phone or camera.");
     public static readonly ProblemKind PictureWithoutWords = Warning("picture-without-words", "The picture “{0}” has neither caption nor `alt`.", "Say in a few words what it shows; some readers cannot see it.");
     public static readonly ProblemKind HiddenTarget = Warning("hidden-target", "The link `{0}` points to what is not published; on the site it is plain text.", "Publish what it points to, or leave the link out.");
+
+    private static readonly Lazy<Dictionary<string, ProblemKind>> ByCode = new(() => typeof(ProblemTable)
+        .GetFields(BindingFlags.Public | BindingFlags.Static)
+        .Select(field => field.GetValue(null)).OfType<ProblemKind>()
+        .DistinctBy(kind => kind.Code)
+        .ToDictionary(kind => kind.Code, StringComparer.Ordinal));
+
+    /// <summary>The first kind of a code; null where there is none.</summary>
+    public static ProblemKind? WithCode(string code) => ByCode.Value.GetValueOrDefault(code);
 
     private static ProblemKind Error(string code, string text, string remedy) => new(code, Severity.Error, text, remedy);
 

@@ -2,7 +2,7 @@ using Journal.Core.Figures;
 
 namespace Journal.Core.Tests.Figures;
 
-public sealed class LessonStoriesTests
+public sealed class LessonStoryTests
 {
     // Which paragraph tells it was decided by reading the entry, not by running the measure.
     [Theory]
@@ -16,7 +16,7 @@ public sealed class LessonStoriesTests
         var figure = Lessons.Of(journal).All.Single(one => one.Id.Value == lesson);
         var text = journal.Entries.Single(entry => entry.Ref == figure.Entry).Body.Text;
 
-        var story = LessonStories.Of(journal.Entries).Of(figure);
+        var story = LessonStory.Among(Lessons.Of(journal).All).In(LessonStory.WordsOf(figure), journal.Entries.Single(entry => entry.Ref == figure.Entry).Body.Document);
 
         Assert.InRange(story.Count, 1, 2);
         Assert.Contains(told, string.Join('\n', story.Select(block => text[block.Span.Start..(block.Span.End + 1)])), StringComparison.Ordinal);
@@ -27,6 +27,6 @@ public sealed class LessonStoriesTests
     {
         var journal = Sample.Journal(Sample.Build("drill", Sample.Entry("2025-10-03") with { Lessons = [new() { Id = new("a"), Text = "Lock the slides.", Entry = Sample.Ref("drill", "2025-10-03") }] }));
 
-        Assert.Empty(LessonStories.Of(journal.Entries).Of(Lessons.Of(journal).All[0]));
+        Assert.Empty(LessonStory.Among(Lessons.Of(journal).All).In(LessonStory.WordsOf(Lessons.Of(journal).All[0]), []));
     }
 }

@@ -1,0 +1,38 @@
+using System.Globalization;
+
+namespace Journal.Benchmarks.Publishing;
+
+/// <summary>Results as a table for the contributor guide.</summary>
+internal sealed class ResultTable
+{
+    private readonly TextWriter output;
+
+    /// <summary>Begins a table.</summary>
+    public ResultTable(string title, TextWriter output)
+    {
+        this.output = output;
+        output.WriteLine($"| {title} | measured | at most |");
+        output.WriteLine("| --- | --- | --- |");
+    }
+
+    /// <summary>Whether all rows so far are within their limits.</summary>
+    public bool IsWell { get; private set; } = true;
+
+    /// <summary>A row.</summary>
+    public void Row(string what, double measured, double most, string unit = "")
+    {
+        IsWell &= measured <= most;
+        output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {measured:0.00}{unit} | {most:0.##}{unit} |"));
+    }
+}
+
+/// <summary>The middle of some values.</summary>
+internal static class Median
+{
+    /// <summary>The median.</summary>
+    public static double Of(IReadOnlyCollection<double> values)
+    {
+        var sorted = values.Order().ToList();
+        return (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
+    }
+}

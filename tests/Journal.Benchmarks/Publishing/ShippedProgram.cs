@@ -1,0 +1,73 @@
+using System.Diagnostics;
+using System.Globalization;
+using System.Reflection;
+using System.Runtime.InteropServices;
+
+namespace Journal.Benchmarks.Publishing;
+
+/// <summary>
+/// Programs as they are shipped: compiled ahead (ReadyToRun), as <c>pack.sh</c> makes them. The program, the floor and a
+/// bare .NET program are compiled alike, so that what is compared is their work.
+/// </summary>
+internal sealed class ShippedProgram
+{
+    private const string BareProject = """
+        <Project Sdk="Microsoft.NET.Sdk">
+          <PropertyGroup>
+            <OutputType>Exe</OutputType>
+            <TargetFramework>net10.0</TargetFramework>
+            <InvariantGlobalization>true</InvariantGlobalization>
+          </PropertyGroup>
+        </Project>
+        """;
+
+    private readonly string file;
+
+    private ShippedProgram(string file) => this.file = file;
+
+    /// <summary>The program.</summary>
+    public static ShippedProgram Journal(string root) => Make(Path.Combine(Source(), "src", "Journal.Cli"), Path.Combine(root, "program"), "journal");
+
+    /// <summary>These benchmarks, of which <c>--child</c> does one piece of work.</summary>
+    public static ShippedProgram Benchmarks(string root) => Make(Path.Combine(Source(), "tests", "Journal.Benchmarks"), Path.Combine(root, "benchmarks"), "Journal.Benchmarks");
+
+    /// <summary>A program that says one line.</summary>
+    public static ShippedProgram Bare(string root)
+    {
+        var source = Directory.CreateDirectory(Path.Combine(root, "bare-source")).FullName;
+        File.WriteAllText(Path.Combine(source, "bare.csproj"), BareProject);
+        File.WriteAllText(Path.Combine(source, "Program.cs"), "System.Console.WriteLine(\"1.0\");\n");
+        return Make(source, Path.Combine(root, "bare"), "bare");
+    }
+
+    /// <summary>Runs it and waits.</summary>
+    /// <param name="cache">The cache folder that it may use.</param>
+    /// <param name="words">Its arguments.</param>
+    public ChildRun Run(string cache, params string[] words)
+    {
+        var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true, Environment = { ["JOURNAL_CACHE"] = cache } };
+        foreach (var word in (string[])["--measure", file, .. words])
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        using var process = Process.Start(start)!;
+        var said = process.StandardOutput.ReadToEnd().Trim().Split('\n')[^1].Split(' ');
+        process.WaitForExit();
+        return process.ExitCode == 0
+            ? new ChildRun(new TimeSpan(long.Parse(said[0], CultureInfo.InvariantCulture)), long.Parse(said[1], CultureInfo.InvariantCulture))
+            : throw new InvalidOperationException($"{file} {string.Join(' ', words)} ended with {process.ExitCode}.");
+    }
+
+    private static ShippedProgram Make(string project, string to, string name)
+    {
+        string[] words = ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true", "-p:PackAsTool=false", "-o", to, "-v", "q", "-nologo"];
+        using var process = Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
+        var said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0 ? new ShippedProgram(Path.Combine(to, OperatingSystem.IsWindows() ? name + ".exe" : name)) : throw new InvalidOperationException(said);
+    }
+
+    /// <summary>The folder of the source, which stands in the assembly's metadata.</summary>
+    public static string Source() => typeof(ShippedProgram).Assembly.GetCustomAttributes<AssemblyMetadataAttribute>().Single(one => one.Key == "Source").Value!;
+}

@@ -33,6 +33,14 @@ internal static class JournalProgram
 
     private static int Answer(IReadOnlyList<string> args, Terminal terminal)
     {
+        // The one question that needs none of the commands; it is asked often, and of every program.
+        if (args is ["--version"])
+        {
+            VersionLine.Write(terminal.Out);
+            terminal.Out.Flush();
+            return ExitStatus.Well;
+        }
+
         var root = Root(terminal);
         var asked = root.Parse(args.Count > 0 ? args : ["--help"], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (asked.Errors.Count > 0 && asked.Action is not HelpPage)

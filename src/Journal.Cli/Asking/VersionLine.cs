@@ -11,8 +11,14 @@ internal sealed class VersionLine(Terminal terminal) : SynchronousCommandLineAct
     /// <inheritdoc/>
     public override int Invoke(ParseResult parseResult)
     {
-        var version = typeof(VersionLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-        terminal.Out.WriteLine($"journal {version.Split('+')[0]}");
+        Write(terminal.Out);
         return ExitStatus.Well;
+    }
+
+    /// <summary>Writes the line.</summary>
+    public static void Write(TextWriter output)
+    {
+        var version = typeof(VersionLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+        output.WriteLine($"journal {version.Split('+')[0]}");
     }
 }

@@ -52,7 +52,7 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
             Date = date,
             Jobs = jobs.ReadAll(fields),
             Body = body,
-            Facts = EntryWords.FactsOf(halves, body, inText),
+            Written = EntryFacts.Of(halves, inText),
         };
         var (mistakes, lessons) = new LessonShape(scope, entry.Ref, entry.Jobs.Count).Read(fields);
         var photos = new PhotoFiles(folder, scope).Find(new PhotoShape(scope).ReadAll(fields), inText);

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Journal.Core.Model;
 using Journal.Core.Reading.Files;
 using Journal.Core.Reading.Problems;
@@ -11,7 +9,7 @@ namespace Journal.Core.Reading;
 /// An entry's text, read without the rest of the journal. What an entry tells other pages is in its keys, links and
 /// pictures; where these are as they were, a change of words changes only what shows the words.
 /// </summary>
-/// <param name="Facts">A digest of everything in the file but the plain words of its text.</param>
+/// <param name="Facts">A digest of everything in the file but the plain words of its text (<see cref="EntryFacts"/>).</param>
 /// <param name="Body">The text; its links have no targets yet.</param>
 public sealed record EntryWords(string Facts, Body Body)
 {
@@ -28,40 +26,6 @@ public sealed record EntryWords(string Facts, Body Body)
         }
 
         var (body, photos) = new BodyReader(file, log).Read(halves.Body, halves.BodyLine);
-        return log.Problems.Any() ? null : new EntryWords(FactsOf(halves, body, photos), body);
-    }
-
-    /// <summary>
-    /// The digest: the keys as written, then of the text its links and pictures, the cautions that its words call for, and
-    /// the lines that may name a picture of the entry's list.
-    /// </summary>
-    internal static string FactsOf(FrontMatter halves, Body body, IReadOnlyList<(Photo Photo, Place Place)> photos)
-    {
-        var facts = new StringBuilder(halves.Yaml).Append('\0');
-        facts.AppendJoin('\0', body.Links.Select(link => link.Written)).Append('\0');
-        facts.AppendJoin('\0', photos.Select(photo => $"{photo.Photo.File}\t{photo.Photo.Alt}")).Append('\0');
-        facts.AppendJoin('\0', CautionReader.SharedWords.In(body.Text).Select(caution => caution.Id).Order(StringComparer.Ordinal)).Append('\0');
-        foreach (var line in body.Text.AsSpan().EnumerateLines())
-        {
-            if (MayNamePicture(line))
-            {
-                facts.Append(line).Append('\0');
-            }
-        }
-
-        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(facts.ToString())))[..32];
-    }
-
-    private static bool MayNamePicture(ReadOnlySpan<char> line)
-    {
-        foreach (var ending in PhotoFiles.Endings)
-        {
-            if (line.Contains(ending, StringComparison.OrdinalIgnoreCase))
-            {
-                return true;
-            }
-        }
-
-        return false;
+        return log.Problems.Count > 0 ? null : new EntryWords(EntryFacts.DigestOf(EntryFacts.Of(halves, photos), body), body);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Text;
 using Journal.Core.Model;
+using Journal.Core.Reading;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Feeds;
 using Journal.Site.Pages;
@@ -96,7 +97,7 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
         var told = problems.ToLookup(problem => problem.Place.File, problem => problem.Place.Line);
         return book.Journal.Builds.SelectMany(build => build.Entries)
             .Where(entry => !unfit.ContainsKey(entry.Ref) && !told[entry.File].Any(line => line >= entry.Body.FirstLine))
-            .ToDictionary(entry => entry.File, entry => new EntrySlots(entry.Facts, Addresses.Of(entry.Ref), [.. places[entry.Ref]]), StringComparer.Ordinal);
+            .ToDictionary(entry => entry.File, entry => new EntrySlots(EntryFacts.DigestOf(entry.Written, entry.Body), Addresses.Of(entry.Ref), [.. places[entry.Ref]]), StringComparer.Ordinal);
     }
 
     private static DateOnly SameUntil(MakerJournal journal, DateOnly today) => journal.Builds

@@ -61,10 +61,20 @@ internal sealed class TermSpace
     public static double OfRarity(int texts, int holding) => Math.Log10((double)texts / holding);
 
     /// <summary>The vector of a text; terms that the collection does not hold are left out.</summary>
-    public TermVector Weigh(IReadOnlyDictionary<string, int> text) => TermVector.Of(
-        text.Where(term => numbers.ContainsKey(term.Key))
-            .Select(term => (Term: numbers[term.Key], Weight: OfFrequency(term.Value) * OfRarity(texts, holding[numbers[term.Key]])))
-            .Where(term => term.Weight > 0));
+    public TermVector Weigh(IReadOnlyDictionary<string, int> text)
+    {
+        var (terms, weights, count) = (new int[text.Count], new double[text.Count], 0);
+        foreach (var (term, times) in text)
+        {
+            if (numbers.TryGetValue(term, out var number) && OfFrequency(times) * OfRarity(texts, holding[number]) is > 0 and var weight)
+            {
+                (terms[count], weights[count]) = (number, weight);
+                count++;
+            }
+        }
+
+        return TermVector.Of(terms.AsSpan(0, count), weights.AsSpan(0, count));
+    }
 }
 
 /// <summary>A text's terms and their weights, by the number of the term; of length 1, or empty.</summary>
@@ -76,7 +86,15 @@ internal sealed class TermVector
     private TermVector(int[] terms, double[] weights) => (this.terms, this.weights) = (terms, weights);
 
     /// <summary>The terms by falling weight, then by number.</summary>
-    public IEnumerable<int> Heaviest => Enumerable.Range(0, terms.Length).OrderByDescending(i => weights[i]).ThenBy(i => terms[i]).Select(i => terms[i]);
+    public IEnumerable<int> Heaviest
+    {
+        get
+        {
+            var (heavy, by) = ((int[])terms.Clone(), weights.Zip(terms, (weight, term) => (-weight, term)).ToArray());
+            Array.Sort(by, heavy);
+            return heavy;
+        }
+    }
 
     /// <summary>The terms, by number.</summary>
     public IReadOnlyList<int> Terms => terms;
@@ -84,12 +102,27 @@ internal sealed class TermVector
     /// <summary>The weight of a term; 0 for one that the text does not hold.</summary>
     public double this[int term] => Array.BinarySearch(terms, term) is >= 0 and var at ? weights[at] : 0;
 
-    /// <summary>A vector of weighted terms, scaled to length 1.</summary>
-    public static TermVector Of(IEnumerable<(int Term, double Weight)> weighted)
+    /// <summary>A vector of weighted terms, each term once, scaled to length 1.</summary>
+    public static TermVector Of(IReadOnlyCollection<(int Term, double Weight)> weighted) => Of([.. weighted.Select(one => one.Term)], [.. weighted.Select(one => one.Weight)]);
+
+    /// <summary>A vector of weighted terms, each term once, scaled to length 1.</summary>
+    public static TermVector Of(ReadOnlySpan<int> terms, ReadOnlySpan<double> weights)
     {
-        (int Term, double Weight)[] sorted = [.. weighted.OrderBy(term => term.Term)];
-        var length = Math.Sqrt(sorted.Sum(term => term.Weight * term.Weight));
-        return new TermVector([.. sorted.Select(term => term.Term)], [.. sorted.Select(term => term.Weight / length)]);
+        var vector = new TermVector(terms.ToArray(), weights.ToArray());
+        Array.Sort(vector.terms, vector.weights);
+        var length = 0.0;
+        foreach (var weight in vector.weights)
+        {
+            length += weight * weight;
+        }
+
+        length = Math.Sqrt(length);
+        for (var i = 0; i < vector.weights.Length; i++)
+        {
+            vector.weights[i] /= length;
+        }
+
+        return vector;
     }
 
     /// <summary>The cosine of the angle to another vector: 0 to 1.</summary>

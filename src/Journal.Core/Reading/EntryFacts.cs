@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text;
 using Journal.Core.Model;
@@ -12,17 +13,22 @@ namespace Journal.Core.Reading;
 /// </summary>
 public static class EntryFacts
 {
+    private static readonly SearchValues<string> PictureNames = SearchValues.Create(PhotoFiles.Endings, StringComparison.OrdinalIgnoreCase);
+
     /// <summary>A digest of them.</summary>
     public static string DigestOf(AsWritten written, Body body)
     {
         var facts = new StringBuilder(written.Keys).Append('\0').Append(written.Pictures).Append('\0');
         facts.AppendJoin('\0', body.Links.Select(link => link.Written)).Append('\0');
         facts.AppendJoin('\0', CautionReader.SharedWords.In(body.Text).Select(caution => caution.Id).Order(StringComparer.Ordinal)).Append('\0');
-        foreach (var line in body.Text.AsSpan().EnumerateLines())
+        if (body.Text.AsSpan().ContainsAny(PictureNames))
         {
-            if (MayNamePicture(line))
+            foreach (var line in body.Text.AsSpan().EnumerateLines())
             {
-                facts.Append(line).Append('\0');
+                if (line.ContainsAny(PictureNames))
+                {
+                    facts.Append(line).Append('\0');
+                }
             }
         }
 
@@ -33,22 +39,4 @@ public static class EntryFacts
     internal static AsWritten Of(FrontMatter halves, IReadOnlyList<(Photo Photo, Place Place)> inText) => new(
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(halves.Yaml))),
         string.Join('\0', inText.Select(photo => $"{photo.Photo.File}\t{photo.Photo.Alt}")));
-
-    private static bool MayNamePicture(ReadOnlySpan<char> line)
-    {
-        if (!line.Contains('.'))
-        {
-            return false;
-        }
-
-        foreach (var ending in PhotoFiles.Endings)
-        {
-            if (line.Contains(ending, StringComparison.OrdinalIgnoreCase))
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
@@ -60,7 +61,12 @@ internal sealed class SiteFolder : IDisposable
     }
 
     /// <summary>Writes a text as UTF-8.</summary>
-    public void Write(string address, string text) => Write(address, Encoding.UTF8.GetBytes(text));
+    public void Write(string address, string text)
+    {
+        var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
+        Write(address, bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
+        ArrayPool<byte>.Shared.Return(bytes);
+    }
 
     /// <summary>Writes a file; one that is as it was keeps its time stamp.</summary>
     public void Write(string address, ReadOnlySpan<byte> bytes)

@@ -37,6 +37,9 @@ internal sealed class SafeContext : TemplateContext
         PushCulture(CultureInfo.InvariantCulture);
     }
 
+    /// <summary>The words of the piece that is being written; null outside of pieces.</summary>
+    public ScriptArray? OfPiece { get; set; }
+
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
         switch (textAsObject)

@@ -6,7 +6,7 @@ using System.Runtime.InteropServices;
 namespace Journal.Benchmarks.Publishing;
 
 /// <summary>
-/// Programs as they are shipped: compiled ahead (ReadyToRun), as <c>pack.sh</c> makes them. The program, the floor and a
+/// Programs as they are shipped: one file, compiled ahead (ReadyToRun), as <c>pack.sh</c> makes them. The program, the floor and a
 /// bare .NET program are compiled alike, so that what is compared is their work.
 /// </summary>
 internal sealed class ShippedProgram
@@ -61,7 +61,7 @@ internal sealed class ShippedProgram
 
     private static ShippedProgram Make(string project, string to, string name)
     {
-        string[] words = ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "false", "-p:PublishReadyToRun=true", "-p:PackAsTool=false", "-o", to, "-v", "q", "-nologo"];
+        string[] words = ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "true", "-p:PublishSingleFile=true", "-p:PublishReadyToRun=true", "-p:PackAsTool=false", "-o", to, "-v", "q", "-nologo"];
         using var process = Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -20,7 +20,7 @@ public sealed class SimilarLessonsTests
         Assert.Equal([0.524, 0.465, 0.405, 0.588], Enumerable.Range(0, 4).Select(term => Math.Round(wuthering[term], 3)));
         Assert.Equal([0.94, 0.79, 0.69], new[] { sense.Cosine(pride), sense.Cosine(wuthering), pride.Cosine(wuthering) }.Select(cosine => Math.Round(cosine, 2)));
 
-        static TermVector Novel(params int[] counts) => TermVector.Of(counts.Index().Select(count => (count.Index, TermSpace.OfFrequency(count.Item))));
+        static TermVector Novel(params int[] counts) => TermVector.Of([.. counts.Index().Select(count => (count.Index, TermSpace.OfFrequency(count.Item)))]);
     }
 
     // The same, 6.4: the query “best car insurance” against “car insurance auto insurance”, a million documents; the query is weighted

@@ -18,20 +18,23 @@ public sealed class LessonStory
 
     private const int Most = 2;
 
+    // One text more than there are lessons: the words of the only lesson, which all lessons hold, would weigh nothing.
+    private static readonly Dictionary<string, int> Nothing = [];
+
     private readonly TermSpace space;
 
     private LessonStory(TermSpace space) => this.space = space;
 
     /// <summary>Among these lessons.</summary>
-    public static LessonStory Among(IEnumerable<LessonFigure> lessons) => new(new TermSpace(lessons.Select(lesson => TextWords.Stems(WordsOf(lesson)))));
+    public static LessonStory Among(IEnumerable<LessonFigure> lessons) => new(new TermSpace([.. lessons.Select(lesson => TextWords.Stems(WordsOf(lesson))), Nothing]));
 
-    /// <summary>As it was before (<see cref="Lessons"/>, <see cref="Counted"/>).</summary>
-    public static LessonStory As(int lessons, IEnumerable<KeyValuePair<string, int>> counted) => new(new TermSpace(lessons, counted));
+    /// <summary>As it was before (<see cref="Texts"/>, <see cref="Counted"/>).</summary>
+    public static LessonStory As(int texts, IEnumerable<KeyValuePair<string, int>> counted) => new(new TermSpace(texts, counted));
 
-    /// <summary>How many lessons there are.</summary>
-    public int Lessons => space.Texts;
+    /// <summary>How many texts were counted.</summary>
+    public int Texts => space.Texts;
 
-    /// <summary>Of each term of the lessons, how many hold it.</summary>
+    /// <summary>Of each term of the lessons, how many texts hold it.</summary>
     public IEnumerable<KeyValuePair<string, int>> Counted => space.Counted;
 
     /// <summary>What a story is sought by: the words of a lesson and its mistake.</summary>

@@ -117,7 +117,7 @@ internal sealed class RecordFile
         }
 
         WriteProblems(to, published.Problems);
-        to.Write(record.Story.Lessons);
+        to.Write(record.Story.Texts);
         WriteList(to, [.. record.Story.Counted], term =>
         {
             to.Write(term.Key);

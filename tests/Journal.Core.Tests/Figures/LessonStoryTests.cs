@@ -1,4 +1,5 @@
 using Journal.Core.Figures;
+using Journal.Core.Model;
 
 namespace Journal.Core.Tests.Figures;
 
@@ -28,5 +29,17 @@ public sealed class LessonStoryTests
         var journal = Sample.Journal(Sample.Build("drill", Sample.Entry("2025-10-03") with { Lessons = [new() { Id = new("a"), Text = "Lock the slides.", Entry = Sample.Ref("drill", "2025-10-03") }] }));
 
         Assert.Empty(LessonStory.Among(Lessons.Of(journal).All).In(LessonStory.WordsOf(Lessons.Of(journal).All[0]), []));
+    }
+
+    [Fact]
+    public void In_OnlyLessonOfAJournal_IsToldAllTheSame()
+    {
+        var lesson = new Lesson { Id = new("square-first"), Text = "Square the first face before the second.", Entry = Sample.Ref("drill", "2025-10-03") };
+        var journal = Sample.Journal(Sample.Build("drill", Sample.Entry("2025-10-03") with { Lessons = [lesson] }));
+        var text = Markdig.Markdown.Parse("Tea first.\n\nThen the second face, and the first was not square.\n");
+
+        var story = LessonStory.Among(Lessons.Of(journal).All).In(LessonStory.WordsOf(Lessons.Of(journal).All[0]), text);
+
+        Assert.Equal(3, Assert.Single(story).Line + 1);
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 using Journal.Cli.Asking;
 using Journal.Cli.Commands;
 using Journal.Cli.Output;
@@ -15,6 +16,11 @@ internal static class JournalProgram
         try
         {
             return Answer(args, terminal);
+        }
+        catch (OperationCanceledException) when (terminal.Stopping is { Token.IsCancellationRequested: true } stopping)
+        {
+            terminal.Complain(stopping.Sentence);
+            return stopping.Status;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -49,12 +55,20 @@ internal static class JournalProgram
             return ExitStatus.WrongUse;
         }
 
-        var status = asked.Invoke(new InvocationConfiguration
+        if (asked.CommandResult.Command is ExampledCommand)
+        {
+            terminal.Stopping?.Watch(asked.Action is AsynchronousCommandLineAction, terminal.Complain);
+        }
+
+        // The library hears Ctrl-C only once a command has given back its task, which is too late: see Stopping.
+        var configuration = new InvocationConfiguration
         {
             Output = terminal.Out,
             Error = terminal.Error,
             EnableDefaultExceptionHandler = false,
-        });
+            ProcessTerminationTimeout = null,
+        };
+        var status = asked.InvokeAsync(configuration, terminal.Stopping?.Token ?? CancellationToken.None).GetAwaiter().GetResult();
         terminal.Out.Flush();
         return status;
     }

@@ -4,6 +4,7 @@ using System.CommandLine.Invocation;
 using Journal.Cli.Asking;
 using Journal.Cli.Commands;
 using Journal.Cli.Output;
+using Journal.Cli.Wording;
 
 namespace Journal.Cli;
 
@@ -24,7 +25,7 @@ internal static class JournalProgram
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"Could not finish: {e.Message}");
+            terminal.Complain($"Could not finish: {DiskTrouble.InWords(e)}");
             return ExitStatus.NotFinished;
         }
 #pragma warning disable CA1031 // Whatever is left is a fault of ours; a maker gets a sentence, not a stack.

@@ -60,7 +60,7 @@ internal static class PublishCommand
         }
         catch (Exception e) when (e is PublishingException or TemplateException or IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"{e.Message}");
+            terminal.Complain(DiskTrouble.InWords(e));
             terminal.Complain("Nothing was published; a site that stood there stands as it was.");
             return ExitStatus.NotFinished;
         }

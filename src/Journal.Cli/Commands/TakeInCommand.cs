@@ -74,7 +74,7 @@ internal static class TakeInCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"Could not finish: {e.Message} Nothing was taken in.");
+            terminal.Complain($"Could not finish: {DiskTrouble.InWords(e)} Nothing was taken in.");
             return ExitStatus.NotFinished;
         }
     }

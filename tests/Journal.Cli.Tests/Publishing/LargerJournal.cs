@@ -36,7 +36,7 @@ internal sealed class LargerJournal : IDisposable
             place.With(
                 $"book/drill/{date}-{part}.md",
                 $"---\ntitle: Evening {i}{(inTitles ? ", " + words : "")}\npart: {part}\noperation: turning\nhours: 1h{10 + (i % 40)}\ntools: lathe\n"
-                + $"lessons: {{id: lesson-{i}, text: Keep the work cool the {i}. time.}}\n---\nIt went well, {words}. See [the drill](build:drill).\n\n{string.Concat(Enumerable.Repeat("A long evening, told at length. ", 30))}\n");
+                + $"lessons: {{id: lesson-{i}, text: Keep the work cool the {i}. time.}}\n---\nIt went well, {words}.\n\n{string.Concat(Enumerable.Repeat("A long evening, told at length. ", 30))}\n");
         }
     }
 

@@ -1,8 +1,10 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 using Journal.Cli.Asking;
 using Journal.Cli.Commands;
 using Journal.Cli.Output;
+using Journal.Cli.Wording;
 
 namespace Journal.Cli;
 
@@ -16,9 +18,14 @@ internal static class JournalProgram
         {
             return Answer(args, terminal);
         }
+        catch (OperationCanceledException) when (terminal.Stopping is { Token.IsCancellationRequested: true } stopping)
+        {
+            terminal.Complain(stopping.Sentence);
+            return stopping.Status;
+        }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"Could not finish: {e.Message}");
+            terminal.Complain($"Could not finish: {DiskTrouble.InWords(e)}");
             return ExitStatus.NotFinished;
         }
 #pragma warning disable CA1031 // Whatever is left is a fault of ours; a maker gets a sentence, not a stack.
@@ -49,12 +56,20 @@ internal static class JournalProgram
             return ExitStatus.WrongUse;
         }
 
-        var status = asked.Invoke(new InvocationConfiguration
+        if (asked.CommandResult.Command is ExampledCommand)
+        {
+            terminal.Stopping?.Watch(asked.Action is AsynchronousCommandLineAction, terminal.Complain);
+        }
+
+        // The library hears Ctrl-C only once a command has given back its task, which is too late: see Stopping.
+        var configuration = new InvocationConfiguration
         {
             Output = terminal.Out,
             Error = terminal.Error,
             EnableDefaultExceptionHandler = false,
-        });
+            ProcessTerminationTimeout = null,
+        };
+        var status = asked.InvokeAsync(configuration, terminal.Stopping?.Token ?? CancellationToken.None).GetAwaiter().GetResult();
         terminal.Out.Flush();
         return status;
     }

@@ -1,4 +1,5 @@
 using Journal.Cli;
 using Journal.Cli.Output;
 
-return JournalProgram.Run(args, Terminal.OfThisProcess());
+using var stopping = new Stopping();
+return JournalProgram.Run(args, Terminal.OfThisProcess(stopping));

@@ -56,6 +56,7 @@ internal static class BeginCommand
             return ExitStatus.WrongUse;
         }
 
+        terminal.IfStopped(() => $"The build is begun, in {outcome.File}.");
         Tell(plan, outcome.File!, new Printout(terminal));
         return ExitStatus.Well;
     }

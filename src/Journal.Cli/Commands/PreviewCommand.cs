@@ -47,6 +47,12 @@ internal static class PreviewCommand
             return ExitStatus.NotFinished;
         }
 
+        if (terminal.Stopping is { } stopping)
+        {
+            // To be stopped is how it ends.
+            stopping.Status = ExitStatus.Well;
+        }
+
         await preview.Run((version, problems) => Tell(preview, version, problems, terminal), cancellation);
         return ExitStatus.Well;
     }

@@ -8,6 +8,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Reading.Problems;
 using Journal.Site;
 using Journal.Site.Output;
+using Journal.Site.Sending;
 using Journal.Site.Templates;
 
 namespace Journal.Cli.Commands;
@@ -37,7 +38,9 @@ internal static class PublishCommand
         }
 
         var problems = new Printout(terminal with { Out = terminal.Error });
-        var order = new SiteOrder(folder, Path.GetFullPath(to, terminal.Folder), today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
+        var site = Path.GetFullPath(to, terminal.Folder);
+        terminal.IfStopped(WhatStands(site));
+        var order = new SiteOrder(folder, site, today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
         {
             Progress = new PictureProgressLine(terminal),
             Read = found => Print(folder, found, problems),
@@ -57,13 +60,8 @@ internal static class PublishCommand
         }
         catch (Exception e) when (e is PublishingException or TemplateException or IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"{e.Message}");
+            terminal.Complain(DiskTrouble.InWords(e));
             terminal.Complain("Nothing was published; a site that stood there stands as it was.");
-            return ExitStatus.NotFinished;
-        }
-        catch (OperationCanceledException)
-        {
-            terminal.Complain("Stopped. Nothing was published; a site that stood there stands as it was.");
             return ExitStatus.NotFinished;
         }
     }
@@ -74,6 +72,16 @@ internal static class PublishCommand
         {
             ProblemList.Print(folder, found, problems);
         }
+    }
+
+    // The list of a site's files is written anew with every publish that changes something, and comes in with it.
+    private static Func<string> WhatStands(string site)
+    {
+        var list = Path.Combine(site, SiteToSend.Mark);
+        var before = File.GetLastWriteTimeUtc(list);
+        return () => File.GetLastWriteTimeUtc(list) == before
+            ? "Nothing was published; a site that stood there stands as it was."
+            : $"The new site stands whole in {site}.";
     }
 
     private static void Tell(Published published, TimeSpan took, Terminal terminal)

@@ -51,6 +51,7 @@ internal static class SendCommand
             return ExitStatus.WrongUse;
         }
 
+        terminal.IfStopped(() => "Nothing was sent.");
         var today = wish.Today ?? terminal.Today;
         var reading = JournalReader.Read(folder, today);
         if (reading.HasErrors || reading.Journal is null)
@@ -84,6 +85,7 @@ internal static class SendCommand
             Today = today,
             Progress = new SendProgressLine(terminal),
         };
+        terminal.IfStopped(() => "Readers have whole pages; the next send goes on from here.");
         return await Send(order, reading, terminal, cancellation);
     }
 
@@ -98,11 +100,6 @@ internal static class SendCommand
         catch (SendingException e)
         {
             terminal.Complain(e.Message);
-            return ExitStatus.NotFinished;
-        }
-        catch (OperationCanceledException)
-        {
-            terminal.Complain("Stopped. Readers have whole pages; the next send goes on from here.");
             return ExitStatus.NotFinished;
         }
     }

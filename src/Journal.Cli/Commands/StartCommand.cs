@@ -29,6 +29,7 @@ internal static class StartCommand
             return ExitStatus.WrongUse;
         }
 
+        terminal.IfStopped(() => $"No file in {folder} is half-written; empty it and start again.");
         var zone = ZoneOf(TimeZoneInfo.Local);
         NewJournal.Write(folder, title, today ?? BenchClock.Evening(TimeZoneInfo.ConvertTime(terminal.Now, TimeZoneInfo.Local).DateTime), zone);
         var print = new Printout(terminal);

@@ -48,6 +48,7 @@ internal static class TakeInCommand
             return ExitStatus.WrongUse;
         }
 
+        terminal.IfStopped(() => "Nothing was taken in.");
         var today = wish.Today ?? terminal.Today;
         var reading = JournalReader.Read(folder, today);
         if (reading.Journal is not { } journal)
@@ -73,7 +74,7 @@ internal static class TakeInCommand
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            terminal.Complain($"Could not finish: {e.Message} Nothing was taken in.");
+            terminal.Complain($"Could not finish: {DiskTrouble.InWords(e)} Nothing was taken in.");
             return ExitStatus.NotFinished;
         }
     }
@@ -117,6 +118,11 @@ internal static class TakeInCommand
         var print = new Printout(terminal);
         Show(harvest, print);
         var isStored = !wish.DryRun && harvest.Entries.Count > 0;
+        if (isStored)
+        {
+            terminal.IfStopped(() => $"All of it was taken in, into a new folder of {build.Folder}, or nothing was.");
+        }
+
         var stored = isStored ? EntryStore.Store(harvest, buildFolder) : null;
         print.Gap();
         print.Say(Summary(wish, harvest, build));

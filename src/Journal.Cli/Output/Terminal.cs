@@ -41,8 +41,11 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// <summary>Opens a file in the maker's editor and waits for it; null where no editor is set.</summary>
     public Action<string>? Edit { get; init; }
 
+    /// <summary>Hears when the maker wants the program to end; null where nobody can.</summary>
+    public Stopping? Stopping { get; init; }
+
     /// <summary>The terminal, file or pipe that this process was given: UTF-8 without a byte-order mark, NO_COLOR kept.</summary>
-    public static Terminal OfThisProcess()
+    public static Terminal OfThisProcess(Stopping stopping)
     {
         var isTerminal = !Console.IsOutputRedirected;
         if (OperatingSystem.IsWindows() && isTerminal)
@@ -61,7 +64,8 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
             Today = DateOnly.FromDateTime(DateTime.Now),
             In = Console.In,
             CanAsk = !Console.IsInputRedirected && !Console.IsErrorRedirected,
-            Edit = MakersEditor.Find(Environment.GetEnvironmentVariable),
+            Edit = MakersEditor.Find(Environment.GetEnvironmentVariable) is { } edit ? path => stopping.Hold(() => edit(path)) : null,
+            Stopping = stopping,
         };
     }
 
@@ -70,6 +74,15 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// </summary>
     public static bool WantsColour(bool isTerminal, Func<string, string?> variable) =>
         isTerminal && string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") != "dumb";
+
+    /// <summary>Says what stands should the maker stop the program from here on.</summary>
+    public void IfStopped(Func<string> whatStands)
+    {
+        if (Stopping is not null)
+        {
+            Stopping.WhatStands = whatStands;
+        }
+    }
 
     /// <summary>Says something on standard error.</summary>
     public void Complain(string line) => Error.WriteLine(Printable.Of(line));

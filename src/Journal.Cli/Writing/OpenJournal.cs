@@ -32,6 +32,7 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
             return ExitStatus.Flawed;
         }
 
+        terminal.IfStopped(() => "No file is half-written; `journal check` looks them over.");
         try
         {
             return work(new OpenJournal(folder, journal, BenchClock.Of(journal)));

@@ -14,13 +14,13 @@ internal sealed class SiteFolder : IDisposable
     private readonly string target;
     private readonly string staging;
     private readonly string retired;
-    private readonly FileStream hold;
+    private readonly PublishLock hold;
     private readonly Manifest before;
     private readonly ConcurrentDictionary<string, string> written = new(StringComparer.Ordinal);
     private readonly ConcurrentDictionary<string, bool> made = new(StringComparer.Ordinal);
     private readonly bool isFirst;
 
-    private SiteFolder(string target, FileStream hold)
+    private SiteFolder(string target, PublishLock hold)
     {
         var (parent, name) = (Path.GetDirectoryName(target)!, Path.GetFileName(target));
         this.target = target;
@@ -48,7 +48,7 @@ internal sealed class SiteFolder : IDisposable
     {
         var (parent, name) = (Path.GetDirectoryName(target)!, Path.GetFileName(target));
         Directory.CreateDirectory(parent);
-        var hold = Hold(Path.Combine(parent, $".{name}.publishing"), target);
+        var hold = PublishLock.Take(Path.Combine(parent, $".{name}.publishing"), target);
         try
         {
             return new SiteFolder(target, hold);
@@ -187,32 +187,6 @@ internal sealed class SiteFolder : IDisposable
     }
 
     private static string At(string folder, string address) => Path.Combine(folder, address.Replace('/', Path.DirectorySeparatorChar));
-
-    // The system lets go of the file when a program ends, however it ends: no lock can be left behind.
-    private static FileStream Hold(string path, string target)
-    {
-        while (true)
-        {
-            try
-            {
-                var hold = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
-                if (File.Exists(path))
-                {
-                    return hold;
-                }
-
-                // The publish before this one ended between our opening its file and taking it: that file is gone.
-                hold.Dispose();
-            }
-            catch (IOException e) when (IsHeld(e))
-            {
-                throw new PublishingException($"Another publish is writing to {target}. Let it finish, then try again.", e);
-            }
-        }
-    }
-
-    // EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.
-    private static bool IsHeld(IOException e) => e.HResult is 11 or 35 or unchecked((int)0x80070020);
 
     // Size and time tell; what is younger than the last publish was touched by someone else and is read again.
     private bool IsIntact(string path, ReadOnlySpan<byte> bytes) =>

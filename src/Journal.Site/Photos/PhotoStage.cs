@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.ExceptionServices;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Site.Output;
@@ -37,19 +38,31 @@ internal sealed class PhotoStage(string journal, SiteFolder site, PictureCache c
         var files = photos.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
         var seen = SeenFiles.Of(cache, journal);
         var byContent = new ConcurrentDictionary<string, Lazy<PublishedPhoto>>(StringComparer.Ordinal);
-        Parallel.ForEach(files, new ParallelOptions { MaxDegreeOfParallelism = AtOnce, CancellationToken = cancellation }, file =>
+        var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
+        Parallel.ForEach(files, new ParallelOptions { MaxDegreeOfParallelism = AtOnce, CancellationToken = cancellation }, (file, loop) =>
         {
             try
             {
-                published[file] = Publish(file, seen, byContent);
+                published[file] = Publish(file, seen, byContent, cancellation);
             }
-            catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
+            catch (PictureRefusedException e)
             {
                 problems.Add(ProblemTable.PictureBroken.At(new Place(file, 1, 1), file, e.Message));
+            }
+            catch (Exception e) when (e is PublishingException or IOException or UnauthorizedAccessException)
+            {
+                // The site cannot be written: no fault of the picture's.
+                failures.Enqueue(ExceptionDispatchInfo.Capture(e));
+                loop.Stop();
             }
 
             progress?.Report(new PictureProgress(Interlocked.Increment(ref done), files.Count, made));
         });
+        if (failures.TryDequeue(out var failure))
+        {
+            failure.Throw();
+        }
+
         seen.Keep();
         return (published, [.. problems.OrderBy(problem => problem.Place)]);
     }
@@ -57,43 +70,66 @@ internal sealed class PhotoStage(string journal, SiteFolder site, PictureCache c
     /// <inheritdoc/>
     public void Dispose() => decoders.Dispose();
 
-    private PublishedPhoto Publish(string file, SeenFiles seen, ConcurrentDictionary<string, Lazy<PublishedPhoto>> byContent)
+    private PublishedPhoto Publish(string file, SeenFiles seen, ConcurrentDictionary<string, Lazy<PublishedPhoto>> byContent, CancellationToken cancellation)
     {
         var path = Path.Combine(journal, file.Replace('/', Path.DirectorySeparatorChar));
-        if (new FileInfo(path).Length > LargestFile)
-        {
-            throw new PictureRefusedException("the file is larger than 200 MiB.");
-        }
-
-        var (content, bytes) = seen.ContentOf(file, path);
-        return byContent.GetOrAdd(content, _ => new Lazy<PublishedPhoto>(() => Publish(path, content, bytes))).Value;
+        var (content, bytes) = Read(() => new FileInfo(path).Length > LargestFile
+            ? throw new PictureRefusedException("the file is larger than 200 MiB.")
+            : seen.ContentOf(file, path));
+        return byContent.GetOrAdd(content, _ => new Lazy<PublishedPhoto>(() => Publish(path, content, bytes, cancellation))).Value;
     }
 
-    private PublishedPhoto Publish(string path, string content, byte[]? bytes)
+    private PublishedPhoto Publish(string path, string content, byte[]? bytes, CancellationToken cancellation)
     {
-        var picture = cache.Find(content, settings) ?? Make(content, bytes ?? File.ReadAllBytes(path));
-        var photo = new PublishedPhoto(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);
-        foreach (var file in picture.Files)
+        if (cache.Find(content, settings) is { } kept)
         {
-            site.Take(photo.Address(file.Width, file.Extension), cache.PathOf(content, settings, file), file.Hash);
+            var photo = PhotoOf(content, kept);
+            foreach (var file in kept.Files)
+            {
+                site.Take(photo.Address(file.Width, file.Extension), cache.PathOf(content, settings, file), file.Hash);
+            }
+
+            return photo;
         }
 
-        return photo;
+        var files = new List<(MadeFile File, byte[] Contents)>();
+        var picture = Make(bytes ?? Read(() => File.ReadAllBytes(path)), files, cancellation);
+        cache.Keep(content, settings, picture, files);
+        var made = PhotoOf(content, picture);
+        files.ForEach(file => site.Write(made.Address(file.File.Width, file.File.Extension), file.Contents));
+        return made;
     }
 
-    private MadePicture Make(string content, byte[] bytes)
+    private static PublishedPhoto PhotoOf(string content, MadePicture picture) => new(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);
+
+    // What keeps a picture from being read is a problem of that picture, and told beside its name.
+    private static T Read<T>(Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new PictureRefusedException(e.Message, e);
+        }
+    }
+
+    private MadePicture Make(byte[] bytes, List<(MadeFile File, byte[] Contents)> files, CancellationToken cancellation)
     {
         var size = PictureReader.Measure(bytes);
         Interlocked.Increment(ref made);
         if ((long)size.Width * size.Height <= LargePicture)
         {
-            return Hold(1, () => cache.Make(content, bytes, settings));
+            return Hold(1, Make);
         }
 
         lock (large)
         {
-            return Hold(AtOnce, () => cache.Make(content, bytes, settings));
+            return Hold(AtOnce, Make);
         }
+
+        MadePicture Make() => PictureMaker.Make(bytes, settings, (file, contents) => files.Add((file, contents)), cancellation);
     }
 
     private MadePicture Hold(int places, Func<MadePicture> make)

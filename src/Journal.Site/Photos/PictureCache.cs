@@ -42,16 +42,19 @@ internal sealed class PictureCache(string folder)
     /// <summary>Where a file of a picture lies.</summary>
     public string PathOf(string content, PictureSettings settings, MadeFile file) => Path.Combine(PlaceOf(content, settings), file.Name);
 
-    /// <summary>Makes a picture and keeps it; whole or not at all.</summary>
-    public MadePicture Make(string content, byte[] bytes, PictureSettings settings)
+    /// <summary>Keeps a picture, whole or not at all; where the cache cannot take it, the next publish makes it again.</summary>
+    public void Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
     {
         var place = PlaceOf(content, settings);
-        Directory.CreateDirectory(Path.GetDirectoryName(place)!);
         var draft = $"{place}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.draft";
-        Directory.CreateDirectory(draft);
         try
         {
-            var made = PictureMaker.Make(bytes, settings, (file, data) => File.WriteAllBytes(Path.Combine(draft, file.Name), data));
+            Directory.CreateDirectory(draft);
+            foreach (var (file, contents) in files)
+            {
+                File.WriteAllBytes(Path.Combine(draft, file.Name), contents);
+            }
+
             File.WriteAllBytes(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made));
             if (Directory.Exists(place))
             {
@@ -59,14 +62,26 @@ internal sealed class PictureCache(string folder)
             }
 
             Directory.Move(draft, place);
-            return made;
         }
-        finally
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Discard(draft);
+        }
+    }
+
+    // Half a picture must not take the room that is short.
+    private static void Discard(string draft)
+    {
+        try
         {
             if (Directory.Exists(draft))
             {
                 Directory.Delete(draft, recursive: true);
             }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return;
         }
     }
 

@@ -19,7 +19,8 @@ internal static class PictureMaker
 
     /// <summary>Makes a picture and hands over each file as it is ready.</summary>
     /// <exception cref="PictureRefusedException">It cannot be read.</exception>
-    public static MadePicture Make(byte[] bytes, PictureSettings settings, Action<MadeFile, byte[]> write)
+    /// <exception cref="OperationCanceledException">It is not wanted any more.</exception>
+    public static MadePicture Make(byte[] bytes, PictureSettings settings, Action<MadeFile, byte[]> write, CancellationToken cancellation = default)
     {
         using var image = PictureReader.Open(bytes);
         image.Mutate(picture => picture.AutoOrient());
@@ -32,6 +33,7 @@ internal static class PictureMaker
         var (width, height) = (0, 0);
         foreach (var next in widths)
         {
+            cancellation.ThrowIfCancellationRequested();
             if (next < image.Width)
             {
                 image.Mutate(picture => picture.Resize(next, 0, KnownResamplers.Lanczos3));
@@ -43,6 +45,7 @@ internal static class PictureMaker
             }
 
             Add(next, Modern, WebpProfile.Add(Encode(image, new WebpEncoder { Quality = settings.WebpQuality, FileFormat = WebpFileFormatType.Lossy }), profile, HasAlpha(image)));
+            cancellation.ThrowIfCancellationRequested();
             image.Metadata.IccProfile = profile is null ? null : new IccProfile(profile);
             Add(next, Fallback, EncodeJpeg(image, settings.JpegQuality));
             image.Metadata.IccProfile = null;

@@ -36,6 +36,7 @@ public sealed class SitePreview : IDisposable
     /// <summary>Makes the site anew after each burst of saves, until told to stop.</summary>
     /// <param name="told">Hears of each rebuild: how many there were, and the problems of the last.</param>
     /// <param name="cancellation">Ends it at once.</param>
+    /// <exception cref="OperationCanceledException">This is how it ends.</exception>
     public async Task Run(Action<int, IReadOnlyList<Problem>> told, CancellationToken cancellation)
     {
         Rebuild(told, cancellation);
@@ -50,10 +51,9 @@ public sealed class SitePreview : IDisposable
         }
         catch (OperationCanceledException)
         {
-            // This is how it ends.
+            await answering;
+            throw;
         }
-
-        await answering;
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
 
@@ -30,7 +31,7 @@ internal sealed class SendLog : IDisposable
             return new SendLog(path, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
 #pragma warning restore CA2000
         }
-        catch (IOException e) when (e is not (DirectoryNotFoundException or PathTooLongException))
+        catch (IOException e) when (PublishLock.IsHeld(e))
         {
             throw new SendingException($"Another send to `{destination}` is at work. Let it finish, then try again.", e);
         }

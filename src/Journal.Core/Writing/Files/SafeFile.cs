@@ -53,9 +53,18 @@ public static class SafeFile
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         Directory.CreateDirectory(folder);
         var beside = Path.Combine(folder, $".{Path.GetFileName(path)}{Unfinished}");
-        using var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None);
-        stream.Write(bytes);
-        stream.Flush(flushToDisk: true);
-        return beside;
+        try
+        {
+            using var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
+            stream.Write(bytes);
+            stream.Flush(flushToDisk: true);
+            return beside;
+        }
+        catch (IOException)
+        {
+            // Half a file must not take the room that is short.
+            File.Delete(beside);
+            throw;
+        }
     }
 }

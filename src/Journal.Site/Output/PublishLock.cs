@@ -1,0 +1,85 @@
+using System.Globalization;
+using System.Text;
+
+namespace Journal.Site.Output;
+
+/// <summary>
+/// The right to write a site: a locked file beside it that says who has it. The system lets go of it when a program ends,
+/// however it ends, so a file that is left behind holds nobody up.
+/// </summary>
+internal sealed class PublishLock : IDisposable
+{
+    private const int LongestAccount = 100;
+    private readonly FileStream file;
+
+    private PublishLock(FileStream file) => this.file = file;
+
+    /// <summary>Takes the lock.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="target">The site.</param>
+    /// <exception cref="PublishingException">Another publish has it.</exception>
+    public static PublishLock Take(string path, string target)
+    {
+        var mine = string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessId} {DateTime.UtcNow:yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'} {Guid.NewGuid():N}");
+        while (true)
+        {
+            try
+            {
+                var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, 1, FileOptions.DeleteOnClose);
+                try
+                {
+                    file.SetLength(0);
+                    file.Write(Encoding.ASCII.GetBytes(mine));
+                }
+                catch
+                {
+                    file.Dispose();
+                    throw;
+                }
+
+                // The publish before this one may have ended between our opening its file and locking it: then the file
+                // is gone, and a third may have made another of its name.
+                if (OperatingSystem.IsWindows() || Read(path) == mine)
+                {
+                    return new PublishLock(file);
+                }
+
+                file.Dispose();
+            }
+            catch (IOException e) when (IsHeld(e))
+            {
+                throw new PublishingException($"Another publish is writing to {target}{Holder(path)}. Let it finish, then try again.", e);
+            }
+        }
+    }
+
+    /// <summary>Lets go, and takes the file away.</summary>
+    public void Dispose() => file.Dispose();
+
+    // Who it says it is: ", process 4711, since 21:04:30"; nothing where that cannot be read.
+    private static string Holder(string path) =>
+        Read(path)?.Split(' ') is [var process, var since, _]
+        && int.TryParse(process, NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+        && DateTime.TryParse(since, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var time)
+            ? string.Create(CultureInfo.InvariantCulture, $": process {id}, since {time.ToLocalTime():HH:mm:ss}")
+            : "";
+
+    // Reading asks for no lock of its own.
+    private static string? Read(string path)
+    {
+        try
+        {
+            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1);
+            var account = new byte[LongestAccount];
+            return Encoding.ASCII.GetString(account, 0, file.ReadAtLeast(account, account.Length, throwOnEndOfStream: false));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Whether opening a file failed because another program has it locked.</summary>
+    // EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.
+    public static bool IsHeld(IOException e) => e.HResult is 11 or 35 or unchecked((int)0x80070020);
+}

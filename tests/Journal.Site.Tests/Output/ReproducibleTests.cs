@@ -71,7 +71,7 @@ public sealed class ReproducibleTests
         File.AppendAllText(entries[0], "\nThe İron cost 1,5 times as much, I think.\n");
         Settle(journal, 2);
         var odd = Under(OddCulture(), () => Publish("site", Journals.Today.AddDays(1)));
-        File.AppendAllText(entries[1], "\n1.5 again.\n");
+        File.AppendAllText(entries[0], "\n1.5 again.\n");
         Settle(journal, 3);
         var plain = Publish("site", Journals.Today.AddDays(2));
         var idle = Under(OddCulture(), () => Publish("site", Journals.Today.AddDays(3)));

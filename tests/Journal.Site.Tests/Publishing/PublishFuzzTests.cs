@@ -35,7 +35,7 @@ public sealed class PublishFuzzTests
     [Fact]
     public void Publishing_RandomTexts_NeverFailsAndKeepsEveryPageInItsRules()
     {
-        var count = Number("JOURNAL_PUBLISH_FUZZ", 160);
+        var count = Number("JOURNAL_PUBLISH_FUZZ", 120);
         var random = new Random(Number("JOURNAL_FUZZ_SEED", 20251003));
         using var journal = JournalOnDisk.Empty()
             .With("tools.yaml", "- {id: lathe}\n")

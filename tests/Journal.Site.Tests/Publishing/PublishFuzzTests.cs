@@ -78,7 +78,7 @@ public sealed class PublishFuzzTests
         }
         catch (Exception e)
         {
-            throw new InvalidOperationException($"text {first}: {JsonSerializer.Serialize(texts[0])}", e);
+            throw new InvalidOperationException($"text {first}, {e.Message}: {JsonSerializer.Serialize(new[] { texts[0].Title, texts[0].Body })}", e);
         }
     }
 

@@ -265,7 +265,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
     /// <inheritdoc/>
     public TextPicture? PictureOf(string written)
     {
-        if (current?.Photos.FirstOrDefault(photo => photo.File.EndsWith("/" + written.TrimStart('.', '/'), StringComparison.Ordinal)) is not { } photo)
+        if (current is null || WrittenPath.From(current.File, written).Select(path => current.Photos.FirstOrDefault(photo => photo.File == path)).FirstOrDefault(photo => photo is not null) is not { } photo)
         {
             return null;
         }

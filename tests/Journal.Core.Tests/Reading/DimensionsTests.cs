@@ -163,4 +163,15 @@ public sealed class DimensionsTests : IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         File.WriteAllText(path, text);
     }
+
+    [Theory]
+    [InlineData("required: 12\n      0.5 H7")]
+    [InlineData("required: \"12\\x20\\x20 0.5 H7\"")]
+    [InlineData("required: !a 12 0.5 H7")]
+    public void Fault_InAValueThatIsNotWrittenAsItReads_IsAtItsBeginning(string required)
+    {
+        var problem = JournalOnDisk.ReadEntry($"part: head\noperation: boring\nhours: 1h\nreadings:\n  - {required}\n    actual: 12\n    feature: bore").Problems[0];
+
+        Assert.Equal(("not-a-dimension", 6, 15), (problem.Kind.Code, problem.Place.Line, problem.Place.Column));
+    }
 }

@@ -13,15 +13,21 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 
     private readonly HashSet<string> missing = new(StringComparer.Ordinal);
 
-    /// <summary>The pictures listed, then those that stand in the text alone, each once, with paths from the journal's folder.</summary>
+    /// <summary>The pictures listed, then those that stand in the text alone, each once, with paths from the journal's folder; of those that cannot be had only what must stay hidden.</summary>
     public IReadOnlyList<Photo> Find(IReadOnlyList<(Photo Photo, Place Place)> listed, IReadOnlyList<(Photo Photo, Place Place)> inText)
     {
         var found = new List<(Photo Photo, Place Place, string Written)>();
-        var positions = new Dictionary<string, int>(StringComparer.Ordinal);
+        var (positions, unread) = (new Dictionary<string, int>(StringComparer.Ordinal), new List<Photo>());
         foreach (var (photo, place) in listed.Concat(inText))
         {
             if (Locate(photo.File, place) is not { } file)
             {
+                // Its words in the text are not to be seen either.
+                if (!photo.Publish.AllowsOn(scope.Today) && !photo.File.Contains('\0', StringComparison.Ordinal))
+                {
+                    unread.Add(photo with { File = Relative(Path.GetFullPath(Path.Combine(folder.PathOf(Ancestors(scope.File).First()), photo.File))) });
+                }
+
                 continue;
             }
 
@@ -41,7 +47,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
             scope.Log.Add(ProblemTable.PictureWithoutWords, place, written);
         }
 
-        return [.. found.Select(one => one.Photo)];
+        return [.. found.Select(one => one.Photo), .. unread];
     }
 
     private string? Locate(string written, Place place)
@@ -98,8 +104,10 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
             return null;
         }
 
-        return Path.GetRelativePath(folder.Root, full).Replace(Path.DirectorySeparatorChar, '/');
+        return Relative(full);
     }
+
+    private string Relative(string full) => Path.GetRelativePath(folder.Root, full).Replace(Path.DirectorySeparatorChar, '/');
 
     // Pipes and devices have no length; opening one could wait for ever.
     private static string? FaultOf(string full)

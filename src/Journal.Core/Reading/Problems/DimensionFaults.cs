@@ -26,8 +26,7 @@ internal static class DimensionFaults
     /// </summary>
     private static Place PlaceIn(TextNode value, int offset)
     {
-        var isAsWritten = !value.IsQuoted || value.Text.AsSpan().IndexOfAny("\"'\\\n") < 0;
         var blanks = value.Text.Length - value.Text.TrimStart().Length;
-        return isAsWritten ? value.Place with { Column = value.Place.Column + (value.IsQuoted ? 1 : 0) + blanks + offset } : value.Place;
+        return value.IsVerbatim ? value.Place with { Column = value.Place.Column + (value.IsQuoted ? 1 : 0) + blanks + offset } : value.Place;
     }
 }

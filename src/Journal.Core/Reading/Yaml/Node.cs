@@ -13,7 +13,11 @@ internal abstract record Node(Place Place)
 }
 
 /// <summary>A single value; never typed by YAML, so that <c>010</c> and <c>2:45</c> stay what the maker wrote.</summary>
-internal sealed record TextNode(Place Place, string Text, bool IsQuoted) : Node(Place);
+internal sealed record TextNode(Place Place, string Text, bool IsQuoted) : Node(Place)
+{
+    /// <summary>Whether the file says it letter by letter: no escapes, no line ends, nothing before it.</summary>
+    public bool IsVerbatim { get; init; }
+}
 
 /// <summary>A list.</summary>
 internal sealed record ListNode(Place Place, IReadOnlyList<Node> Nodes) : Node(Place);

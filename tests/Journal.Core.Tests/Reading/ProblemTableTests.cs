@@ -107,7 +107,7 @@ public sealed class ProblemTableTests
         new(LikelySlip, "drill/2025-10-03.md:5:52", "ten times the required one", "12.01", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 12 H7, actual: 120.1}")),
 
         new(BodyTooLong, "drill/2025-10-03.md:6:1", "The text has 70000 characters; at most 65536 are read.", "Split the entry", j => j.WriteEntry("2025-10-03", body: new string('a', 70000))),
-        new(TextTooNested, "drill/2025-10-03.md:7:1", "nested too deep", "list, quote or link", j => j.WriteEntry("2025-10-03", body: $"A\n{new string('>', 60)} b\n")),
+        new(TextTooNested, "drill/2025-10-03.md:7:1", "nested too deep", "list, quote, link or HTML", j => j.WriteEntry("2025-10-03", body: $"A\n{new string('>', 60)} b\n")),
         new(TableTooLarge, "drill/2025-10-03.md:6:1", "at most 64 columns", "on its side", j => j.WriteEntry("2025-10-03", body: string.Concat(Enumerable.Repeat("|a", 80)) + "|\n")),
         new(LinkRefused, "drill/2025-10-03.md:6:1", "The link `javascript:alert(1)` is not published", "`https://…`", j => j.WriteEntry("2025-10-03", body: "[a](javascript:alert(1))\n")),
         new(PictureMissing, "drill/2025-10-03.md:5:10", "There is no picture “a.gif”.", "Copy it", j => j.WriteEntry("2025-10-03", "photos: [a.gif]", "![A](a.gif)\n")),

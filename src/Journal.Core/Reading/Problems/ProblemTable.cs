@@ -100,7 +100,7 @@ public static class ProblemTable
 
     // Text and pictures.
     public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; at most {1} are read.", "Split the entry in two; each can have a date of its own.");
-    public static readonly ProblemKind TextTooNested = Error("text-too-nested", "The text is nested too deep here to be read safely.", "Take out what is not meant as list, quote or link.");
+    public static readonly ProblemKind TextTooNested = Error("text-too-nested", "The text is nested too deep here to be read safely.", "Take out what is not meant as list, quote, link or HTML.");
     public static readonly ProblemKind TableTooLarge = Error("table-too-large", "The table is too large: at most {0} columns and {1} cells are read.", "Split it, or turn it on its side.");
     public static readonly ProblemKind LinkRefused = Warning("link-refused", "The link `{0}` is not published; its text stays.", "Links go to `part:`, `tool:`, `lesson:`, `entry:`, `https://…` or `mailto:`.");
     public static readonly ProblemKind PictureMissing = Omission("picture-missing", "There is no picture “{0}”.", "{1}");

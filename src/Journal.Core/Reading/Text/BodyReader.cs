@@ -34,7 +34,14 @@ internal sealed class BodyReader(string file, ProblemLog log)
             return (Body.Empty, []);
         }
 
+        if (Nesting.TooDeepIn(document) is { } deep)
+        {
+            log.Add(ProblemTable.TextTooNested, places.At(Math.Clamp(deep.Span.Start, 0, text.Length)));
+            return (Body.Empty, []);
+        }
+
         var (links, photos, holdsHtml) = (new List<BodyLink>(), new List<(Photo, Place)>(), false);
+        var tags = new OpenTags();
         foreach (var node in document.Descendants())
         {
             switch (node)
@@ -53,6 +60,12 @@ internal sealed class BodyReader(string file, ProblemLog log)
                     break;
                 case HtmlBlock or HtmlInline:
                     holdsHtml = true;
+                    if (tags.AreTooManyAfter(node is HtmlBlock block ? block.Lines.ToString() : ((HtmlInline)node).Tag))
+                    {
+                        log.Add(ProblemTable.TextTooNested, places.At(node.Span.Start));
+                        return (Body.Empty, []);
+                    }
+
                     break;
             }
         }

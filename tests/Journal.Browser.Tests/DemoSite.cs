@@ -61,7 +61,8 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
         browser = await playwright.Chromium.LaunchAsync(new()
         {
             ExecutablePath = Chromium,
-            Args = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
+            // No test may reach another host, whatever a page asks for.
+            Args = ["--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
         });
     }
 

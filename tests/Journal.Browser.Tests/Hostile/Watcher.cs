@@ -98,7 +98,6 @@ internal sealed class Watcher : IAsyncDisposable
         var watcher = new Watcher(page, home);
         await page.Context.ExposeFunctionAsync<string, int>(Planted, words => watcher.Note(words));
         await page.AddInitScriptAsync(Traps);
-        await page.RouteAsync(address => !address.StartsWith(home.AbsoluteUri, StringComparison.Ordinal), route => route.AbortAsync());
         return watcher;
     }
 

@@ -77,6 +77,87 @@ public sealed class FinishTests
     }
 
     [Fact]
+    public void Weeks_OlderThanTwoYears_DoNotCount()
+    {
+        // 103 weeks before the Monday of 2025-09-01 is 2023-09-11; the Monday before that is week 105.
+        var journal = new Shop().With(
+            "drill", BuildStatus.UnderWay, [Part("head")],
+            ("2023-09-04", "head", "boring", 50, null),
+            ("2023-09-11", "head", "boring", 46, null),
+            ("2025-09-01", "head", "boring", 6, null)).Journal();
+
+        var weeks = BenchWeeks.Of(journal, Monday, null)!;
+
+        Assert.Equal((104, 104), (weeks.Taken, weeks.Hours.Count));
+        Assert.Equal((46, 6, 52), (weeks.Hours[0], weeks.Hours[^1], weeks.Hours.Sum()));
+        Assert.Equal(0.5, weeks.HoursAWeek);
+    }
+
+    [Fact]
+    public void Weeks_OnlyTheOneOfToday_CountsAsItIs()
+    {
+        var journal = new Shop().With("drill", BuildStatus.UnderWay, [Part("head")], ("2026-01-05", "head", "boring", 3, null)).Journal();
+
+        Assert.Equal([3], BenchWeeks.Of(journal, Monday, null)!.Hours);
+    }
+
+    [Fact]
+    public void Weeks_FewerThanFour_DoNotShapeHoursAWeekGiven()
+    {
+        var journal = new Shop().With(
+            "drill", BuildStatus.UnderWay, [Part("head")],
+            ("2025-09-01", "head", "boring", 6, null),
+            ("2025-09-17", "head", "boring", 4, null)).Journal();
+
+        var weeks = BenchWeeks.Of(journal, Monday, 5)!;
+
+        Assert.Equal([5], weeks.Hours);
+        Assert.Equal(3, weeks.Taken);
+    }
+
+    [Fact]
+    public void Weeks_NoneWorked_AreKnownOnlyWhereGiven()
+    {
+        var journal = new Shop().Journal();
+
+        Assert.Null(BenchWeeks.Of(journal, Monday, null));
+        Assert.Equal([5], BenchWeeks.Of(journal, Monday, 5)!.Hours);
+        Assert.Equal(0, BenchWeeks.Of(journal, Monday, 5)!.Taken);
+    }
+
+    [Fact]
+    public void DayOf_NothingToDo_IsTheFirstOpenDay()
+    {
+        Assert.Equal(Monday, Calendar([7], Monday).DayOf(0, Luck.For(1, "weeks")));
+        Assert.Equal(Day("2026-01-12"), Calendar([7], Monday, new DateRange(Monday, Day("2026-01-11"))).DayOf(0, Luck.For(1, "weeks")));
+    }
+
+    [Fact]
+    public void DayOf_WeeksOfAJournal_FollowEachOtherInRunsOfFour()
+    {
+        // Five weeks of different hours. Whichever comes first, the three after it follow in their order, and the last
+        // is followed by the first.
+        double[] hours = [7, 14, 28, 56, 112];
+        foreach (var seed in Enumerable.Range(1, 20))
+        {
+            var weeks = Enumerable.Range(0, 4).Select(week => DoneIn(week, seed)).ToList();
+            var first = Array.IndexOf(hours, weeks[0]);
+
+            Assert.Equal(Enumerable.Range(first, 4).Select(at => hours[at % 5]), weeks);
+        }
+
+        // What is done by a week's end is the most for which its Sunday is late enough.
+        double DoneIn(int week, int seed)
+        {
+            var (before, through) = (MostBy(week - 1, seed), MostBy(week, seed));
+            return through - before;
+        }
+
+        double MostBy(int week, int seed) => week < 0 ? 0
+            : Enumerable.Range(1, 70).Select(sevens => 7.0 * sevens).Last(work => Calendar(hours, Monday).DayOf(work, Luck.For(seed, "weeks")) < Monday.AddDays(7 * (week + 1)));
+    }
+
+    [Fact]
     public void Of_MoreHoursAWeek_IsDoneSooner()
     {
         var slow = Finish(new EstimateOptions { Today = Monday, HoursAWeek = 3 });

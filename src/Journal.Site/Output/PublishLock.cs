@@ -39,7 +39,7 @@ internal sealed class PublishLock : IDisposable
 
                 // The publish before this one may have ended between our opening its file and locking it: then the file
                 // is gone, and a third may have made another of its name.
-                if (OperatingSystem.IsWindows() || Read(path) == mine)
+                if (File.Exists(path) && (FileSystemCalls.ReadPastLock(path, LongestAccount) ?? mine) == mine)
                 {
                     return new PublishLock(file);
                 }
@@ -58,26 +58,11 @@ internal sealed class PublishLock : IDisposable
 
     // Who it says it is: ", process 4711, since 21:04:30"; nothing where that cannot be read.
     private static string Holder(string path) =>
-        Read(path)?.Split(' ') is [var process, var since, _]
+        FileSystemCalls.ReadPastLock(path, LongestAccount)?.Split(' ') is [var process, var since, _]
         && int.TryParse(process, NumberStyles.None, CultureInfo.InvariantCulture, out var id)
         && DateTime.TryParse(since, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var time)
             ? string.Create(CultureInfo.InvariantCulture, $": process {id}, since {time.ToLocalTime():HH:mm:ss}")
             : "";
-
-    // Reading asks for no lock of its own.
-    private static string? Read(string path)
-    {
-        try
-        {
-            using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete, 1);
-            var account = new byte[LongestAccount];
-            return Encoding.ASCII.GetString(account, 0, file.ReadAtLeast(account, account.Length, throwOnEndOfStream: false));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
-    }
 
     /// <summary>Whether opening a file failed because another program has it locked.</summary>
     // EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.

@@ -79,7 +79,7 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        File.WriteAllBytes(path, bytes);
+        WriteNew(path, bytes);
         lock (written)
         {
             Changed++;
@@ -183,7 +183,21 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        File.WriteAllBytes(path, bytes);
+        WriteNew(path, bytes);
+    }
+
+    // The framework tells of a file larger than a limit or quota allows (EFBIG) as of a wrong argument.
+    private static void WriteNew(string path, ReadOnlySpan<byte> bytes)
+    {
+        const int TooLarge = 27;
+        try
+        {
+            File.WriteAllBytes(path, bytes);
+        }
+        catch (ArgumentOutOfRangeException e)
+        {
+            throw new IOException($"{path}: {e.Message}", TooLarge);
+        }
     }
 
     private static string At(string folder, string address) => Path.Combine(folder, address.Replace('/', Path.DirectorySeparatorChar));

@@ -78,10 +78,23 @@ internal static class PublishCommand
     private static Func<string> WhatStands(string site)
     {
         var list = Path.Combine(site, SiteToSend.Mark);
-        var before = File.GetLastWriteTimeUtc(list);
-        return () => File.GetLastWriteTimeUtc(list) == before
+        var before = TimeOf(list);
+        return () => TimeOf(list) == before
             ? "Nothing was published; a site that stood there stands as it was."
             : $"The new site stands whole in {site}.";
+    }
+
+    // Null where it may not be looked at; then there is no publishing either.
+    private static DateTime? TimeOf(string file)
+    {
+        try
+        {
+            return File.GetLastWriteTimeUtc(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 
     private static void Tell(Published published, TimeSpan took, Terminal terminal)

@@ -9,11 +9,12 @@ internal static class DiskTrouble
     // EFBIG: the file system, a quota or `ulimit -f` bounds what one file may be.
     private const int TooLarge = 27;
 
-    /// <summary>The exception's own words, and before them what they mean where the disk is full.</summary>
+    /// <summary>The exception's own words, what they mean where the disk is full, and a remedy.</summary>
     public static string InWords(Exception e) => e switch
     {
         IOException { HResult: TooLarge } => $"The disk takes no file that large (a limit or a quota): {e.Message.TrimEnd('.')}. Have the limit raised, then try again.",
         IOException when Full.Contains(e.HResult) => $"The disk is full: {e.Message.TrimEnd('.')}. Make room on it, then try again.",
+        UnauthorizedAccessException => $"{e.Message} Look at its permissions, then try again.",
         _ => e.Message,
     };
 }

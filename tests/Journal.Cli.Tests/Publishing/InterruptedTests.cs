@@ -9,58 +9,35 @@ public sealed class InterruptedTests : IDisposable
     private static readonly TimeSpan Soon = TimeSpan.FromSeconds(3);
     private readonly LargerJournal journal = new(150);
 
-    public static TheoryData<int> Signals => [RunningProgram.Interrupt, RunningProgram.Terminate];
-
-    [Theory]
-    [MemberData(nameof(Signals))]
-    public async Task Publish_StoppedAnywhere_EndsSoonAndSaysWhatStands(int signal)
+    [Fact]
+    public async Task Publish_StoppedAnywhere_EndsSoonAndSaysWhatStands()
     {
-        var old = await journal.Clean();
-        journal.Tell("once more");
-        var (whole, clock) = (await journal.Clean(), Stopwatch.StartNew());
-        await journal.Publish();
-        var usual = clock.Elapsed;
-        var stopped = 0;
-        for (var i = 1; i <= 7; i++)
+        const int Times = 8;
+        var (sites, stopped) = (await TwoTellings.Of(journal), 0);
+        for (var i = 1; i <= Times; i++)
         {
-            Directory.Delete(journal.PathOf("out"), recursive: true);
-            journal.Tell("at first");
-            Assert.Equal(0, (await journal.Publish()).Status);
-            journal.Tell("once more");
             using var program = journal.Begin();
-
-            var answer = await StopAfter(usual * (i / 8.0), program, signal);
-
+            var answer = await StopAfter(sites.Usual * (i / (Times + 1.0)), program, SignalOf(i));
+            var isNew = sites.HasNewSite();
             if (answer.Status == 0)
             {
                 Assert.StartsWith("Published", answer.Out, StringComparison.Ordinal);
-                Assert.True(journal.Stands(whole));
-                continue;
+                Assert.True(isNew);
             }
-
-            if (WasTooEarly(answer, signal))
+            else if (WasTooEarly(answer, SignalOf(i)))
             {
-                Assert.True(journal.Stands(old));
-                continue;
-            }
-
-            stopped++;
-            Assert.Equal((3, ""), (answer.Status, answer.Out));
-            if (answer.Error == $"Stopped. The new site stands whole in {journal.Site}.\n")
-            {
-                Assert.True(journal.Stands(whole));
+                Assert.False(isNew);
             }
             else
             {
-                Assert.Equal("Stopped. Nothing was published; a site that stood there stands as it was.\n", answer.Error);
-                Assert.True(journal.Stands(old));
+                stopped++;
+                Assert.Equal((3, ""), (answer.Status, answer.Out));
+                Assert.Equal(isNew ? $"Stopped. The new site stands whole in {journal.Site}.\n" : "Stopped. Nothing was published; a site that stood there stands as it was.\n", answer.Error);
             }
         }
 
-        Assert.InRange(stopped, 2, 7);
-        Assert.Equal(0, (await journal.Publish()).Status);
-        Assert.True(journal.Stands(whole));
-        Assert.Empty(journal.BesideTheSite());
+        Assert.InRange(stopped, 2, Times);
+        await sites.AssertThatTheNextPublishWorks();
     }
 
     [Theory]
@@ -136,6 +113,7 @@ public sealed class InterruptedTests : IDisposable
     // Over the time that it takes, or over three seconds of one that does not end.
     private async Task AssertStops(string[] words, string sentence, int status, Action? look = null)
     {
+        const int Times = 3;
         var clock = Stopwatch.StartNew();
         using (var first = journal.Begin(words))
         {
@@ -146,11 +124,10 @@ public sealed class InterruptedTests : IDisposable
 
         var (usual, stopped) = (clock.Elapsed, 0);
         look?.Invoke();
-        for (var i = 1; i <= 4; i++)
+        for (var i = 1; i <= Times; i++)
         {
-            var signal = i % 2 == 0 ? RunningProgram.Interrupt : RunningProgram.Terminate;
             using var program = journal.Begin(words);
-            var answer = await StopAfter(usual * (i / 5.0), program, signal);
+            var answer = await StopAfter(usual * (i / (Times + 1.0)), program, SignalOf(i));
             look?.Invoke();
             if (answer.Error.Contains("Stopped.", StringComparison.Ordinal))
             {
@@ -161,12 +138,14 @@ public sealed class InterruptedTests : IDisposable
             }
             else
             {
-                Assert.True(answer.Status == 0 || WasTooEarly(answer, signal), $"{answer.Status}: {answer.Error}");
+                Assert.True(answer.Status == 0 || WasTooEarly(answer, SignalOf(i)), $"{answer.Status}: {answer.Error}");
             }
         }
 
-        Assert.InRange(stopped, 1, 4);
+        Assert.InRange(stopped, 1, Times);
     }
+
+    private static int SignalOf(int i) => i % 2 == 0 ? RunningProgram.Interrupt : RunningProgram.Terminate;
 
     // Before the program's first line the system ends it, with 128 and the signal's number, and nothing was begun.
     private static bool WasTooEarly(Answer answer, int signal) => answer == new Answer(128 + signal, "", "");

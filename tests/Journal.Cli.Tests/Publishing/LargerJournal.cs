@@ -8,6 +8,7 @@ internal sealed class LargerJournal : IDisposable
 {
     private readonly JournalOnDisk place = JournalOnDisk.Bare();
     private readonly int entries;
+    private DateTime clock = new(2020, 1, 1, 0, 0, 0, DateTimeKind.Utc);
 
     public LargerJournal(int entries)
     {
@@ -26,17 +27,23 @@ internal sealed class LargerJournal : IDisposable
 
     public string PathOf(string path) => Path.Combine(place.Folder, path);
 
-    /// <summary>Writes the text of so many entries, all where it is not said; a title that is told changes more pages than its own.</summary>
+    /// <summary>
+    /// Writes the text of so many entries, all where it is not said; a title that is told changes more pages than its own.
+    /// Each time a minute later, long ago: what was written just now no publish trusts to stay.
+    /// </summary>
     public void Tell(string words, int? some = null, bool inTitles = true)
     {
+        clock += TimeSpan.FromMinutes(1);
         for (var i = 0; i < (some ?? entries); i++)
         {
             var date = new DateOnly(2010, 1, 1).AddDays(i * 2).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
             var part = new[] { "head", "quill", "table" }[i % 3];
+            var file = $"book/drill/{date}-{part}.md";
             place.With(
-                $"book/drill/{date}-{part}.md",
+                file,
                 $"---\ntitle: Evening {i}{(inTitles ? ", " + words : "")}\npart: {part}\noperation: turning\nhours: 1h{10 + (i % 40)}\ntools: lathe\n"
                 + $"lessons: {{id: lesson-{i}, text: Keep the work cool the {i}. time.}}\n---\nIt went well, {words}.\n\n{string.Concat(Enumerable.Repeat("A long evening, told at length. ", 30))}\n");
+            File.SetLastWriteTimeUtc(PathOf(file), clock);
         }
     }
 

@@ -8,6 +8,7 @@ internal sealed class RunningProgram : IDisposable
 {
     public const int Interrupt = 2;
     public const int Terminate = 15;
+    public const int Halt = 19;
 
     private readonly Process process;
     private readonly Task<string> output;

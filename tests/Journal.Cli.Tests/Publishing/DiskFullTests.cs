@@ -1,0 +1,134 @@
+using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.PixelFormats;
+
+namespace Journal.Cli.Tests.Publishing;
+
+// The built program on a disk that is full for real.
+public sealed class DiskFullTests : IDisposable
+{
+    private const string OldSiteStands = "Nothing was published; a site that stood there stands as it was.\n";
+    private readonly LargerJournal journal = new(30);
+    private readonly SmallDisk disk;
+
+    public DiskFullTests() => disk = new SmallDisk(journal.PathOf("disk"));
+
+    private string Site => Path.Combine(disk.Folder, "site");
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(200_000)]
+    public async Task Publish_WhereTheDiskIsFull_SaysSoKeepsTheOldSiteAndTakesNoRoom(int left)
+    {
+        Assert.Equal(0, (await Publish()).Status);
+        var old = LargerJournal.HashesOf(Site);
+        journal.Tell("once more");
+        disk.Fill(left);
+        var room = disk.Room;
+
+        var answer = await Publish();
+
+        Assert.Equal((3, ""), (answer.Status, answer.Out));
+        Assert.StartsWith(disk.Complaint, answer.Error, StringComparison.Ordinal);
+        Assert.Matches("Make room on it, then try again|Have the limit raised, then try again", answer.Error);
+        Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
+        AssertSame(old);
+        Assert.Equal(["site"], disk.Names());
+        Assert.Equal(room, disk.Room);
+
+        disk.Clear();
+        Assert.Equal(0, (await Publish()).Status);
+        AssertSame(await journal.Clean());
+        Assert.Equal(["site"], disk.Names());
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Publish_WhereThereIsNoRoomForAPicture_StopsAndDoesNotLeaveItOut(bool isMadeBefore)
+    {
+        Assert.Equal(0, (await Publish()).Status);
+        var old = LargerJournal.HashesOf(Site);
+        WithNoisyPicture();
+        if (isMadeBefore)
+        {
+            Assert.Equal(0, (await journal.Publish()).Status);
+        }
+
+        // Enough for the pages, too little for the picture.
+        disk.Fill(left: 100_000);
+
+        var answer = await Publish();
+
+        Assert.Equal((3, ""), (answer.Status, answer.Out));
+        Assert.Contains(disk.Complaint, answer.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("noise.png", answer.Error, StringComparison.Ordinal);
+        Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
+        AssertSame(old);
+        Assert.Equal(["site"], disk.Names());
+
+        disk.Clear();
+        Assert.Equal(0, (await Publish()).Status);
+        AssertSame(await journal.Clean());
+    }
+
+    [Fact]
+    public async Task Publish_WhereTheCacheHasNoRoom_PublishesAllTheSame()
+    {
+        WithNoisyPicture();
+        disk.Fill(left: 0);
+        foreach (var words in new[] { "at first", "once more" })
+        {
+            journal.Tell(words);
+            await AssertPublishes(Path.Combine(disk.Folder, "cache"));
+        }
+    }
+
+    [Theory]
+    [InlineData("/proc/journal-cache")]
+    [InlineData("/dev/null/cache")]
+    public async Task Publish_WhereTheCacheCannotBe_PublishesAllTheSame(string cache)
+    {
+        WithNoisyPicture();
+        await AssertPublishes(cache);
+    }
+
+    public void Dispose()
+    {
+        disk.Dispose();
+        journal.Dispose();
+    }
+
+    private async Task AssertPublishes(string cache)
+    {
+        using var program = RunningProgram.Start(journal.Folder, cache, "publish", "--to", journal.Site);
+        var answer = await program.End();
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.True(journal.Stands(await journal.Clean()));
+    }
+
+    private async Task<Answer> Publish()
+    {
+        using var program = RunningProgram.StartBehind(disk.Prefix, journal.Folder, journal.Cache, "publish", "--to", Site);
+        return await program.End();
+    }
+
+    private void AssertSame(IReadOnlyDictionary<string, string> wanted) =>
+        Assert.Equal(wanted.OrderBy(file => file.Key, StringComparer.Ordinal), LargerJournal.HashesOf(Site).OrderBy(file => file.Key, StringComparer.Ordinal));
+
+    // Noise: a picture that no format makes small.
+    private void WithNoisyPicture()
+    {
+        using var picture = new Image<L8>(700, 500);
+        var seed = 1u;
+        for (var i = 0; i < picture.Width * picture.Height; i++)
+        {
+            seed = (seed * 1664525) + 1013904223;
+            picture[i % picture.Width, i / picture.Width] = new L8((byte)(seed >> 24));
+        }
+
+        Directory.CreateDirectory(journal.PathOf("book/drill/photos"));
+        picture.SaveAsPng(journal.PathOf("book/drill/photos/noise.png"));
+        journal.With("book/drill/2009-12-31-head.md", "---\npart: head\noperation: turning\nhours: 1h\nphotos: {file: photos/noise.png, caption: Noise}\n---\nSeen.\n");
+    }
+}

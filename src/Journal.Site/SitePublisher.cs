@@ -106,7 +106,7 @@ public static class SitePublisher
         var published = record.Published with { FrontPage = Published.FrontPageIn(order.To) };
         if (changed.Count > 0)
         {
-            if (file.ReadIndex() is not { } index)
+            if (file.ReadIndex(record) is not { } index)
             {
                 return null;
             }

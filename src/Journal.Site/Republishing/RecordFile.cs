@@ -24,21 +24,21 @@ internal sealed class RecordFile
     /// <summary>The record; null where there is none that can be used.</summary>
     public PublishRecord? Read() => Read(path + ".record", ReadRecord);
 
-    /// <summary>The find index that goes with it.</summary>
-    public FindIndex? ReadIndex() => Read(path + ".words", ReadIndex);
+    /// <summary>The find index that goes with a record; null where there is none that can be used, or that of another publish.</summary>
+    public FindIndex? ReadIndex(PublishRecord record) => Read(path + ".words", from => from.ReadInt64() == record.Surveyed ? ReadIndex(from) : null);
 
     /// <summary>Writes both; where that fails there is none.</summary>
-    public void Write(PublishRecord record, FindIndex? index)
+    public void Write(PublishRecord record, FindIndex index)
     {
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
             File.Delete(path + ".record");
-            if (index is not null)
+            Write(path + ".words", writer =>
             {
-                Write(path + ".words", writer => WriteIndex(writer, index));
-            }
-
+                writer.Write(record.Surveyed);
+                WriteIndex(writer, index);
+            });
             Write(path + ".record", writer => WriteRecord(writer, record));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -60,7 +60,7 @@ internal sealed class RecordFile
         }
     }
 
-    private static T? Read<T>(string file, Func<BinaryReader, T> read)
+    private static T? Read<T>(string file, Func<BinaryReader, T?> read)
         where T : class
     {
         try

@@ -145,7 +145,7 @@ public class AllOrNothingTests
         using var journal = JournalOnDisk.Small();
         var site = journal.Publish();
         var whole = site.Hashes;
-        journal.With(".site.being-written/index.html", "Half a pa").With(".site.being-written/vice/stray.html", "Half").With(".site.publishing", "");
+        journal.With(".site.being-written/index.html", "Half a pa").With(".site.being-written/vice/stray.html", "Half").With(".site.publishing", "4711 2025-10-01T20:00:00.0000000Z 0");
 
         journal.Publish();
 
@@ -195,7 +195,7 @@ public class AllOrNothingTests
             var answer = journal.AskToday("publish", "--to", "site");
 
             Assert.Equal(3, answer.Status);
-            Assert.Contains($"Another publish is writing to {site.Folder}", answer.Error, StringComparison.Ordinal);
+            Assert.Contains($"Another publish is writing to {site.Folder}: process {Environment.ProcessId}, since ", answer.Error, StringComparison.Ordinal);
             Assert.Equal(before, site.Hashes);
         }
 

@@ -11,7 +11,7 @@ public class DestinationTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Contains("root of a disk", Refused(journal, "/"), StringComparison.Ordinal);
+        Assert.All(["/", "//", "/tmp/..", "/./"], to => Assert.Contains("root of a disk", Refused(journal, to), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -22,12 +22,21 @@ public class DestinationTests
 
         Assert.Contains("home folder", Refused(journal, home), StringComparison.Ordinal);
         Assert.Contains("home folder", Refused(journal, home + "/"), StringComparison.Ordinal);
+        Assert.Contains("home folder", Refused(journal, home + "/work/.."), StringComparison.Ordinal);
+        using var elsewhere = JournalOnDisk.Bare();
+        Directory.CreateSymbolicLink(elsewhere.PathOf("other"), home);
+        Directory.CreateSymbolicLink(elsewhere.PathOf("another"), elsewhere.PathOf("other"));
+        Assert.Contains("home folder", Refused(journal, elsewhere.PathOf("another/")), StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData(".")]
     [InlineData("..")]
     [InlineData("drill/..")]
+    [InlineData("./")]
+    [InlineData("../")]
+    [InlineData("drill/../../")]
+    [InlineData("no-such-folder/..")]
     public void Publish_ToTheJournalOrAboveIt_IsRefused(string to)
     {
         using var journal = JournalOnDisk.Small();
@@ -44,7 +53,34 @@ public class DestinationTests
         using var elsewhere = JournalOnDisk.Bare();
         Directory.CreateSymbolicLink(elsewhere.PathOf("other"), journal.Folder);
 
+        Directory.CreateSymbolicLink(elsewhere.PathOf("above"), Path.GetDirectoryName(journal.Folder)!);
+
         Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("other")), StringComparison.Ordinal);
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("other/")), StringComparison.Ordinal);
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("above")), StringComparison.Ordinal);
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf($"above/{Path.GetFileName(journal.Folder)}")), StringComparison.Ordinal);
+    }
+
+    // What the folder is called in the order does not matter; where a link within it leads does.
+    [Fact]
+    public void Publish_ToOtherFilesBehindALink_IsRefusedAndTouchesNothing()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare().With("holiday/beach.txt", "Sand.");
+        Directory.CreateSymbolicLink(journal.PathOf("site"), elsewhere.PathOf("holiday"));
+
+        Assert.Contains("no publish wrote", Refused(journal, "site"), StringComparison.Ordinal);
+        Assert.Contains("no publish wrote", Refused(journal, "drill/../site/"), StringComparison.Ordinal);
+        Assert.Equal(["beach.txt"], Directory.EnumerateFileSystemEntries(elsewhere.PathOf("holiday")).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public void Publish_ToAFolderWithAStrokeBehindIt_IsTheSameFolder()
+    {
+        using var journal = JournalOnDisk.Small();
+        journal.PublishTo("site");
+
+        Assert.Equal(0, journal.PublishTo("drill/../site//").Changed);
     }
 
     [Fact]

@@ -16,10 +16,10 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     private static readonly XNamespace Atom = "http://www.w3.org/2005/Atom";
 
     [Fact]
-    public Task PublishedVectors_OnEveryPage_DoNothing() => VisitAll(hostile.Published);
+    public Task PublishedVectors_OnPagesAsPublished_DoNothing() => VisitAll(hostile.Published, oneInSoMany: 4);
 
     [Fact]
-    public Task PublishedVectors_OnEveryPageWithoutItsPolicy_DoNothing() => VisitAll(hostile.Open);
+    public Task PublishedVectors_OnEveryPageWithoutItsPolicy_DoNothing() => VisitAll(hostile.Open, oneInSoMany: 1);
 
     [Fact]
     public async Task PublishedVectors_PointedAtFocusedAndPressed_DoNothing()
@@ -125,14 +125,15 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     }
 
     // Every page; and the title of every entry is read back, so that what did nothing was there.
-    private async Task VisitAll(Uri home)
+    // Every page without its policy; with it, which can only forbid more, every fourth and all that show a title of the list.
+    private async Task VisitAll(Uri home, int oneInSoMany)
     {
         var clock = Stopwatch.StartNew();
         await using var watcher = await Watcher.On(await site.Open(), home);
         foreach (var journal in hostile.Journals)
         {
             var titles = journal.Groups.Index().ToDictionary(group => HostileJournal.PageOf(group.Index), group => HostileJournal.Joined(group.Item));
-            foreach (var page in journal.Pages)
+            foreach (var (_, page) in journal.Pages.Index().Where(one => one.Index % oneInSoMany == 0 || titles.ContainsKey(one.Item)))
             {
                 await watcher.Visit(journal.Root, page);
                 if (titles.Remove(page, out var title))
@@ -144,7 +145,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
             Assert.Empty(titles);
         }
 
-        output.WriteLine($"{hostile.Journals.Sum(journal => journal.Pages.Count)} pages in {clock.Elapsed.TotalSeconds:0.0} s.");
+        output.WriteLine($"One in {oneInSoMany} of {hostile.Journals.Sum(journal => journal.Pages.Count)} pages in {clock.Elapsed.TotalSeconds:0.0} s.");
         Faults.None(watcher.Faults);
     }
 

@@ -8,7 +8,7 @@ namespace Journal.Site.Templates;
 
 /// <summary>
 /// The sandbox that templates run in: it escapes all but <see cref="Html"/>, reads page models without reflection and
-/// never writes to them, has limits that throw, and holds no function that reads the clock or evaluates text.
+/// never writes to them, has limits that throw, and holds no function that reads the clock, draws lots or evaluates text.
 /// </summary>
 internal sealed class SafeContext : TemplateContext
 {
@@ -17,6 +17,7 @@ internal sealed class SafeContext : TemplateContext
     private const int DeepestInclude = 24;
 
     private static readonly string[] NotForTemplates = ["date", "timespan", "object", "regex", "include_join"];
+    private static readonly string[] NotForSums = ["random", "uuid"];
 
     public SafeContext(ITemplateLoader loader)
         : base(OwnFunctions())
@@ -50,7 +51,7 @@ internal sealed class SafeContext : TemplateContext
                 return Write(html.Markup ?? "");
             case string text:
                 return Write(Html.Escape(text));
-            case IFormattable number:
+            case IFormattable number and not IScriptObject: // An object may hold itself: only the library's own way out of it is bounded.
                 return Write(Html.Escape(number.ToString(null, CultureInfo.InvariantCulture)));
             default:
                 return Write(Html.Escape(ObjectToString(textAsObject) ?? ""));
@@ -71,6 +72,11 @@ internal sealed class SafeContext : TemplateContext
         foreach (var name in NotForTemplates)
         {
             functions.Remove(name);
+        }
+
+        foreach (var name in NotForSums)
+        {
+            ((ScriptObject)functions["math"]!).Remove(name);
         }
 
         functions.SetValue("include", new IncludePiece(), readOnly: true);

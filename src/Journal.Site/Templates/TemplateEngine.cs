@@ -12,6 +12,9 @@ public sealed class TemplateEngine(TemplateFiles files)
     private readonly ConcurrentDictionary<string, Template> parsed = new(StringComparer.Ordinal);
     private readonly ConcurrentBag<SafeContext> idle = [];
 
+    /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one may cost much.</summary>
+    internal TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(20);
+
     /// <summary>The page that a template makes of a model.</summary>
     /// <param name="template">The template's name, such as <c>entry</c>.</param>
     /// <param name="page">The page model, which the template knows as <c>page</c>.</param>
@@ -28,10 +31,16 @@ public sealed class TemplateEngine(TemplateFiles files)
         var globals = new ScriptObject { { "page", page } };
         globals.SetReadOnly("page", true);
         context.PushGlobal(globals);
+        using var clock = new CancellationTokenSource(Longest);
+        context.CancellationToken = clock.Token;
         string text;
         try
         {
             text = body.Render(context);
+        }
+        catch (ScriptAbortException e)
+        {
+            throw Fault(e.Span, "This page takes too long to fill. Look for a loop that does much work at each turn.");
         }
         catch (ScriptRuntimeException e) when (e.GetBaseException() is TemplateException fault)
         {

@@ -70,6 +70,16 @@ public sealed class HoursTests
     }
 
     [Fact]
+    public void Work_OperationsOfTheSameTime_FollowTheVocabulary()
+    {
+        var build = Sample.Build("drill", Sample.Entry("2025-10-03", Sample.Job(30, "drilling", "head"), Sample.Job(30, "boring", "head"), Sample.Job(30, "turning", "head"), Sample.Job(40, "painting", "head")));
+
+        var work = Hours.Of(Sample.Journal(build)).Builds[0].Work;
+
+        Assert.Equal([("painting", 40), ("turning", 30), ("boring", 30), ("drilling", 30)], work.Operations.Select(time => (time.What.Value, time.Minutes.Count)));
+    }
+
+    [Fact]
     public void Of_AnyJournal_AddsUpToWhatWasEntered() => Generated.Journals.Sample(journal =>
     {
         var hours = Hours.Of(journal);

@@ -60,6 +60,23 @@ public sealed class LessonsTests
     }
 
     [Fact]
+    public void Money_RepeatThatCostMoneyToo_AddsUp()
+    {
+        var story = Story();
+        var vice = story.Builds[1];
+        var repeat = vice.Entries[0].Mistakes[0] with { Id = new("again") };
+        Entry[] entries =
+        [
+            vice.Entries[0] with { Mistakes = [repeat] },
+            vice.Entries[1] with { Bought = [new Purchase { What = "another plug", Cost = 3.10m, Because = new("again") }] },
+        ];
+
+        var lesson = Assert.Single(Lessons.Of(story with { Builds = [story.Builds[0], vice with { Entries = entries }] }).All);
+
+        Assert.Equal(15.50m, lesson.Money);
+    }
+
+    [Fact]
     public void Of_LessonOfAMistake_TellsWhatItWasLearnedOn()
     {
         var lesson = Lessons.Of(Story()).All[0];

@@ -34,8 +34,10 @@ public sealed class ReadingsTests
 
     [Theory]
     [InlineData("go", true)]
+    [InlineData(" Goes ", true)]
     [InlineData("no-go", false)]
     [InlineData("No Go", false)]
+    [InlineData("nogo", false)]
     public void Of_Thread_IsJudgedByTheGauge(string actual, bool within) => Assert.Equal(within, Bench.Judge("M6x1-6H", actual).Within);
 
     [Fact]
@@ -43,6 +45,20 @@ public sealed class ReadingsTests
     {
         var findings = Readings.Of(Bench.Journal(Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "M6", "5.9"))))).Findings;
         Assert.Equal(("actual", FaultCode.GaugeWanted), (Assert.Single(findings).Key, findings[0].Fault.Code));
+        Assert.Equal("A thread is judged by a gauge or its mating part, not by a size.", findings[0].Fault.What);
+        Assert.Equal("Write `actual: go` or `actual: no-go`.", findings[0].Fault.Remedy);
+    }
+
+    [Theory]
+    [InlineData(true, "Before the point stands one of `head`, `quill`.")]
+    [InlineData(false, "List the part in build.yaml.")]
+    public void Of_ToSuitAPartThatIsNotThere_NamesThoseThatAre(bool listed, string remedy)
+    {
+        var build = Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "to suit quil.diameter", "12")));
+
+        var fault = Assert.Single(Readings.Of(Bench.Journal(listed ? build : build with { Parts = [] })).Findings).Fault;
+
+        Assert.Equal(("The build has no part for `quil.diameter`.", remedy, 8), (fault.What, fault.Remedy, fault.Offset));
     }
 
     [Fact]
@@ -96,12 +112,67 @@ public sealed class ReadingsTests
     }
 
     [Theory]
-    [InlineData("120.1", "12.01")]
-    [InlineData("0.4724", "`0.4724 in`")]
-    public void Of_LikelySlip_ShowsWhatMayHaveBeenMeant(string actual, string meant)
+    [InlineData("120.10", "is ten times the required one: the point", "If it was 12.01, write that.")]
+    [InlineData("1.201", "is a tenth of the required one: the point", "If it was 12.01, write that.")]
+    [InlineData("1201", "is a hundred times the required one: the point", "If it was 12.01, write that.")]
+    [InlineData("0.1201", "is a hundredth of the required one: the point", "If it was 12.01, write that.")]
+    [InlineData("0.4724", "is 25.4 times off: the unit", "If it was measured so, write `0.4724 in`.")]
+    public void Of_LikelySlip_SaysWhichAndWhatMayHaveBeenMeant(string actual, string slip, string meant)
     {
         var findings = Readings.Of(Bench.Journal(Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", actual))))).Findings;
-        Assert.Contains(meant, Assert.Single(findings).Fault.Remedy, StringComparison.Ordinal);
+        var fault = Assert.Single(findings).Fault;
+        Assert.Equal(($"The actual size {slip} has likely slipped.", meant), (fault.What, fault.Remedy));
+    }
+
+    // Within 2 % of ten times 12 mm: 117.6 to 122.4 mm.
+    [Theory]
+    [InlineData("117.5", false)]
+    [InlineData("117.6", true)]
+    [InlineData("122.4", true)]
+    [InlineData("122.5", false)]
+    public void Of_NearlyAMultiple_IsASlipWithinTwoPerCent(string actual, bool slip) =>
+        Assert.Equal(slip, Readings.Of(Bench.Journal(Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", actual))))).Findings.Count == 1);
+
+    [Fact]
+    public void Of_SeveralFindings_FollowTheirPlaces()
+    {
+        var (late, early) = (Bench.Reading("head.bore", "12 H99", "12"), Bench.Reading("quill.diameter", "12 h6", "120"));
+        var entry = Bench.Entry("2025-10-03", early with { Place = early.Place with { Line = 5 } }, late with { Place = late.Place with { Line = 9 } });
+
+        Assert.Equal([5, 9], Readings.Of(Bench.Journal(Bench.Build(entry))).Findings.Select(finding => finding.Place.Line));
+    }
+
+    [Fact]
+    public void Of_FeaturesOfOneNameOnTwoParts_AreApart()
+    {
+        var all = Readings.Of(Bench.Journal(Bench.Build(
+            Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", "12.01")),
+            Bench.Entry("2025-10-04", Bench.Reading("quill.bore", null, "8"))))).All;
+
+        Assert.Equal([("12 H7", true), (null, true)], all.Select(reading => (reading.RequiredText, reading.IsLatest)));
+    }
+
+    [Fact]
+    public void Of_OtherRequirementLater_HoldsFromThenOn()
+    {
+        var all = Readings.Of(Bench.Journal(Bench.Build(
+            Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", "12.01")),
+            Bench.Entry("2025-10-04", Bench.Reading("head.bore", "13 H7", "13.01")),
+            Bench.Entry("2025-10-05", Bench.Reading("head.bore", null, "12.01"))))).All;
+
+        Assert.Equal([("12 H7", true), ("13 H7", true), ("13 H7", false)], all.Select(reading => (reading.RequiredText, reading.Within)));
+    }
+
+    [Theory]
+    [InlineData("12 H7", "12.01")]
+    [InlineData("M6x1-6H", "go")]
+    public void Of_LaterReadingWithoutAMeasure_LeavesTheMeasuredOneTheLatest(string required, string actual)
+    {
+        var all = Readings.Of(Bench.Journal(Bench.Build(
+            Bench.Entry("2025-10-03", Bench.Reading("head.bore", required, actual)),
+            Bench.Entry("2025-10-04", Bench.Reading("head.bore", null, null))))).All;
+
+        Assert.Equal([true, false], all.Select(reading => reading.IsLatest));
     }
 
     [Theory]

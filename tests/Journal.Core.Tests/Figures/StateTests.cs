@@ -84,6 +84,16 @@ public sealed class StateTests
         Assert.Equal("head", State.Of(journal).Current!.Build.Value);
     }
 
+    [Theory]
+    [InlineData("2025-10-05", "2025-11-03", "vice")]
+    [InlineData("2025-11-04", "2025-11-03", "head")]
+    public void Current_OfTwoUnderWay_IsTheOneWorkedOnLast(string head, string vice, string current)
+    {
+        var journal = Sample.Journal(Sample.Build("anvil"), Sample.Build("head", Sample.Entry(head)), Sample.Build("vice", Sample.Entry(vice)));
+
+        Assert.Equal(current, State.Of(journal).Current!.Build.Value);
+    }
+
     [Fact]
     public void Current_OnlyABuildWithoutEntriesUnderWay_IsThatOne() =>
         Assert.Equal("yoke", State.Of(Sample.Journal(Sample.Build("yoke"))).Current!.Build.Value);

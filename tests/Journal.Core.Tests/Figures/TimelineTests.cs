@@ -75,6 +75,14 @@ public sealed class TimelineTests
     }
 
     [Fact]
+    public void FirstAndLast_SeveralDays_AreTheDaysWorked()
+    {
+        var timeline = TimelineOf(Sample.Entry("2025-09-06"), Sample.Entry("2025-09-07"), Sample.Entry("2025-10-01"));
+
+        Assert.Equal((Sample.Day("2025-09-06"), Sample.Day("2025-10-01"), 3), (timeline.First, timeline.Last, timeline.DaysWorked));
+    }
+
+    [Fact]
     public void Of_BuildWithoutEntries_HasNoDaysAndNoPace()
     {
         var timeline = TimelineOf();

@@ -1,0 +1,83 @@
+using System.Diagnostics;
+using Journal.Site.Templates;
+
+namespace Journal.Site.Tests.Templates;
+
+/// <summary>A look from someone else, put where a maker's own would be: its faults are told, and it can neither end nor hold up the program.</summary>
+public sealed class HostileLookTests : IDisposable
+{
+    private readonly string place = Directory.CreateTempSubdirectory("journal-look-").FullName;
+
+    private string Look => Path.Combine(place, "look");
+
+    [Theory]
+    [InlineData("{{ x = {}; x.a = x; x }}")]
+    [InlineData("{{ x = {}; x.a = [x]; x }}")]
+    [InlineData("{{ x = {}; y = {a: x}; x.a = y; y }}")]
+    [InlineData("{{ x = [1]; x[0] = x; x }}")]
+    [InlineData("{{ x = {}; x.a = x; x + '' }}")]
+    [InlineData("{{ x = [1]; x[0] = x; x | array.join ',' }}")]
+    [InlineData("{{ x = [1]; x[0] = x; y = [1]; y[0] = y; x == y }}")]
+    public void Fill_ValueThatHoldsItself_IsRefusedAndEndsNothing(string text) => Assert.Throws<TemplateException>(() => Fill(text));
+
+    [Theory]
+    [InlineData("(", "1", ")")]
+    [InlineData("[", "", "]")]
+    [InlineData("{a:", "1", "}")]
+    [InlineData("!", "true", "")]
+    [InlineData("1+", "1", "")]
+    [InlineData("$'{", "1", "}'")]
+    [InlineData("if true;", "1", ";end;")]
+    [InlineData("func f;", "1", ";end;")]
+    public void Fill_TemplateNestedWithoutEnd_IsRefusedWithItsPlace(string open, string core, string close)
+    {
+        const int Deep = 50_000;
+        var text = $"{{{{ x = 1\n{string.Concat(Enumerable.Repeat(open, Deep))}{core}{string.Concat(Enumerable.Repeat(close, Deep))} }}}}";
+
+        var fault = Assert.Throws<TemplateException>(() => Fill(text));
+
+        Assert.StartsWith("pages/front.html:2:", fault.Message, StringComparison.Ordinal);
+    }
+
+    // Few enough turns for the limit on loops, and work without end at each of them.
+    [Theory]
+    [InlineData("{{ for i in 1..900000; (1..900000) | array.size; end }}")]
+    [InlineData("{{ for i in 1..900000; x = 'a' | string.pad_left 30000000; end }}")]
+    [InlineData("{{ x = 'a' | string.pad_left 3000000; for i in 1..900000; y = x | string.upcase | html.escape; end }}")]
+    public void Fill_LoopOfCostlyTurns_IsStoppedByTheClock(string text)
+    {
+        var clock = Stopwatch.StartNew();
+
+        var fault = Assert.Throws<TemplateException>(() => Fill(text, TimeSpan.FromSeconds(1)));
+
+        Assert.StartsWith("pages/front.html:1:", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("takes too long", fault.Message, StringComparison.Ordinal);
+        Assert.InRange(clock.Elapsed.TotalSeconds, 0.9, 30);
+    }
+
+    [Theory]
+    [InlineData("{{ math.random 1 1000000 }}")]
+    [InlineData("{{ math.uuid }}")]
+    [InlineData("{{ date.now }}")]
+    public void Fill_WhatDiffersFromDayToDay_IsRefused(string text) => Assert.Throws<TemplateException>(() => Fill(text));
+
+    [Fact]
+    public void Fill_OtherSums_Work() => Assert.Equal("3 2.5", Fill("{{ math.ceil 2.5 }} {{ math.abs (-2.5) }}"));
+
+    public void Dispose() => Directory.Delete(place, recursive: true);
+
+    private string Fill(string text, TimeSpan? longest = null)
+    {
+        Write("pages/front.html", text);
+        var files = TemplateFiles.From(Look);
+        var engine = longest is { } limit ? new TemplateEngine(files) { Longest = limit } : new TemplateEngine(files);
+        return engine.Fill("front", new { });
+    }
+
+    private void Write(string name, string text)
+    {
+        var path = Path.Combine(Look, name);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllText(path, text);
+    }
+}

@@ -4,10 +4,10 @@ using Journal.Core.Model;
 namespace Journal.Core.Estimating;
 
 /// <summary>What the reader should know of an estimate.</summary>
-internal static class Remarks
+public static class Remarks
 {
     /// <summary>About the history and the list, in the order of their weight.</summary>
-    public static IEnumerable<string> On(Undertaking undertaking, Knowledge knowledge)
+    internal static IEnumerable<string> On(Undertaking undertaking, Knowledge knowledge)
     {
         List<Part> open = [.. undertaking.Open];
         if (open.Count > 0 && Thin(open, knowledge) is { } thin)
@@ -17,9 +17,12 @@ internal static class Remarks
 
         foreach (var part in open.Where(part => part.Like is { } like && knowledge.History.Parts.All(past => past.Ref != like)))
         {
-            yield return $"{part.Id} is like {part.Like}, which is not finished yet: it is estimated without it.";
+            yield return OnLike(part);
         }
     }
+
+    /// <summary>That the part which a part is like is not finished; it names both.</summary>
+    public static string OnLike(Part part) => $"{part.Id} is like {part.Like}, which is not finished yet: it is estimated without it.";
 
     private static string? Thin(List<Part> open, Knowledge knowledge)
     {

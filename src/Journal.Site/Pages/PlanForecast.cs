@@ -17,6 +17,9 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
     /// <summary>Whether the build is finished.</summary>
     public bool IsFinished => Build?.Status == BuildStatus.Finished;
 
+    /// <summary>The plan itself.</summary>
+    public required Plan Plan { get; init; }
+
     /// <summary>The parts list.</summary>
     public required IReadOnlyList<Part> Parts { get; init; }
 
@@ -32,7 +35,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
         {
             return new(Estimate.Of(journal, build, new EstimateOptions { Today = today }), Preparation.For(build, journal, CautionReader.Shared), build, journal.LatestDate is not null)
             {
-                Parts = build.Parts, Whole = build.Whole,
+                Plan = plan, Parts = build.Parts, Whole = build.Whole,
             };
         }
 
@@ -44,7 +47,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
             build,
             journal.LatestDate is not null || plan.Start is not null)
         {
-            Parts = plan.Parts, Whole = plan.Whole,
+            Plan = plan, Parts = plan.Parts, Whole = plan.Whole,
         };
     }
 }

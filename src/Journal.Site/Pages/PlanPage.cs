@@ -54,13 +54,13 @@ public sealed record PlanPage(
             $"{StateWords(forecast.Build)} · estimate sheet",
             gist,
             estimate is null ? [] : [.. FactsOf(book, forecast, estimate)],
-            [.. forecast.Result.Faults.Select(fault => $"No estimate yet. {fault.Message}").Concat(estimate?.Remarks ?? [])],
+            [.. forecast.Result.Faults.Select(fault => $"No estimate yet. {fault.Message}"), .. estimate is null ? [] : RemarksOn(book, forecast, estimate)],
             estimate is null ? null : RangesOf(book, forecast, estimate),
             [.. forecast.Parts.Select(part => Line(book, forecast, estimate, part)), .. WholeLine(book, forecast, estimate)],
             GuessedInAll(forecast) is { } guess ? Show.Hours(guess) : "–",
             estimate is null ? null : HoursChart(estimate),
             estimate is null || !forecast.HasDates ? null : DaysChart(estimate),
-            estimate is null ? [] : [.. GroundOf(estimate)],
+            estimate is null ? [] : [.. GroundOf(book, forecast, estimate)],
             estimate is null ? null : BacktestOf(book, estimate),
             [.. tools.Where(tool => tool.Missing is not null).Select(tool => ToolLine(book, tool))],
             [.. tools.Where(tool => tool.Missing is null).Take(MostTools).Select(tool => ToolLine(book, tool))],
@@ -146,12 +146,22 @@ public sealed record PlanPage(
 
     private static Minutes Time(double hours) => new((int)Math.Round(60 * hours, MidpointRounding.AwayFromZero));
 
+    // The plan names its own parts; those that its build has beside them may be known from evenings alone that stay at home.
+    private static bool IsTold(Book book, PlanForecast forecast, Part part) =>
+        SheetOf(forecast, part) is not { } sheet || book.Showing.Shows(sheet) || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
+
+    private static PartRef? SheetOf(PlanForecast forecast, Part part) => forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : null;
+
+    private static string TitleOf(Book book, PlanForecast forecast, Part part) => IsTold(book, forecast, part) ? part.Title : "A part that is not shown";
+
     private static LinkView LinkOf(Book book, PlanForecast forecast, Part part)
     {
-        var title = part.Quantity == 1 ? part.Title : $"{part.Title}, {Show.Number(part.Quantity)} off";
-        var reference = forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : (PartRef?)null;
-        return new(title, reference is { } sheet && book.Showing.Shows(sheet) ? Addresses.Of(sheet) : null);
+        var title = TitleOf(book, forecast, part);
+        return new(part.Quantity == 1 ? title : $"{title}, {Show.Number(part.Quantity)} off", SheetOf(forecast, part) is { } sheet && book.Showing.Shows(sheet) ? Addresses.Of(sheet) : null);
     }
+
+    private static IEnumerable<string> RemarksOn(Book book, PlanForecast forecast, Estimate estimate) => estimate.Remarks.Except(
+        forecast.Parts.Where(part => part.Like is { } like && !(IsTold(book, forecast, part) && book.Showing.Shows(like))).Select(Remarks.OnLike));
 
     private static ChartView RangesOf(Book book, PlanForecast forecast, Estimate estimate)
     {
@@ -164,11 +174,11 @@ public sealed record PlanPage(
             ranges = ranges.Append(new HoursRange("The whole", Time(low), Time(middle), Time(high), guess == Minutes.Zero ? null : guess));
         }
 
-        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(estimate)}.", [.. ranges]);
+        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(book, forecast, estimate)}.", [.. ranges]);
     }
 
-    private static string MostUncertain(Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
-        one.Part == "whole" ? "the whole" : Show.Lower(estimate.Parts.First(part => part.Part == one.Part).Title)));
+    private static string MostUncertain(Book book, PlanForecast forecast, Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
+        one.Part == "whole" ? "the whole" : Show.Lower(TitleOf(book, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
 
     private static PlannedPartView Line(Book book, PlanForecast forecast, Estimate? estimate, Part part)
     {
@@ -176,8 +186,8 @@ public sealed record PlanPage(
         var basis = estimate?.Parts.FirstOrDefault(one => one.Part == part.Id.Value)?.Basis ?? "";
         return new PlannedPartView(
             LinkOf(book, forecast, part),
-            Joined(", ", part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part)),
-            part.Operations.Count == 0 ? "–" : book.OperationWords(part.Operations),
+            !IsTold(book, forecast, part) ? null : Joined(", ", part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part)),
+            part.Operations.Count == 0 || !IsTold(book, forecast, part) ? "–" : book.OperationWords(part.Operations),
             (part.Guess, part.Reguess) switch
             {
                 (null, null) => "–",
@@ -214,7 +224,7 @@ public sealed record PlanPage(
         estimate.Finish is { P50: { } half, P80: { } eight } ? $"Half the time by {Show.Date(half)}, eight times in ten by {Show.Date(eight)}." : "Some of it lies more than a century off.",
         [.. estimate.FinishQuantiles.Where(one => one.Date is not null).Select(one => new DayChance(one.P, one.Date!.Value))]);
 
-    private static IEnumerable<string> GroundOf(Estimate estimate)
+    private static IEnumerable<string> GroundOf(Book book, PlanForecast forecast, Estimate estimate)
     {
         if (estimate.History.Parts > 0)
         {
@@ -223,7 +233,7 @@ public sealed record PlanPage(
 
         if (estimate.MostUncertain.Count > 0)
         {
-            yield return $"Most of the uncertainty is in: {MostUncertain(estimate)}.";
+            yield return $"Most of the uncertainty is in: {MostUncertain(book, forecast, estimate)}.";
         }
 
         if (estimate.HoursAWeek is not null)

@@ -123,6 +123,33 @@ public sealed class HiddenByEveryWayTests
         Assert.True(site.Has("plan/shaper.html"));
     }
 
+    // A plan that was begun shows the parts of its build, those too that only evenings at home have worked on; of a
+    // finished build it shows what was foreseen.
+    [Theory]
+    [InlineData("under-way", true)]
+    [InlineData("finished", false)]
+    public void HiddenPart_OfABuildThatWasPlanned_IsNowhere(string status, bool hasItsLine)
+    {
+        using var journal = WithAddress(JournalOnDisk.Small())
+            .With("plans/shaper.yaml", "title: Hand shaper\nparts: [{id: ram, operations: [turning], guess: 3h}]\n")
+            .With("shaper/build.yaml", $$"""
+                title: Hand shaper
+                status: {{status}}
+                parts:
+                  - {id: ram, title: Ram, operations: [turning], guess: 3h}
+                  - {id: zz-part, title: The zz-part, material: brass zz-grade, stock: round zz-stock, operations: [turning], guess: 30h, reguess: 90h, like: drill/head}
+                  - {id: nut, title: Nut, operations: [turning], guess: 1h, like: shaper/zz-part}
+                """)
+            .WithEntry("shaper/2025-09-28-ram.md", "part: ram\noperation: turning\nhours: 1h", "Shown.")
+            .WithEntry("shaper/2025-09-29-zz-entry.md", "publish: never\npart: zz-part\noperation: turning\nhours: 3h", "Hidden.");
+
+        var site = journal.Publish();
+
+        Assert.Empty(site.Files.SelectMany(file => Words(site, file).Select(word => $"{file}: {word}")));
+        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("A part that is not shown", StringComparison.Ordinal));
+        Assert.Contains("Ram", site.Text("plan/shaper.html"), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("publish: never")]
     [InlineData("publish: after 2031-05-05")]

@@ -3,6 +3,7 @@ using Journal.Core.Reading.Problems;
 using Journal.Site.Output;
 using Journal.Site.Photos;
 using Journal.Site.Republishing;
+using Journal.Site.Search;
 
 namespace Journal.Site;
 
@@ -76,6 +77,7 @@ public static class SitePublisher
         return new SiteOutcome(reading.Problems, published) { WasRead = true };
     }
 
+    // Null where the record of the publish before is not enough.
     private static SiteOutcome? Again(
         SiteOrder order, string cache, string look, DateTime begun, IReadOnlyDictionary<string, FileStamp> sources, CancellationToken cancellation)
     {
@@ -101,28 +103,36 @@ public static class SitePublisher
             return null;
         }
 
+        var index = changed.Count == 0 ? null : file.ReadIndex(record);
+        if (changed.Count > 0 && index is null)
+        {
+            return null;
+        }
+
         cancellation.ThrowIfCancellationRequested();
         order.Read?.Invoke(record.Problems);
-        var published = record.Published with { FrontPage = Published.FrontPageIn(order.To) };
-        if (changed.Count > 0)
+        var now = record with { Today = order.Today, Surveyed = begun.Ticks, Sources = sources, Published = record.Published with { FrontPage = Published.FrontPageIn(order.To) } };
+        if (index is not null)
         {
-            if (file.ReadIndex(record) is not { } index)
-            {
-                return null;
-            }
-
-            file.Forget();
-            var (entries, now) = edit.Write(folder, index);
-            cancellation.ThrowIfCancellationRequested();
-            folder.Finish();
-            published = published with { Changed = folder.Changed, Files = folder.Count };
-            if (FileStamps.OfSite(site) is { } made)
-            {
-                file.Write(record with { Today = order.Today, Surveyed = begun.Ticks, Sources = sources, Site = made, Published = published, Entries = entries }, now);
-            }
+            now = Edited(now, edit, index, folder, file, site, cancellation);
         }
 
         PublishTimes.Note(cache, site, begun);
-        return new SiteOutcome(record.Problems, published);
+        return new SiteOutcome(record.Problems, now.Published);
+    }
+
+    private static PublishRecord Edited(PublishRecord record, WordsEdit edit, FindIndex index, SiteFolder folder, RecordFile file, string site, CancellationToken cancellation)
+    {
+        file.Forget();
+        var entries = edit.Write(folder, index);
+        cancellation.ThrowIfCancellationRequested();
+        folder.Finish();
+        var edited = record with { Entries = entries, Published = record.Published with { Changed = folder.Changed, Files = folder.Count } };
+        if (FileStamps.OfSite(site) is { } files)
+        {
+            file.Write(edited with { Site = files }, index);
+        }
+
+        return edited;
     }
 }

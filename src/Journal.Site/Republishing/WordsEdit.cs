@@ -31,8 +31,10 @@ internal sealed class WordsEdit
     }
 
     /// <summary>Writes the pages that show the words, and keeps all others.</summary>
-    /// <returns>The places of all words as they are now, and the find index that goes with them.</returns>
-    public (IReadOnlyDictionary<string, EntrySlots> Entries, FindIndex Index) Write(SiteFolder to, FindIndex index)
+    /// <param name="to">The site being written.</param>
+    /// <param name="index">The find index of the old site; becomes that of the new one.</param>
+    /// <returns>The places of all words as they are now.</returns>
+    public IReadOnlyDictionary<string, EntrySlots> Write(SiteFolder to, FindIndex index)
     {
         foreach (var (address, of) in patches)
         {
@@ -50,7 +52,7 @@ internal sealed class WordsEdit
         }
 
         to.KeepOthers(gone);
-        return (record.Entries.ToDictionary(entry => entry.Key, entry => entry.Value with { Slots = [.. entry.Value.Slots.Select(Moved)] }, StringComparer.Ordinal), index);
+        return record.Entries.ToDictionary(entry => entry.Key, entry => entry.Value with { Slots = [.. entry.Value.Slots.Select(Moved)] }, StringComparer.Ordinal);
     }
 
     private bool Takes(string file)

@@ -25,14 +25,3 @@ internal sealed class ResultTable
         output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"| {what} | {measured:0.00}{unit} | {most:0.##}{unit} |"));
     }
 }
-
-/// <summary>The middle of some values.</summary>
-internal static class Median
-{
-    /// <summary>The median.</summary>
-    public static double Of(IReadOnlyCollection<double> values)
-    {
-        var sorted = values.Order().ToList();
-        return (sorted[(sorted.Count - 1) / 2] + sorted[sorted.Count / 2]) / 2;
-    }
-}

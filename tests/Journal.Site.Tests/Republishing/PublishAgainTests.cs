@@ -154,8 +154,10 @@ public sealed class PublishAgainTests : IDisposable
         Publish();
         File.Delete(Records().Single(file => file.EndsWith(".words", StringComparison.Ordinal)));
         Write(Entry, File.ReadAllText(PathOf(Entry)).Replace("Tea.", "Coffee.", StringComparison.Ordinal));
+        told = 0;
 
         Assert.True(Publish().WasRead);
+        Assert.Equal(1, told);
         Assert.Contains("Coffee.", journal.Text("drill/entry/2025-01-01-shown.html"), StringComparison.Ordinal);
     }
 
@@ -190,7 +192,7 @@ public sealed class PublishAgainTests : IDisposable
     public void Dispose() => journal.Dispose();
 
     private SiteOutcome Publish(DateOnly? today = null) => SitePublisher.Publish(new SiteOrder(
-        journal.Folder, journal.Site, today ?? Today, Directory.Exists(journal.Template) ? journal.Template : null) { Cache = CacheFolder });
+        journal.Folder, journal.Site, today ?? Today, Directory.Exists(journal.Template) ? journal.Template : null) { Cache = CacheFolder, Read = _ => told++ });
 
     private string CacheFolder => Path.Combine(Path.GetDirectoryName(journal.Site)!, "cache");
 
@@ -205,6 +207,7 @@ public sealed class PublishAgainTests : IDisposable
     }
 
     private int settled;
+    private int told;
 
     // Half a day old, and a little younger each time: files that are seconds old are not trusted.
     private void SettleTimes()

@@ -10,8 +10,6 @@ internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateT
     /// <summary>The file in a site that holds it, and by which a folder is known to be a published site.</summary>
     public const string FileName = ".published-site.json";
 
-    private static readonly JsonSerializerOptions Format = new() { WriteIndented = true, NewLine = "\n" };
-
     /// <summary>No files.</summary>
     public static Manifest None { get; } = new(new Dictionary<string, string>(), DateTime.MinValue);
 
@@ -27,7 +25,7 @@ internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateT
 
         try
         {
-            var files = JsonSerializer.Deserialize<Dictionary<string, string>>(File.ReadAllBytes(path)) ?? throw new JsonException();
+            var files = JsonSerializer.Deserialize(File.ReadAllBytes(path), FileListJson.Default.DictionaryStringString) ?? throw new JsonException();
             return new Manifest(files, File.GetLastWriteTimeUtc(path));
         }
         catch (JsonException e)
@@ -38,5 +36,5 @@ internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateT
 
     /// <summary>The files of a site as its manifest holds them.</summary>
     public static byte[] ToBytes(IEnumerable<KeyValuePair<string, string>> files) =>
-        JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(files.ToDictionary(), StringComparer.Ordinal), Format);
+        JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(files.ToDictionary(), StringComparer.Ordinal), FileListJson.Default.SortedDictionaryStringString);
 }

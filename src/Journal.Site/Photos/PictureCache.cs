@@ -30,7 +30,7 @@ internal sealed class PictureCache(string folder)
         try
         {
             var account = Path.Combine(place, Account);
-            var made = File.Exists(account) ? JsonSerializer.Deserialize<MadePicture>(File.ReadAllBytes(account)) : null;
+            var made = File.Exists(account) ? JsonSerializer.Deserialize(File.ReadAllBytes(account), PictureJson.Default.MadePicture) : null;
             return made is { Files.Count: > 0 } && made.Files.All(file => File.Exists(Path.Combine(place, file.Name))) ? made : null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
@@ -55,7 +55,7 @@ internal sealed class PictureCache(string folder)
                 File.WriteAllBytes(Path.Combine(draft, file.Name), contents);
             }
 
-            File.WriteAllBytes(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made));
+            File.WriteAllBytes(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
             if (Directory.Exists(place))
             {
                 Directory.Delete(place, recursive: true);

@@ -25,7 +25,7 @@ internal sealed class SeenFiles
         var path = Path.Combine(cache.Folder, "seen", name + ".json");
         try
         {
-            return new SeenFiles(path, File.Exists(path) ? JsonSerializer.Deserialize<Dictionary<string, Seen>>(File.ReadAllBytes(path)) ?? [] : []);
+            return new SeenFiles(path, File.Exists(path) ? JsonSerializer.Deserialize(File.ReadAllBytes(path), PictureJson.Default.DictionaryStringSeen) ?? [] : []);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
         {
@@ -55,7 +55,7 @@ internal sealed class SeenFiles
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path, JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, Seen>(now, StringComparer.Ordinal)));
+            File.WriteAllBytes(path, JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, Seen>(now, StringComparer.Ordinal), PictureJson.Default.SortedDictionaryStringSeen));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -63,5 +63,5 @@ internal sealed class SeenFiles
         }
     }
 
-    private sealed record Seen(long Length, long Modified, string Content, bool IsDoubtful);
+    internal sealed record Seen(long Length, long Modified, string Content, bool IsDoubtful);
 }

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
 
@@ -12,15 +13,13 @@ internal sealed record SentManifest(IReadOnlyDictionary<string, string> Files)
     /// <summary>The file at the destination that holds it.</summary>
     public const string Address = ".sent-site.json";
 
-    private static readonly JsonSerializerOptions Format = new() { WriteIndented = true, NewLine = "\n" };
-
     /// <summary>The manifest as it was written.</summary>
     /// <exception cref="SendingException">It is not one of ours.</exception>
     public static SentManifest Read(byte[] bytes)
     {
         try
         {
-            var files = JsonSerializer.Deserialize<Dictionary<string, string>>(bytes) ?? [];
+            var files = JsonSerializer.Deserialize(bytes, FileListJson.Default.DictionaryStringString) ?? [];
             return files.Keys.All(SiteAddress.IsSafe) ? new SentManifest(files)
                 : throw new SendingException($"The {Address} at the destination names files outside the site; someone has changed it. Take that file away there, then send again with `--take-over`.");
         }
@@ -31,5 +30,5 @@ internal sealed record SentManifest(IReadOnlyDictionary<string, string> Files)
     }
 
     /// <summary>The manifest as it is written.</summary>
-    public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal), Format);
+    public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal), FileListJson.Default.SortedDictionaryStringString);
 }

@@ -29,12 +29,9 @@ public class ProcessTests
 
     private static async Task<(int Status, byte[] Out, string Error)> Run(params string[] words)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            Environment = { ["LANG"] = "de_DE.ISO-8859-1", ["LC_ALL"] = "de_DE.ISO-8859-1" },
-        };
+        var start = BuiltProgram.With(words);
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        (start.Environment["LANG"], start.Environment["LC_ALL"]) = ("de_DE.ISO-8859-1", "de_DE.ISO-8859-1");
         using var program = Process.Start(start)!;
         using var output = new MemoryStream();
         var complaints = program.StandardError.ReadToEndAsync();

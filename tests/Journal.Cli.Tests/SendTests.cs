@@ -162,7 +162,7 @@ public sealed class SendTests : IDisposable
         }
 
         Publish();
-        using (var program = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), "send", "disk"]) { WorkingDirectory = journal.Folder, RedirectStandardOutput = true, RedirectStandardError = true })!)
+        using (var program = BeginToSend())
         {
             var entries = Path.Combine(Www, "drill", "entry");
             while (!program.HasExited && !(Directory.Exists(entries) && Directory.EnumerateFiles(entries).Skip(20).Any()))
@@ -199,14 +199,18 @@ public sealed class SendTests : IDisposable
 
     private void Publish() => Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 
+    private Process BeginToSend() => Process.Start(Piped("send", "disk"))!;
+
+    private ProcessStartInfo Piped(params string[] words)
+    {
+        var start = BuiltProgram.With(words);
+        (start.WorkingDirectory, start.RedirectStandardOutput, start.RedirectStandardError) = (journal.Folder, true, true);
+        return start;
+    }
+
     private Answer RunAsProcess(Dictionary<string, string> variables, params string[] words)
     {
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words])
-        {
-            WorkingDirectory = journal.Folder,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
+        var start = Piped(words);
         foreach (var (name, value) in variables)
         {
             start.Environment[name] = value;

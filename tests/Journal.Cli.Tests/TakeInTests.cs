@@ -252,7 +252,7 @@ public sealed class TakeInTests : IDisposable
 
     private double SecondsOfTakingIn()
     {
-        using var program = Process.Start(new ProcessStartInfo("bash", ["-c", "rm -rf drill/taken-in; TIMEFORMAT='%U %S'; time dotnet \"$0\" take-in old.csv --build drill", Path.Combine(AppContext.BaseDirectory, "journal.dll")])
+        using var program = Process.Start(new ProcessStartInfo("bash", ["-c", "rm -rf drill/taken-in; TIMEFORMAT='%U %S'; time \"$0\" \"$@\"", .. BuiltProgram.Words, "take-in", "old.csv", "--build", "drill"])
         {
             WorkingDirectory = journal.Folder,
             RedirectStandardOutput = true,

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Text.RegularExpressions;
 using Journal.Core.Model;
 using Journal.Core.Reading.Forms;
@@ -14,7 +13,6 @@ namespace Journal.Core.TakingIn;
 public sealed partial class NoteFolder
 {
     private const int LongestBody = 65_536;
-    private static readonly JsonSerializerOptions Quoting = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly DateForm Together = DateForm.Of("yyyymmdd")!;
     private readonly DateForm? dates;
     private readonly DateOnly today;
@@ -83,7 +81,7 @@ public sealed partial class NoteFolder
         }
 
         var title = Title(path, heading);
-        var front = $"---\n{(title.Length == 0 ? "" : $"title: {JsonSerializer.Serialize(title, Quoting)}\n")}date: {Dates.Write(date)}\npart:\noperation:\nhours:\n{TakenMarks.Comment(mark)}\n---\n";
+        var front = $"---\n{(title.Length == 0 ? "" : $"title: \"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(title)}\"\n")}date: {Dates.Write(date)}\npart:\noperation:\nhours:\n{TakenMarks.Comment(mark)}\n---\n";
         var slug = Slug.Of(title);
         var file = names.New(title.Length == 0 || slug == Slug.Of("") ? $"{Dates.Write(date)}-note" : $"{Dates.Write(date)}-{slug}");
         return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), new HarvestRow(name, date, "", "", Minutes.Zero, title) { Missing = "part, operation, hours", IsDateOfFile = isOfFile }, null);

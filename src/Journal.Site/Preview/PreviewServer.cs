@@ -123,7 +123,7 @@ internal sealed class PreviewServer : IDisposable
                 return Response.Of(200, "text/css; charset=utf-8", PreviewScript.Style);
             case ["news", var seen] when int.TryParse(seen, NumberStyles.None, CultureInfo.InvariantCulture, out var version):
                 await board.WaitBeyond(version, LongestWait, cancellation);
-                return Response.Of(200, "application/json", JsonSerializer.Serialize(new { version = board.Version, problems = board.Problems }));
+                return Response.Of(200, "application/json", JsonSerializer.Serialize(new PreviewNews(board.Version, board.Problems), PreviewJson.Default.PreviewNews));
             default:
                 return Response.Of(404, "text/plain", "There is nothing here.");
         }

@@ -62,8 +62,7 @@ internal sealed class SafeContext : TemplateContext
     {
         IScriptObject or IDictionary or string => base.GetMemberAccessorImpl(target),
         ICollection => SizeAccessor.Only,
-        _ when target.GetType().Namespace?.StartsWith("Journal.", StringComparison.Ordinal) == true => RecordAccessor.Of(target.GetType()),
-        _ => base.GetMemberAccessorImpl(target),
+        _ => ViewAccessor.Of(target.GetType()),
     };
 
     private static ScriptObject OwnFunctions()

@@ -6,8 +6,9 @@ using System.Runtime.InteropServices;
 namespace Journal.Benchmarks.Publishing;
 
 /// <summary>
-/// Programs as they are shipped: one file, compiled ahead (ReadyToRun), as <c>pack.sh</c> makes them. The program, the floor and a
-/// bare .NET program are compiled alike, so that what is compared is their work.
+/// Programs as they are shipped: one file, compiled ahead of time, as <c>pack.sh</c> makes them on the system it runs on.
+/// The floor and a bare .NET program are one file too, compiled ahead as far as their libraries allow (ReadyToRun): the
+/// libraries that they use do not bear more.
 /// </summary>
 internal sealed class ShippedProgram
 {
@@ -26,10 +27,10 @@ internal sealed class ShippedProgram
     private ShippedProgram(string file) => this.file = file;
 
     /// <summary>The program.</summary>
-    public static ShippedProgram Journal(string root) => Make(Path.Combine(Source(), "src", "Journal.Cli"), Path.Combine(root, "program"), "journal");
+    public static ShippedProgram Journal(string root) => Make(Path.Combine(Source(), "src", "Journal.Cli"), Path.Combine(root, "program"), "journal", "-p:Native=true");
 
     /// <summary>These benchmarks, of which <c>--child</c> does one piece of work.</summary>
-    public static ShippedProgram Benchmarks(string root) => Make(Path.Combine(Source(), "tests", "Journal.Benchmarks"), Path.Combine(root, "benchmarks"), "Journal.Benchmarks");
+    public static ShippedProgram Benchmarks(string root) => Make(Path.Combine(Source(), "tests", "Journal.Benchmarks"), Path.Combine(root, "benchmarks"), "Journal.Benchmarks", OneFile);
 
     /// <summary>A program that says one line.</summary>
     public static ShippedProgram Bare(string root)
@@ -37,7 +38,7 @@ internal sealed class ShippedProgram
         var source = Directory.CreateDirectory(Path.Combine(root, "bare-source")).FullName;
         File.WriteAllText(Path.Combine(source, "bare.csproj"), BareProject);
         File.WriteAllText(Path.Combine(source, "Program.cs"), "System.Console.WriteLine(\"1.0\");\n");
-        return Make(source, Path.Combine(root, "bare"), "bare");
+        return Make(source, Path.Combine(root, "bare"), "bare", OneFile);
     }
 
     /// <summary>Runs it and waits.</summary>
@@ -59,9 +60,11 @@ internal sealed class ShippedProgram
             : throw new InvalidOperationException($"{file} {string.Join(' ', words)} ended with {process.ExitCode}.");
     }
 
-    private static ShippedProgram Make(string project, string to, string name)
+    private static string[] OneFile => ["--self-contained", "-p:PublishSingleFile=true", "-p:PublishReadyToRun=true"];
+
+    private static ShippedProgram Make(string project, string to, string name, params string[] how)
     {
-        string[] words = ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "--self-contained", "true", "-p:PublishSingleFile=true", "-p:PublishReadyToRun=true", "-p:PackAsTool=false", "-o", to, "-v", "q", "-nologo"];
+        string[] words = ["publish", project, "-c", "Release", "-r", RuntimeInformation.RuntimeIdentifier, "-p:PackAsTool=false", "-p:DebugType=none", "-o", to, "-v", "q", "-nologo", .. how];
         using var process = Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -31,7 +31,7 @@ internal sealed class RunningProgram : IDisposable
     /// <summary>Starts it behind another program that changes what the system lets it do, such as <c>setpriv</c>.</summary>
     public static RunningProgram StartBehind(IReadOnlyList<string> prefix, string folder, string cache, params string[] words)
     {
-        string[] line = [.. prefix, "dotnet", Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words];
+        string[] line = [.. prefix, .. BuiltProgram.Words, .. words];
         return new RunningProgram(new ProcessStartInfo(line[0], line[1..])
         {
             WorkingDirectory = folder,

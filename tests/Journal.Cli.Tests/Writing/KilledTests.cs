@@ -55,13 +55,8 @@ public class KilledTests
         using var watcher = new FileSystemWatcher(Path.Combine(folder, ".bench"), ".slate.json*");
         watcher.Created += (_, _) => begun.TrySetResult();
         watcher.EnableRaisingEvents = true;
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), .. words])
-        {
-            WorkingDirectory = folder,
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        };
+        var start = BuiltProgram.With(words);
+        (start.WorkingDirectory, start.RedirectStandardInput, start.RedirectStandardOutput, start.RedirectStandardError) = (folder, true, true, true);
         using var program = Process.Start(start)!;
         await Task.WhenAny(program.WaitForExitAsync(), begun.Task);
         await Task.Delay(delay);

@@ -14,11 +14,9 @@ public sealed partial class PreviewTests : IDisposable
 
     public PreviewTests()
     {
-        program = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "journal.dll"), "preview", "--port", FreePort().ToString(System.Globalization.CultureInfo.InvariantCulture), "--in", disk.Folder])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
+        var start = BuiltProgram.With("preview", "--port", FreePort().ToString(System.Globalization.CultureInfo.InvariantCulture), "--in", disk.Folder);
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        program = Process.Start(start)!;
         port = new Uri(program.StandardOutput.ReadLine()!).Port;
     }
 

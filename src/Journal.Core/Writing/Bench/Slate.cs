@@ -12,7 +12,7 @@ public sealed record Slate
     public Stint? Stint { get; init; }
 
     /// <summary>Remarks in the order they were made.</summary>
-    public IReadOnlyList<Jot> Jots { get; init; } = [];
+    public IReadOnlyList<Jot> Jots { get; init => field = value ?? []; } = []; // What reads JSON gives null for a key left out.
 
     /// <summary>The entry that the last stint went into, until its maker writes it up; null without one.</summary>
     public StintEntry? Unwritten { get; init; }
@@ -37,7 +37,7 @@ public sealed record Stint
     public string? Operation { get; init; }
 
     /// <summary>The pauses in their order; the last has no end while it lasts.</summary>
-    public IReadOnlyList<Pause> Pauses { get; init; } = [];
+    public IReadOnlyList<Pause> Pauses { get; init => field = value ?? []; } = [];
 
     /// <summary>Whether it is paused now.</summary>
     public bool IsPaused => Pauses is [.., { To: null }];

@@ -13,8 +13,6 @@ public sealed class SlateFile : IDisposable
     /// <summary>The folder of what the program keeps between commands.</summary>
     public const string Folder = ".bench";
 
-    private static readonly JsonSerializerOptions Form = new(JsonSerializerDefaults.Web) { WriteIndented = true };
-
     private readonly string journal;
     private readonly FileStream hold;
 
@@ -56,7 +54,7 @@ public sealed class SlateFile : IDisposable
     /// <summary>Puts another slate in the place of this one.</summary>
     public void Keep(Slate slate)
     {
-        SafeFile.Replace(Path, JsonSerializer.SerializeToUtf8Bytes(slate, Form));
+        SafeFile.Replace(Path, JsonSerializer.SerializeToUtf8Bytes(slate, SlateJson.Default.Slate));
         Slate = slate;
     }
 
@@ -118,7 +116,7 @@ public sealed class SlateFile : IDisposable
     {
         try
         {
-            return JsonSerializer.Deserialize<Slate>(File.ReadAllBytes(PathIn(journal)), Form) ?? new Slate();
+            return JsonSerializer.Deserialize(File.ReadAllBytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {

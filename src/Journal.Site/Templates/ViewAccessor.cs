@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Linq.Expressions;
-using System.Reflection;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
@@ -9,19 +7,18 @@ namespace Journal.Site.Templates;
 
 /// <summary>
 /// Lets templates read the properties of page models, by names such as <c>time_taken</c> for <c>TimeTaken</c>, and
-/// nothing else of them. Getters are compiled once for each type, which costs a third of the library's reflection.
+/// nothing else. Which models and properties there are is written down while compiling (<c>Journal.Site.Generator</c>).
 /// </summary>
-internal sealed class RecordAccessor : IObjectAccessor
+internal sealed partial class ViewAccessor : IObjectAccessor
 {
-    private static readonly ConcurrentDictionary<Type, RecordAccessor> Known = new();
+    private static readonly ConcurrentDictionary<Type, ViewAccessor> Known = new();
     private readonly Dictionary<string, Func<object, object?>> getters;
 
-    private RecordAccessor(Type type) => getters = type
-        .GetProperties(BindingFlags.Public | BindingFlags.Instance)
-        .Where(property => property.GetIndexParameters().Length == 0 && property.Name != "EqualityContract")
-        .ToDictionary(property => StandardMemberRenamer.Rename(property), property => Compile(type, property), StringComparer.Ordinal);
+    private ViewAccessor((string Name, Func<object, object?> Read)[] members) => getters = members.ToDictionary(
+        member => StandardMemberRenamer.Rename(member.Name), member => member.Read, StringComparer.Ordinal);
 
-    public static RecordAccessor Of(Type type) => Known.GetOrAdd(type, static one => new RecordAccessor(one));
+    /// <summary>The accessor of a model; one without members for what is none.</summary>
+    public static ViewAccessor Of(Type type) => Known.GetOrAdd(type, static one => new ViewAccessor(MembersOf(one) ?? []));
 
     public int GetMemberCount(TemplateContext context, SourceSpan span, object target) => getters.Count;
 
@@ -49,10 +46,5 @@ internal sealed class RecordAccessor : IObjectAccessor
 
     public Type IndexType => typeof(string);
 
-    private static Func<object, object?> Compile(Type type, PropertyInfo property)
-    {
-        var target = Expression.Parameter(typeof(object));
-        var value = Expression.Property(Expression.Convert(target, type), property);
-        return Expression.Lambda<Func<object, object?>>(Expression.Convert(value, typeof(object)), target).Compile();
-    }
+    private static partial (string Name, Func<object, object?> Read)[]? MembersOf(Type type);
 }

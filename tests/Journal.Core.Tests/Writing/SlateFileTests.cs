@@ -1,0 +1,64 @@
+using System.Text;
+using Journal.Core.Writing.Bench;
+
+namespace Journal.Core.Tests.Writing;
+
+public sealed class SlateFileTests : IDisposable
+{
+    private readonly string journal = Directory.CreateTempSubdirectory("journal-slate-").FullName;
+
+    [Theory]
+    [InlineData("{}")]
+    [InlineData("""{"stint": {"began": "2025-03-01T19:00:00+00:00", "build": "drill"}}""")]
+    public void Peek_KeysLeftOut_AreEmptyAndNotMissing(string text)
+    {
+        Write(text);
+
+        var slate = SlateFile.Peek(journal);
+
+        Assert.Empty(slate.Jots);
+        Assert.Empty(slate.Stint?.Pauses ?? []);
+        Assert.False(slate.Stint?.IsPaused ?? false);
+    }
+
+    [Fact]
+    public void Peek_WhatCannotBeRead_SaysWhichFileAndWhatToDo()
+    {
+        Write("{\"jots\": 3}");
+
+        var fault = Assert.Throws<IOException>(() => SlateFile.Peek(journal));
+
+        Assert.Contains("slate.json cannot be read", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("then delete it", fault.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Keep_Slate_ComesBackAsItWas()
+    {
+        var began = new DateTimeOffset(2025, 3, 1, 19, 0, 0, TimeSpan.Zero);
+        var slate = new Slate
+        {
+            Stint = new Stint { Began = began, Build = "drill", Part = "head", Pauses = [new Pause(began.AddMinutes(5), null)] },
+            Jots = [new Jot(began, new DateOnly(2025, 3, 1), "Größe — “thirds”")],
+            Unwritten = new StintEntry("drill/2025-03-01-head.md", new DateOnly(2025, 3, 1)),
+        };
+        using (var hands = SlateFile.Take(journal))
+        {
+            hands.Keep(slate);
+        }
+
+        var kept = SlateFile.Peek(journal);
+
+        Assert.Equal(slate.Stint.Pauses, kept.Stint!.Pauses);
+        Assert.Equal(slate.Jots, kept.Jots);
+        Assert.Equal((slate.Unwritten, "head", null), (kept.Unwritten, kept.Stint.Part, kept.Stint.Operation));
+    }
+
+    public void Dispose() => Directory.Delete(journal, recursive: true);
+
+    private void Write(string text)
+    {
+        Directory.CreateDirectory(Path.Combine(journal, SlateFile.Folder));
+        File.WriteAllText(Path.Combine(journal, SlateFile.Folder, "slate.json"), text, new UTF8Encoding(false));
+    }
+}

@@ -18,6 +18,8 @@ public static class Cautions
     /// <summary>How many lines an entry has room for.</summary>
     public const int Few = 3;
 
+    private static readonly Dictionary<string, int> Places = CautionReader.Shared.Index().ToDictionary(caution => caution.Item.Id, caution => caution.Index, StringComparer.Ordinal);
+
     private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionReader.Shared
         .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
 
@@ -35,18 +37,14 @@ public static class Cautions
             called.UnionWith(CandidatesFor(one).Where(caution => caution.IsCalledForBy(one.Operations, one.Materials)));
         }
 
-        return InOrder(CautionReader.Shared.Where(called.Contains));
+        return InOrder(called.OrderBy(caution => Places[caution.Id]));
     }
 
     /// <summary>What an operation may call for, whatever it is done to.</summary>
     public static IReadOnlyList<Caution> For(Id<Operation> operation) => InOrder(OfOperation[operation]);
 
     /// <summary>What an entry calls for by its jobs, its words and what its trials ran on.</summary>
-    public static IReadOnlyList<Caution> For(Build build, Entry entry)
-    {
-        var parts = BuildParts.PartsById(build);
-        return For(entry.Jobs.Select(job => WorkOf(job, parts)), TextOf(entry));
-    }
+    public static IReadOnlyList<Caution> For(Build build, Entry entry) => For(entry.Jobs.Select(job => WorkOf(job, build)), TextOf(entry));
 
     /// <summary>What has been done to a part calls for, and what it is called.</summary>
     /// <param name="part">The part.</param>
@@ -79,9 +77,9 @@ public static class Cautions
     private static IEnumerable<Caution> CandidatesFor(CautionedWork work) =>
         work.Operations.SelectMany(id => OfOperation[id]).Concat(work.Materials.SelectMany(id => OfMaterial[id]));
 
-    private static CautionedWork WorkOf(Job job, IReadOnlyDictionary<Id<Part>, Part> parts) => new(
+    private static CautionedWork WorkOf(Job job, Build build) => new(
         job.Operations,
-        [.. job.Parts.Select(share => parts.GetValueOrDefault(share.Part)?.Material?.Family).OfType<Id<MaterialFamily>>()]);
+        [.. job.Parts.Select(share => build.Parts.FirstOrDefault(part => part.Id == share.Part)?.Material?.Family).OfType<Id<MaterialFamily>>()]);
 
     private static string TextOf(Entry entry) =>
         $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";

@@ -43,9 +43,10 @@ internal static class JobSharing
     {
         var kinds = Kinds(job, vocabulary);
         var left = kinds.Select(kind => kind.Minutes).ToArray();
-        foreach (var (part, time) in job.OverParts().Where(share => share.Time > Minutes.Zero))
+        var shares = job.OverParts();
+        foreach (var (part, time) in shares.Where(share => share.Time > Minutes.Zero))
         {
-            var taken = time.Share([.. left.Select(minutes => (decimal)minutes.Count)]);
+            IReadOnlyList<Minutes> taken = shares.Count == 1 ? [.. left] : time.Share([.. left.Select(minutes => (decimal)minutes.Count)]);
             for (var i = 0; i < kinds.Count; i++)
             {
                 left[i] -= taken[i];

@@ -37,8 +37,12 @@ public sealed class LessonsToRead
 
     private readonly IReadOnlyList<(LessonFigure Lesson, HashSet<string> Words, HashSet<string> Stems)> lessons;
 
-    private LessonsToRead(IReadOnlyList<LessonFigure> lessons) =>
-        this.lessons = [.. lessons.Select(lesson => (lesson, TextWords.Of(LessonTerms.Words(lesson)).ToHashSet(), TextWords.Stems(LessonTerms.Words(lesson)).Keys.ToHashSet()))];
+    private LessonsToRead(IReadOnlyList<LessonFigure> lessons) => this.lessons =
+    [
+        .. from lesson in lessons
+           let words = TextWords.Of(LessonTerms.Words(lesson)).ToHashSet()
+           select (lesson, words, words.Select(WordStem.Of).ToHashSet()),
+    ];
 
     /// <summary>Of these lessons.</summary>
     public static LessonsToRead Of(IReadOnlyList<LessonFigure> lessons) => new(lessons);

@@ -48,11 +48,19 @@ public sealed class SimilarLessons
     public IReadOnlyList<SimilarLesson> To(Id<Lesson> lesson)
     {
         var place = places[lesson];
+        var near = new List<SimilarLesson>();
+        var spread = vectors[place].Spread(holders.Length);
+        foreach (var other in Candidates(place))
+        {
+            if (vectors[other].Cosine(spread) is >= Least and var nearness)
+            {
+                near.Add(new SimilarLesson(lessons[other], nearness));
+            }
+        }
+
         return
         [
-            .. Candidates(place)
-                .Select(other => new SimilarLesson(lessons[other], vectors[place].Cosine(vectors[other])))
-                .Where(similar => similar.Nearness >= Least)
+            .. near
                 .OrderByDescending(similar => similar.Nearness)
                 .ThenBy(similar => similar.Lesson.Id)
                 .Take(MostShown),

@@ -125,6 +125,31 @@ internal sealed class TermVector
         return vector;
     }
 
+    /// <summary>The weight of every term of a space, 0 for those that the text does not hold: to be compared with many.</summary>
+    /// <param name="terms">How many terms the space has.</param>
+    public double[] Spread(int terms)
+    {
+        var spread = new double[terms];
+        for (var i = 0; i < this.terms.Length; i++)
+        {
+            spread[this.terms[i]] = weights[i];
+        }
+
+        return spread;
+    }
+
+    /// <summary>The cosine of the angle to another vector, spread out: to the last bit what it is to the vector itself.</summary>
+    public double Cosine(ReadOnlySpan<double> spread)
+    {
+        var sum = 0.0;
+        for (var i = 0; i < terms.Length; i++)
+        {
+            sum += spread[terms[i]] * weights[i];
+        }
+
+        return sum;
+    }
+
     /// <summary>The cosine of the angle to another vector: 0 to 1.</summary>
     public double Cosine(TermVector other)
     {

@@ -96,6 +96,9 @@ public readonly record struct EntryRef(Id<Build> Build, Id<Entry> Entry) : IComp
     /// <inheritdoc/>
     public int CompareTo(EntryRef other) => Build.CompareTo(other.Build) is not 0 and var byBuild ? byBuild : Entry.CompareTo(other.Entry);
 
+    /// <summary>By the entry alone: two builds seldom have entries of one name.</summary>
+    public override int GetHashCode() => Entry.GetHashCode();
+
     /// <summary>The entry as the maker names it: <c>build/entry</c>.</summary>
     public override string ToString() => $"{Build}/{Entry}";
 }

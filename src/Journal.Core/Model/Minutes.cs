@@ -76,7 +76,11 @@ public readonly record struct Minutes : IComparable<Minutes>
     }
 
     /// <summary>Shares this time equally among a number of things, exactly.</summary>
-    public IReadOnlyList<Minutes> ShareEqually(int count) => Share([.. Enumerable.Repeat(1m, count)]);
+    public IReadOnlyList<Minutes> ShareEqually(int count)
+    {
+        var (whole, left) = (Count / count, Count % count);
+        return [.. Enumerable.Range(0, count).Select(at => new Minutes(at < left ? whole + 1 : whole))];
+    }
 
     /// <inheritdoc/>
     public int CompareTo(Minutes other) => Count.CompareTo(other.Count);

@@ -51,6 +51,7 @@ internal sealed class Book
         Worked = EntriesByPart(journal);
         ShownOperations = [.. OperationsIn(ShownEntries)];
         Index = new BookIndex(this);
+        Lines = new EntryLines(this);
     }
 
     public MakerJournal Journal { get; }
@@ -104,6 +105,9 @@ internal sealed class Book
 
     /// <summary>What pages look up by the thing that they are about.</summary>
     public BookIndex Index { get; }
+
+    /// <summary>Entries as lines of a list.</summary>
+    public EntryLines Lines { get; }
 
     /// <summary>The entries that are shown, by date.</summary>
     public IReadOnlyList<Entry> ShownEntries { get; }

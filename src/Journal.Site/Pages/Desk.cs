@@ -43,22 +43,7 @@ internal sealed class Desk(Book book, string address) : ITextTargets
 
     public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
 
-    public EntryLineView Line(Entry entry)
-    {
-        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(Book.Showing.Shows).Select(part => Book.Part(part).Title).ToList();
-        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), Book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
-        if (entry.Milestone is not null)
-        {
-            about.Add("milestone");
-        }
-
-        if (entry.Mistakes.Count > 0)
-        {
-            about.Add(Show.Count(entry.Mistakes.Count, "mistake", "mistakes"));
-        }
-
-        return new EntryLineView(DateView.Of(entry.Date), new LinkView(entry.Title, Addresses.Of(entry.Ref)), Show.Hours(entry.Time), string.Join(" · ", about));
-    }
+    public EntryLineView Line(Entry entry) => Book.Lines.Of(entry);
 
     public IReadOnlyList<EntryLineView> Latest(IEnumerable<Entry> entries) =>
         [.. entries.Where(Book.Showing.Shows).OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(LatestShown).Select(Line)];

@@ -1,0 +1,30 @@
+using System.Collections.Concurrent;
+using Journal.Core.Model;
+
+namespace Journal.Site.Pages;
+
+/// <summary>Entries as one line each. An entry stands in many lists, as the same line in all.</summary>
+internal sealed class EntryLines(Book book)
+{
+    private readonly ConcurrentDictionary<EntryRef, EntryLineView> lines = new();
+
+    /// <summary>The line of an entry.</summary>
+    public EntryLineView Of(Entry entry) => lines.TryGetValue(entry.Ref, out var line) ? line : lines.GetOrAdd(entry.Ref, Make(entry));
+
+    private EntryLineView Make(Entry entry)
+    {
+        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(book.Showing.Shows).Select(part => book.Part(part).Title).ToList();
+        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
+        if (entry.Milestone is not null)
+        {
+            about.Add("milestone");
+        }
+
+        if (entry.Mistakes.Count > 0)
+        {
+            about.Add(Show.Count(entry.Mistakes.Count, "mistake", "mistakes"));
+        }
+
+        return new EntryLineView(DateView.Of(entry.Date), new LinkView(entry.Title, Addresses.Of(entry.Ref)), Show.Hours(entry.Time), string.Join(" · ", about));
+    }
+}

@@ -37,7 +37,7 @@ public sealed class BackLinks
 
     private BackLinks(MakerJournal journal)
     {
-        var entries = journal.Entries.ToList();
+        var entries = journal.Entries;
         var mistakes = new MistakeIndex(entries);
         foreach (var entry in entries)
         {

@@ -33,7 +33,7 @@ public sealed record Lessons(
 
     private static List<LessonFigure> Figures(MakerJournal journal, IReadOnlyList<MistakeCost> mistakes)
     {
-        var entries = journal.Entries.ToList();
+        var entries = journal.Entries;
         var parts = journal.Builds.ToDictionary(build => build.Id, BuildParts.PartsById);
         var mistakesOf = mistakes
             .SelectMany(cost => new[] { cost.Mistake.Lesson, cost.Mistake.Repeats }.OfType<Id<Lesson>>().Distinct(), (cost, id) => (cost, id))

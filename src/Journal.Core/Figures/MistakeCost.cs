@@ -26,7 +26,7 @@ public sealed record MistakeCost(
     /// <summary>The mistakes of a journal with what they cost, by date, build, entry and number. Each job and purchase counts once.</summary>
     public static IReadOnlyList<MistakeCost> Of(MakerJournal journal)
     {
-        var entries = journal.Entries.ToList();
+        var entries = journal.Entries;
         var index = new MistakeIndex(entries);
         var mending = Mending(entries, index).ToLookup(pair => pair.Mistake, pair => pair.Job);
         var buying = Buying(entries, index).ToLookup(pair => pair.Mistake, pair => pair.Purchase);

@@ -21,11 +21,11 @@ internal static class WordStem
     {
         if (word.EndsWith("eed", StringComparison.Ordinal))
         {
-            return Measure(word[..^3]) > 0 ? word[..^1] : word;
+            return Measure(word.AsSpan(0, word.Length - 3)) > 0 ? word[..^1] : word;
         }
 
         var cut = word.EndsWith("ed", StringComparison.Ordinal) ? 2 : word.EndsWith("ing", StringComparison.Ordinal) ? 3 : 0;
-        return cut > 0 && HasVowel(word[..^cut]) ? Mended(word[..^cut]) : word;
+        return cut > 0 && HasVowel(word.AsSpan(0, word.Length - cut)) ? Mended(word[..^cut]) : word;
     }
 
     // What step 1b leaves: AT → ATE, BL → BLE, IZ → IZE; a double consonant but L, S, Z loses one; (m = 1 and *o) gains an E.
@@ -45,19 +45,38 @@ internal static class WordStem
     }
 
     // Step 1c: (*v*) Y → I.
-    private static string LastY(string word) => word.EndsWith('y') && HasVowel(word[..^1]) ? word[..^1] + "i" : word;
+    private static string LastY(string word) => word.EndsWith('y') && HasVowel(word.AsSpan(0, word.Length - 1)) ? word[..^1] + "i" : word;
 
     // m: how often a run of vowels is followed by a run of consonants.
-    private static int Measure(string stem) =>
-        Enumerable.Range(1, Math.Max(0, stem.Length - 1)).Count(i => IsVowel(stem, i - 1) && !IsVowel(stem, i));
+    private static int Measure(ReadOnlySpan<char> stem)
+    {
+        var runs = 0;
+        for (var i = 1; i < stem.Length; i++)
+        {
+            runs += IsVowel(stem, i - 1) && !IsVowel(stem, i) ? 1 : 0;
+        }
 
-    private static bool HasVowel(string stem) => Enumerable.Range(0, stem.Length).Any(i => IsVowel(stem, i));
+        return runs;
+    }
+
+    private static bool HasVowel(ReadOnlySpan<char> stem)
+    {
+        for (var i = 0; i < stem.Length; i++)
+        {
+            if (IsVowel(stem, i))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     // *o: consonant, vowel, consonant, the last not W, X or Y.
     private static bool EndsShort(string stem) =>
         stem.Length > 2 && !IsVowel(stem, stem.Length - 3) && IsVowel(stem, stem.Length - 2) && !IsVowel(stem, stem.Length - 1)
         && stem[^1] is not ('w' or 'x' or 'y');
 
-    private static bool IsVowel(string word, int i) =>
+    private static bool IsVowel(ReadOnlySpan<char> word, int i) =>
         word[i] is 'a' or 'e' or 'i' or 'o' or 'u' || (word[i] == 'y' && i > 0 && !IsVowel(word, i - 1));
 }

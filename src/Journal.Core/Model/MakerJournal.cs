@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Model;
@@ -48,9 +49,12 @@ public sealed record MakerJournal
     public Build? BegunAs(Plan plan) => Builds.FirstOrDefault(build => build.Id.Value == plan.Id.Value);
 
     /// <summary>All entries of all builds, by date, then build, then id.</summary>
-    public IEnumerable<Entry> Entries =>
-        Builds.SelectMany(build => build.Entries).OrderBy(entry => entry.Date).ThenBy(entry => entry.Build).ThenBy(entry => entry.Id);
+    public IReadOnlyList<Entry> Entries => InOrder.GetValue(Builds, static builds =>
+        [.. builds.SelectMany(build => build.Entries).OrderBy(entry => entry.Date).ThenBy(entry => entry.Build).ThenBy(entry => entry.Id)]);
 
     /// <summary>The date of the latest entry: the “today” of all published figures; null in an empty journal.</summary>
     public DateOnly? LatestDate => Builds.SelectMany(build => build.Entries).Select(entry => (DateOnly?)entry.Date).Max();
+
+    // Many figures ask; entries are put in order once for each list of builds.
+    private static readonly ConditionalWeakTable<IReadOnlyList<Build>, IReadOnlyList<Entry>> InOrder = [];
 }

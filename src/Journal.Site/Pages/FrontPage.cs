@@ -39,13 +39,13 @@ public sealed record FrontPage(
     private static List<FactView> FactsOf(Book book)
     {
         var journal = book.Journal;
-        var first = journal.Entries.FirstOrDefault()?.Date;
+        var first = journal.Entries is [var earliest, ..] ? earliest.Date : (DateOnly?)null;
         var finished = journal.Builds.Count(build => build.Status == BuildStatus.Finished);
         var fixtures = book.Tooling.Tools.Where(tool => tool.MinutesToMake > Minutes.Zero).ToList();
         return
         [
             new FactView("At the bench", Show.Hours(book.Hours.Minutes), first is { } since ? $"since {Show.Month(since)}" : null),
-            new FactView("Entries", Show.Number(journal.Entries.Count())),
+            new FactView("Entries", Show.Number(journal.Entries.Count)),
             new FactView("Builds", Show.Number(journal.Builds.Count), finished > 0 ? $"{Show.Number(finished)} finished" : null),
             new FactView("Lessons", Show.Number(book.Lessons.All.Count), $"heeded {Show.Times(book.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
             new FactView("Tools made", Show.Number(fixtures.Count), Show.Hours(book.Tooling.MinutesToMake)),

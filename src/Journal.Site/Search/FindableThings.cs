@@ -62,7 +62,7 @@ internal static class FindableThings
     {
         var operations = book.Journal.Vocabulary.Operations;
         var spellings = operations.Spellings.Where(spelling => spelling != id.Value && operations.TryFind(spelling, out var meant) && meant == id);
-        var parts = book.ShownEntries.SelectMany(entry => entry.Jobs.Where(job => job.Operations.Contains(id)).SelectMany(job => job.Parts), (entry, share) => new PartRef(entry.Build, share.Part))
+        var parts = book.Index.Jobs[id].Where(job => book.Showing.Shows(job.Entry)).SelectMany(job => job.Job.Parts, (job, share) => new PartRef(job.Entry.Build, share.Part))
             .Distinct().Where(book.Showing.Shows).Select(part => book.Part(part).Title).Distinct().ToList();
         return new Findable(
             FindKind.Operation,

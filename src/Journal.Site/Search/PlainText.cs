@@ -17,6 +17,11 @@ internal static class PlainText
                 continue;
             }
 
+            if (text.Length > 0 && text[^1] != ' ')
+            {
+                text.Append(' ');
+            }
+
             if (block.Inline is { } inline)
             {
                 Append(text, inline);
@@ -25,8 +30,6 @@ internal static class PlainText
             {
                 text.Append(block.Lines.ToString());
             }
-
-            text.Append(' ');
         }
 
         return OneLine(text.ToString());

@@ -12,6 +12,12 @@ internal sealed class Stopping : IDisposable
     /// <summary>How long a command has to end by itself: what is left of a second is for the system.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromMilliseconds(700);
 
+    /// <summary>
+    /// SIGXFSZ of Linux and macOS: a file grew beyond <c>ulimit -f</c>. Heard, so that writing fails with an error that
+    /// can be told (write(2), EFBIG), and the program is not ended without a word.
+    /// </summary>
+    private const PosixSignal FileTooLarge = (PosixSignal)25;
+
     private readonly CancellationTokenSource asked = new();
     private readonly List<PosixSignalRegistration> signals = [];
     private Action<string> say = _ => { };
@@ -41,6 +47,11 @@ internal sealed class Stopping : IDisposable
         foreach (var signal in new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP })
         {
             signals.Add(PosixSignalRegistration.Create(signal, Hear));
+        }
+
+        if (!OperatingSystem.IsWindows())
+        {
+            signals.Add(PosixSignalRegistration.Create(FileTooLarge, request => request.Cancel = true));
         }
     }
 

@@ -12,9 +12,12 @@ internal static class DiskTrouble
     /// <summary>The exception's own words, what they mean where the disk is full, and a remedy.</summary>
     public static string InWords(Exception e) => e switch
     {
-        IOException { HResult: TooLarge } => $"The disk takes no file that large (a limit or a quota): {e.Message.TrimEnd('.')}. Have the limit raised, then try again.",
+        IOException { HResult: TooLarge } => $"The disk takes no file that large (a limit or a quota): {Said(e)}. Have the limit raised, then try again.",
         IOException when Full.Contains(e.HResult) => $"The disk is full: {e.Message.TrimEnd('.')}. Make room on it, then try again.",
         UnauthorizedAccessException => $"{e.Message} Look at its permissions, then try again.",
         _ => e.Message,
     };
+
+    // Where room for a file is asked for beforehand, the library adds which of its arguments was too large.
+    private static string Said(Exception e) => e.Message.Replace(" (Parameter 'value')", "", StringComparison.Ordinal).TrimEnd('.');
 }

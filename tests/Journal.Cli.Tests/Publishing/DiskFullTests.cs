@@ -41,6 +41,23 @@ public sealed class DiskFullTests : IDisposable
         Assert.Equal(["site"], disk.Names());
     }
 
+    [Fact]
+    public async Task Publish_WhereNoFileMayGrow_SaysSoAndKeepsTheOldSite()
+    {
+        Assert.Equal(0, (await journal.Publish()).Status);
+        var old = await journal.Clean();
+        journal.Tell("once more");
+        using var program = RunningProgram.StartBehind(SmallDisk.Quota, journal.Folder, journal.Cache, "publish", "--to", journal.Site);
+
+        var answer = await program.End();
+
+        Assert.Equal((3, ""), (answer.Status, answer.Out));
+        Assert.Matches(@"^The disk takes no file that large \(a limit or a quota\): [^()]+\. Have the limit raised, then try again\.\n", answer.Error);
+        Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
+        Assert.True(journal.Stands(old));
+        Assert.Empty(journal.BesideTheSite());
+    }
+
     [Theory]
     [InlineData(true)]
     [InlineData(false)]

@@ -28,9 +28,11 @@ internal sealed class SmallDisk : IDisposable
     public string Complaint => isDisk ? "The disk is full: " : "The disk takes no file that large";
 
     /// <summary>What a program must stand behind for the disk to be full to it.</summary>
-    // W^X maps a file larger than any quota, and the signal of a quota would end the program before it could say a word.
-    public IReadOnlyList<string> Prefix => isDisk || !isFull ? []
-        : ["env", "--ignore-signal=XFSZ", "DOTNET_EnableWriteXorExecute=0", "prlimit", $"--fsize={LargestFile}"];
+    public IReadOnlyList<string> Prefix => isDisk || !isFull ? [] : Quota;
+
+    /// <summary>What a program must stand behind for a quota.</summary>
+    // W^X maps a file larger than any quota: with it the runtime would end before the program begins.
+    public static IReadOnlyList<string> Quota { get; } = ["env", "DOTNET_EnableWriteXorExecute=0", "prlimit", $"--fsize={LargestFile}"];
 
     /// <summary>How many bytes it has left; a quota has no such number.</summary>
     public long Room => isDisk ? new DriveInfo(Folder).AvailableFreeSpace : 0;

@@ -1,3 +1,5 @@
+using Journal.Core.Writing.Files;
+
 namespace Journal.Cli.Wording;
 
 /// <summary>What kept the program from reading or writing, in a maker's words with a remedy.</summary>
@@ -6,18 +8,12 @@ internal static class DiskTrouble
     // ENOSPC; EDQUOT of Linux and of macOS; ERROR_DISK_FULL and ERROR_HANDLE_DISK_FULL of Windows.
     private static readonly int[] Full = [28, 122, 69, unchecked((int)0x80070070), unchecked((int)0x80070027)];
 
-    // EFBIG: the file system, a quota or `ulimit -f` bounds what one file may be.
-    private const int TooLarge = 27;
-
     /// <summary>The exception's own words, what they mean where the disk is full, and a remedy.</summary>
     public static string InWords(Exception e) => e switch
     {
-        IOException { HResult: TooLarge } => $"The disk takes no file that large (a limit or a quota): {Said(e)}. Have the limit raised, then try again.",
+        IOException { HResult: DiskFile.TooLarge } => $"The disk takes no file that large (a limit or a quota): {e.Message.TrimEnd('.')}. Have the limit raised, then try again.",
         IOException when Full.Contains(e.HResult) => $"The disk is full: {e.Message.TrimEnd('.')}. Make room on it, then try again.",
         UnauthorizedAccessException => $"{e.Message} Look at its permissions, then try again.",
         _ => e.Message,
     };
-
-    // Where room for a file is asked for beforehand, the library adds which of its arguments was too large.
-    private static string Said(Exception e) => e.Message.Replace(" (Parameter 'value')", "", StringComparison.Ordinal).TrimEnd('.');
 }

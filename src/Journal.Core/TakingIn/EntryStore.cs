@@ -1,4 +1,5 @@
 using System.Globalization;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Core.TakingIn;
 
@@ -27,7 +28,7 @@ public static class EntryStore
         {
             foreach (var entry in harvest.Entries)
             {
-                File.WriteAllBytes(Path.Combine(aside, entry.Name), entry.Contents.Span);
+                DiskFile.Write(Path.Combine(aside, entry.Name), entry.Contents.Span);
             }
 
             var name = NewName(buildFolder);

@@ -1,5 +1,6 @@
 using System.Runtime.InteropServices;
 using System.Text;
+using Journal.Core.Writing.Files;
 using Microsoft.Win32.SafeHandles;
 
 namespace Journal.Site.Output;
@@ -17,7 +18,7 @@ internal static partial class FileSystemCalls
         var linked = OperatingSystem.IsWindows() ? CreateHardLink(to, from, 0) : link(from, to) == 0;
         if (!linked)
         {
-            File.Copy(from, to);
+            DiskFile.Copy(from, to);
         }
     }
 

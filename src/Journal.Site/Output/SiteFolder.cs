@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Output;
 
@@ -79,7 +80,7 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        WriteNew(path, bytes);
+        DiskFile.Write(path, bytes);
         lock (written)
         {
             Changed++;
@@ -96,7 +97,7 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        File.Copy(from, path);
+        DiskFile.Copy(from, path);
         lock (written)
         {
             Changed++;
@@ -183,21 +184,7 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        WriteNew(path, bytes);
-    }
-
-    // The framework tells of a file larger than a limit or quota allows (EFBIG) as of a wrong argument.
-    private static void WriteNew(string path, ReadOnlySpan<byte> bytes)
-    {
-        const int TooLarge = 27;
-        try
-        {
-            File.WriteAllBytes(path, bytes);
-        }
-        catch (ArgumentOutOfRangeException e)
-        {
-            throw new IOException($"{path}: {e.Message}", TooLarge);
-        }
+        DiskFile.Write(path, bytes);
     }
 
     private static string At(string folder, string address) => Path.Combine(folder, address.Replace('/', Path.DirectorySeparatorChar));

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Photos;
 
@@ -52,10 +53,10 @@ internal sealed class PictureCache(string folder)
             Directory.CreateDirectory(draft);
             foreach (var (file, contents) in files)
             {
-                File.WriteAllBytes(Path.Combine(draft, file.Name), contents);
+                DiskFile.Write(Path.Combine(draft, file.Name), contents);
             }
 
-            File.WriteAllBytes(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
+            DiskFile.Write(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
             if (Directory.Exists(place))
             {
                 Directory.Delete(place, recursive: true);

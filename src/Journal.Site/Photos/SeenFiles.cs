@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Photos;
 
@@ -55,7 +56,7 @@ internal sealed class SeenFiles
         try
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllBytes(path, JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, Seen>(now, StringComparer.Ordinal), PictureJson.Default.SortedDictionaryStringSeen));
+            DiskFile.Write(path, JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, Seen>(now, StringComparer.Ordinal), PictureJson.Default.SortedDictionaryStringSeen));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -3,6 +3,7 @@ using System.Text;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
+using Journal.Core.Writing.Files;
 using Journal.Site.Search;
 using Journal.Site.Templates;
 using Journal.Site.Text;
@@ -95,7 +96,7 @@ internal sealed class RecordFile
         writer.Write(SHA256.HashData(bytes.GetBuffer().AsSpan(0, (int)bytes.Length)));
         writer.Flush();
         var draft = $"{file}.{Environment.ProcessId}.draft";
-        File.WriteAllBytes(draft, bytes.ToArray());
+        DiskFile.Write(draft, bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
         File.Move(draft, file, overwrite: true);
     }
 

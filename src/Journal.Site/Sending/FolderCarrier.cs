@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Journal.Core.Writing.Files;
 using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
@@ -66,7 +67,7 @@ internal sealed class FolderCarrier(string folder, string site, string journal) 
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         try
         {
-            await File.WriteAllBytesAsync(path + Draft, parcel.Contents, cancellation);
+            await Task.Run(() => DiskFile.Write(path + Draft, parcel.Contents), cancellation);
             File.Move(path + Draft, path, overwrite: true);
         }
         catch

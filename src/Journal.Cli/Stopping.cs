@@ -78,14 +78,14 @@ internal sealed class Stopping : IDisposable
             Thread.Sleep(Timeout.Infinite);
         }
 
-        signals.ForEach(signal => signal.Dispose());
+        // Signals are heard to the end, and come to nothing: one at the very last must not make a command that ended well end as one that was killed.
         asked.Dispose();
     }
 
     private void Hear(PosixSignalContext request)
     {
         request.Cancel = true;
-        if (isHeld && request.Signal == PosixSignal.SIGINT)
+        if (Volatile.Read(ref ended) != 0 || (isHeld && request.Signal == PosixSignal.SIGINT))
         {
             return;
         }
@@ -93,7 +93,14 @@ internal sealed class Stopping : IDisposable
         // A second request will not wait.
         var wait = endsByItself && Interlocked.Increment(ref requests) == 1 ? Grace : TimeSpan.Zero;
         new Thread(() => EndAfter(wait)) { IsBackground = true, Priority = ThreadPriority.Highest }.Start();
-        asked.Cancel();
+        try
+        {
+            asked.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            return; // The command has just ended by itself.
+        }
     }
 
     private void EndAfter(TimeSpan wait)

@@ -10,7 +10,8 @@ namespace Journal.Site.Templates;
 public sealed class TemplateEngine(TemplateFiles files)
 {
     private readonly ConcurrentDictionary<string, Template> parsed = new(StringComparer.Ordinal);
-    private readonly ConcurrentBag<SafeContext> idle = [];
+    // No bag: it keeps what it holds by thread, and what is held here leads back to it, so that neither would ever be let go.
+    private readonly ConcurrentStack<SafeContext> idle = [];
 
     /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one may cost much.</summary>
     internal TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(20);
@@ -23,7 +24,7 @@ public sealed class TemplateEngine(TemplateFiles files)
     {
         var path = $"pages/{template}.html";
         var body = Parse(path);
-        if (!idle.TryTake(out var context))
+        if (!idle.TryPop(out var context))
         {
             context = new SafeContext(new Loader(this));
         }
@@ -56,7 +57,7 @@ public sealed class TemplateEngine(TemplateFiles files)
         }
 
         context.PopGlobal();
-        idle.Add(context);
+        idle.Push(context);
         return text;
     }
 

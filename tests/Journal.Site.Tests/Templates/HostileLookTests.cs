@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Runtime.CompilerServices;
 using Journal.Site.Templates;
 
 namespace Journal.Site.Tests.Templates;
@@ -62,16 +63,42 @@ public sealed class HostileLookTests : IDisposable
     public void Fill_WhatDiffersFromDayToDay_IsRefused(string text) => Assert.Throws<TemplateException>(() => Fill(text));
 
     [Fact]
+    public void Fill_MemberOfWhatIsNoModel_IsRefused() => Assert.Throws<TemplateException>(() => Fill("{{ page.secret }}", page: new { Secret = "kept" }));
+
+    // The preview fills pages all evening long, with a new engine after each save.
+    [Fact]
+    public void Fill_EngineThatNobodyHolds_IsLetGo()
+    {
+        Write("pages/front.html", "{{ 1 + 1 }}");
+        var engine = FillOnceAndLetGo();
+        for (var turn = 0; turn < 10 && engine.IsAlive; turn++)
+        {
+            GC.Collect();
+            GC.WaitForPendingFinalizers();
+        }
+
+        Assert.False(engine.IsAlive);
+    }
+
+    [Fact]
     public void Fill_OtherSums_Work() => Assert.Equal("3 2.5", Fill("{{ math.ceil 2.5 }} {{ math.abs (-2.5) }}"));
 
     public void Dispose() => Directory.Delete(place, recursive: true);
 
-    private string Fill(string text, TimeSpan? longest = null)
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private WeakReference FillOnceAndLetGo()
+    {
+        var engine = new TemplateEngine(TemplateFiles.From(Look));
+        Assert.Equal("2", engine.Fill("front", new { }));
+        return new WeakReference(engine);
+    }
+
+    private string Fill(string text, TimeSpan? longest = null, object? page = null)
     {
         Write("pages/front.html", text);
         var files = TemplateFiles.From(Look);
         var engine = longest is { } limit ? new TemplateEngine(files) { Longest = limit } : new TemplateEngine(files);
-        return engine.Fill("front", new { });
+        return engine.Fill("front", page ?? new { });
     }
 
     private void Write(string name, string text)

@@ -78,7 +78,8 @@ internal sealed class Stopping : IDisposable
             Thread.Sleep(Timeout.Infinite);
         }
 
-        // Signals are heard to the end, and come to nothing: one at the very last must not make a command that ended well end as one that was killed.
+        // Signals are heard to the end, and come to nothing: one at the very last must not make a command that ended well
+        // end as one that was killed.
         asked.Dispose();
     }
 

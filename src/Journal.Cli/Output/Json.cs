@@ -64,11 +64,11 @@ internal static class Json
             case IEnumerable list:
                 WriteList(json, list);
                 break;
-            case Enum:
-                throw new ArgumentException($"A figure holds {value.GetType().Name}.{value}: give its word.", nameof(value));
             case var id when id.GetType() is { IsGenericType: true } type && type.GetGenericTypeDefinition() == typeof(Id<>):
                 json.WriteStringValue(id.ToString());
                 break;
+            case var other when other is Enum || other.GetType().Namespace == nameof(System):
+                throw new ArgumentException($"There is no JSON for {value.GetType().Name} {value}: give its word or its number.", nameof(value));
             default:
                 WriteObject(json, value);
                 break;

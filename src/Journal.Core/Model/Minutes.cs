@@ -75,9 +75,14 @@ public readonly record struct Minutes : IComparable<Minutes>
         return [.. whole.Select(count => new Minutes(count))];
     }
 
-    /// <summary>Shares this time equally among a number of things, exactly.</summary>
+    /// <summary>Shares this time equally among a number of things, exactly: minutes left over go to the first. Among none there are no shares.</summary>
     public IReadOnlyList<Minutes> ShareEqually(int count)
     {
+        if (count == 0)
+        {
+            return [];
+        }
+
         var (whole, left) = (Count / count, Count % count);
         return [.. Enumerable.Range(0, count).Select(at => new Minutes(at < left ? whole + 1 : whole))];
     }

@@ -9,7 +9,7 @@ namespace Journal.Site.Templates;
 /// Lets templates read the properties of page models, by names such as <c>time_taken</c> for <c>TimeTaken</c>, and
 /// nothing else. Which models and properties there are is written down while compiling (<c>Journal.Site.Generator</c>).
 /// </summary>
-internal sealed partial class ViewAccessor : IObjectAccessor
+internal sealed partial class ViewAccessor : ReadingAccessor
 {
     private static readonly ConcurrentDictionary<Type, ViewAccessor> Known = new();
     private readonly Dictionary<string, Func<object, object?>> getters;
@@ -17,34 +17,18 @@ internal sealed partial class ViewAccessor : IObjectAccessor
     private ViewAccessor((string Name, Func<object, object?> Read)[] members) => getters = members.ToDictionary(
         member => StandardMemberRenamer.Rename(member.Name), member => member.Read, StringComparer.Ordinal);
 
+    protected override IReadOnlyCollection<string> Names => getters.Keys;
+
     /// <summary>The accessor of a model; one without members for what is none.</summary>
     public static ViewAccessor Of(Type type) => Known.GetOrAdd(type, static one => new ViewAccessor(MembersOf(one) ?? []));
 
-    public int GetMemberCount(TemplateContext context, SourceSpan span, object target) => getters.Count;
+    public override bool HasMember(TemplateContext context, SourceSpan span, object target, string member) => getters.ContainsKey(member);
 
-    public IEnumerable<string> GetMembers(TemplateContext context, SourceSpan span, object target) => getters.Keys;
-
-    public bool HasMember(TemplateContext context, SourceSpan span, object target, string member) => getters.ContainsKey(member);
-
-    public bool TryGetValue(TemplateContext context, SourceSpan span, object target, string member, out object? value)
+    public override bool TryGetValue(TemplateContext context, SourceSpan span, object target, string member, out object? value)
     {
         value = getters.TryGetValue(member, out var getter) ? getter(target) : null;
         return getter is not null;
     }
-
-    public bool TrySetValue(TemplateContext context, SourceSpan span, object target, string member, object? value) => false;
-
-    public bool TryGetItem(TemplateContext context, SourceSpan span, object target, object index, out object? value)
-    {
-        value = null;
-        return false;
-    }
-
-    public bool TrySetItem(TemplateContext context, SourceSpan span, object target, object index, object? value) => false;
-
-    public bool HasIndexer => false;
-
-    public Type IndexType => typeof(string);
 
     private static partial (string Name, Func<object, object?> Read)[]? MembersOf(Type type);
 }

@@ -33,4 +33,9 @@ public sealed class SharingTests
             Assert.All(shares.Zip(weights), pair =>
                 Assert.InRange(pair.First.Count, Math.Floor((double)count * pair.Second / weights.Sum() - 1e-9), Math.Ceiling((double)count * pair.Second / weights.Sum() + 1e-9)));
         });
+
+    [Fact]
+    public void ShareEqually_AnyTime_IsWhatEqualWeightsGive() =>
+        Gen.Select(Gen.Int[0, 100_000], Gen.Int[0, 12]).Sample((count, among) =>
+            Assert.Equal(new Minutes(count).Share([.. Enumerable.Repeat(1m, among)]), new Minutes(count).ShareEqually(among)));
 }

@@ -37,6 +37,8 @@ public sealed class SimilarLessonsTests
         Assert.Equal([0.52, 0.52, 0.68], new[] { document[0], document[2], document[3] }.Select(weight => Math.Round(weight, 2)));
         Assert.Equal([0.34, 0.52, 0.78], new[] { query[1], query[2], query[3] }.Select(weight => Math.Round(weight, 2)));
         Assert.Equal(0.8, Math.Round(query.Cosine(document), 1));
+        Assert.Equal(query.Cosine(document), document.Cosine(query.Spread(terms: 4)));
+        Assert.Equal(query.Cosine(document), query.Cosine(document.Spread(terms: 4)));
     }
 
     [Fact]

@@ -18,7 +18,7 @@ public static class Cautions
     /// <summary>How many lines an entry has room for.</summary>
     public const int Few = 3;
 
-    private static readonly Dictionary<string, int> Places = CautionReader.Shared.Index().ToDictionary(caution => caution.Item.Id, caution => caution.Index, StringComparer.Ordinal);
+    private static readonly Caution[] MostUrgentFirst = [.. CautionReader.Shared.OrderBy(caution => caution.Kind == CautionKind.Other)];
 
     private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionReader.Shared
         .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
@@ -31,17 +31,17 @@ public static class Cautions
     /// <param name="text">What was written about it.</param>
     public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, string text = "")
     {
-        var called = CautionReader.SharedWords.In(text).ToHashSet();
+        var called = new HashSet<Caution>(CautionReader.SharedWords.In(text), ReferenceEqualityComparer.Instance);
         foreach (var one in work)
         {
             called.UnionWith(CandidatesFor(one).Where(caution => caution.IsCalledForBy(one.Operations, one.Materials)));
         }
 
-        return InOrder(called.OrderBy(caution => Places[caution.Id]));
+        return [.. MostUrgentFirst.Where(called.Contains)];
     }
 
     /// <summary>What an operation may call for, whatever it is done to.</summary>
-    public static IReadOnlyList<Caution> For(Id<Operation> operation) => InOrder(OfOperation[operation]);
+    public static IReadOnlyList<Caution> For(Id<Operation> operation) => [.. MostUrgentFirst.Where(OfOperation[operation].Contains)];
 
     /// <summary>What an entry calls for by its jobs, its words and what its trials ran on.</summary>
     public static IReadOnlyList<Caution> For(Build build, Entry entry) => For(entry.Jobs.Select(job => WorkOf(job, build)), TextOf(entry));
@@ -83,6 +83,4 @@ public static class Cautions
 
     private static string TextOf(Entry entry) =>
         $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
-
-    private static IReadOnlyList<Caution> InOrder(IEnumerable<Caution> called) => [.. called.OrderBy(caution => caution.Kind == CautionKind.Other)];
 }

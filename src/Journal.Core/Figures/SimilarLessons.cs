@@ -1,3 +1,4 @@
+using System.Collections;
 using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
@@ -67,12 +68,20 @@ public sealed class SimilarLessons
         ];
     }
 
-    private HashSet<int> Candidates(int place)
+    private List<int> Candidates(int place)
     {
-        var (found, followed) = (new HashSet<int>(), 0);
+        var (found, seen, followed) = (new List<int>(), new BitArray(lessons.Count) { [place] = true }, 0);
         foreach (var term in vectors[place].Heaviest)
         {
-            found.UnionWith(holders[term].Take(MostFollowed - followed));
+            foreach (var other in holders[term].AsSpan(0, Math.Min(holders[term].Length, MostFollowed - followed)))
+            {
+                if (!seen[other])
+                {
+                    seen[other] = true;
+                    found.Add(other);
+                }
+            }
+
             followed += holders[term].Length;
             if (followed >= MostFollowed)
             {
@@ -80,7 +89,6 @@ public sealed class SimilarLessons
             }
         }
 
-        found.Remove(place);
         return found;
     }
 

@@ -133,6 +133,10 @@ public sealed class JournalReader
             var (build, parts, _) = builds[files[i].Build];
             var scope = NewScope(files[i].Entry);
             read[i] = (new EntryReader(folder, build.Id, parts, scope).Read(), scope);
+            if (read[i].Draft is not null)
+            {
+                scope.Text = null; // Only of a lost entry it is asked for; ten years of texts are a lot to hold.
+            }
         });
         foreach (var ((draft, scope), file) in read.Zip(files))
         {

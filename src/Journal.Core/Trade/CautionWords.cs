@@ -9,6 +9,9 @@ public sealed class CautionWords
     private readonly FrozenDictionary<string, (string Phrase, Caution Caution)[]> phrases;
     private readonly FrozenDictionary<string, (string Phrase, Caution Caution)[]>.AlternateLookup<ReadOnlySpan<char>> lookup;
 
+    // The lengths of the runs that begin with a small letter a to z, a bit each (the last for all beyond): most words of a text are none of them.
+    private readonly ulong[] lengths = new ulong[128];
+
     /// <summary>The words of some cautions.</summary>
     public CautionWords(IEnumerable<Caution> cautions)
     {
@@ -17,12 +20,16 @@ public sealed class CautionWords
             .GroupBy(one => one.Phrase[..RunAt(one.Phrase, 0)], StringComparer.OrdinalIgnoreCase)
             .ToFrozenDictionary(group => group.Key, group => group.ToArray(), StringComparer.OrdinalIgnoreCase);
         lookup = phrases.GetAlternateLookup<ReadOnlySpan<char>>();
+        foreach (var run in phrases.Keys.Where(run => char.IsAsciiLetter(run[0])))
+        {
+            lengths[run[0] | ' '] |= BitOf(run.Length);
+        }
     }
 
     /// <summary>The cautions of which a word or phrase stands in a text, whole and in letters of either case.</summary>
     public IReadOnlySet<Caution> In(string text)
     {
-        var found = new HashSet<Caution>();
+        var found = new HashSet<Caution>(ReferenceEqualityComparer.Instance);
         for (var at = 0; at < text.Length;)
         {
             var end = RunAt(text, at);
@@ -32,7 +39,7 @@ public sealed class CautionWords
                 continue;
             }
 
-            if (lookup.TryGetValue(text.AsSpan(at, end - at), out var candidates))
+            if (MayBegin(text[at], end - at) && lookup.TryGetValue(text.AsSpan(at, end - at), out var candidates))
             {
                 foreach (var (phrase, caution) in candidates)
                 {
@@ -48,6 +55,10 @@ public sealed class CautionWords
 
         return found;
     }
+
+    private bool MayBegin(char letter, int length) => !char.IsAsciiLetter(letter) || (lengths[letter | ' '] & BitOf(length)) != 0;
+
+    private static ulong BitOf(int length) => 1UL << Math.Min(length, 63);
 
     private static bool StandsAt(string text, int at, string phrase)
     {

@@ -124,7 +124,7 @@ internal sealed class RecordFile
             to.Write(term.Key);
             to.Write(term.Value);
         });
-        WriteList(to, [.. record.Entries], entry =>
+        WriteList(to, record.Entries, entry =>
         {
             to.Write(entry.Key);
             to.Write(entry.Value.Facts);
@@ -157,12 +157,12 @@ internal sealed class RecordFile
         to.Write(slot.Length);
         to.Write((byte)slot.Kind);
         to.Write(slot.About);
-        WriteList(to, [.. slot.Answers.Links], link =>
+        WriteList(to, slot.Answers.Links, link =>
         {
             to.Write(link.Key);
             WriteMaybe(to, link.Value);
         });
-        WriteList(to, [.. slot.Answers.Pictures], picture =>
+        WriteList(to, slot.Answers.Pictures, picture =>
         {
             to.Write(picture.Key);
             to.Write(picture.Value is not null);
@@ -184,7 +184,7 @@ internal sealed class RecordFile
             ReadList(from, () => KeyValuePair.Create(from.ReadString(), ReadMaybe(from))).ToDictionary(StringComparer.Ordinal),
             ReadList(from, () => KeyValuePair.Create(from.ReadString(), from.ReadBoolean() ? new TextPicture(ReadMaybe(from), new Html(from.ReadString())) : null)).ToDictionary(StringComparer.Ordinal)));
 
-    private static void WriteStamps(BinaryWriter to, IReadOnlyDictionary<string, FileStamp> stamps) => WriteList(to, [.. stamps], file =>
+    private static void WriteStamps(BinaryWriter to, IReadOnlyDictionary<string, FileStamp> stamps) => WriteList(to, stamps, file =>
     {
         to.Write(file.Key);
         to.Write(file.Value.Length);

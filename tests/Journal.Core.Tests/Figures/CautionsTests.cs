@@ -86,6 +86,13 @@ public sealed class CautionsTests
     }
 
     [Fact]
+    public void Words_EveryPhraseOfEveryCaution_IsFoundInLettersOfEitherCase() => Assert.All(
+        CautionReader.Shared.SelectMany(caution => caution.Words, (caution, phrase) => (caution, phrase)),
+        one => Assert.All(
+            (string[])[$"On {one.phrase}.", $"({one.phrase.ToUpperInvariant()})", one.phrase],
+            text => Assert.Contains(one.caution, CautionReader.SharedWords.In(text))));
+
+    [Fact]
     public void FewOf_ManyCalled_KeepsEveryOneOfTheFourKinds()
     {
         var called = Cautions.For([new([new("turning"), new("milling"), new("hardening"), new("wiring"), new("leak-testing")], [])], "on steam");

@@ -4,6 +4,7 @@ using System.Text.Unicode;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
 using Journal.Core.Reading.Text;
+using Microsoft.Win32.SafeHandles;
 
 namespace Journal.Core.Reading.Files;
 
@@ -27,22 +28,34 @@ internal static class TextFile
                 return "";
             }
 
-            using var stream = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            if (stream.Length > LargestFile)
+            using var handle = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            var length = RandomAccess.GetLength(handle);
+            if (length > LargestFile)
             {
-                log.Add(ProblemTable.FileTooLarge, start, Size(stream.Length), Size(LargestFile));
+                log.Add(ProblemTable.FileTooLarge, start, Size(length), Size(LargestFile));
                 return null;
             }
 
-            var bytes = new byte[stream.Length];
-            var count = stream.ReadAtLeast(bytes, bytes.Length, throwOnEndOfStream: false);
-            return Decode(bytes.AsSpan(0, count), file, log);
+            var bytes = new byte[length];
+            return Decode(bytes.AsSpan(0, ReadAll(handle, bytes)), file, log);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or NotSupportedException)
         {
             log.Add(ProblemTable.NotReadable, start, e.Message);
             return null;
         }
+    }
+
+    // Less than there seemed to be where someone shortens the file meanwhile.
+    private static int ReadAll(SafeFileHandle handle, Span<byte> bytes)
+    {
+        var count = 0;
+        while (count < bytes.Length && RandomAccess.Read(handle, bytes[count..], count) is > 0 and var more)
+        {
+            count += more;
+        }
+
+        return count;
     }
 
     private static string? Decode(ReadOnlySpan<byte> bytes, string file, ProblemLog log)
@@ -52,13 +65,12 @@ internal static class TextFile
             bytes = bytes[Encoding.UTF8.Preamble.Length..];
         }
 
-        var good = LengthOfText(bytes);
-        if (good == bytes.Length)
+        if (Utf8.IsValid(bytes) && !bytes.Contains((byte)0))
         {
             return Strict.GetString(bytes);
         }
 
-        log.Add(ProblemTable.NotUtf8, PlaceBehind(bytes, good, file));
+        log.Add(ProblemTable.NotUtf8, PlaceBehind(bytes, LengthOfText(bytes), file));
         return null;
     }
 

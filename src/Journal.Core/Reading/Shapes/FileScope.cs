@@ -18,7 +18,7 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
     public bool IsVocabularyWhole { get; init; } = true;
 
-    /// <summary>The file's text, where it could be had.</summary>
+    /// <summary>The file's text, where it could be had and may still be asked for.</summary>
     public string? Text { get; set; }
 
     public ProblemLog Log { get; } = new();

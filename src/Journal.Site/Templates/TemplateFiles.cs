@@ -43,7 +43,7 @@ public sealed class TemplateFiles
     }
 
     /// <summary>A maker's own look: a copy of ours, changed. What the copy lacks is taken from ours; links and names with a dot first are left.</summary>
-    /// <exception cref="TemplateException">The folder does not exist.</exception>
+    /// <exception cref="TemplateException">The folder does not exist, or two names differ in case alone.</exception>
     public static TemplateFiles From(string folder)
     {
         if (!Directory.Exists(folder))
@@ -62,7 +62,23 @@ public sealed class TemplateFiles
             }
         }
 
-        return new TemplateFiles(files);
+        return AlikeIn(files.Keys) is ({ } one, { } other)
+            ? throw new TemplateException($"{one} and {other} differ in case alone, and many systems know only one file by both names. Rename the one in {folder}, or give it the name of ours that it stands for.")
+            : new TemplateFiles(files);
+    }
+
+    private static (string One, string Other)? AlikeIn(IEnumerable<string> names)
+    {
+        var seen = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        foreach (var name in names)
+        {
+            if (!seen.TryAdd(name, name))
+            {
+                return (seen[name], name);
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The text of a template; null where there is none of that name.</summary>

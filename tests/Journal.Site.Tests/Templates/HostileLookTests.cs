@@ -83,6 +83,28 @@ public sealed class HostileLookTests : IDisposable
     [Fact]
     public void Fill_OtherSums_Work() => Assert.Equal("3 2.5", Fill("{{ math.ceil 2.5 }} {{ math.abs (-2.5) }}"));
 
+    [Theory]
+    [InlineData("Style.css", "style.css")]
+    [InlineData("pages/Entry.html", "pages/entry.html")]
+    [InlineData("Pieces/top.html", "pieces/top.html")]
+    public void From_NameThatDiffersFromOneOfOursInCaseAlone_IsRefused(string name, string ours)
+    {
+        Write(name, "x");
+
+        var fault = Assert.Throws<TemplateException>(() => TemplateFiles.From(Look));
+
+        Assert.Equal($"{name} and {ours} differ in case alone, and many systems know only one file by both names. Rename the one in {Look}, or give it the name of ours that it stands for.", fault.Message);
+    }
+
+    [Fact]
+    public void From_OtherNames_AreTaken()
+    {
+        Write("extra/Drawing.svg", "x");
+        Write("style.css", "x");
+
+        Assert.Contains("extra/Drawing.svg", TemplateFiles.From(Look).Paths);
+    }
+
     public void Dispose() => Directory.Delete(place, recursive: true);
 
     [MethodImpl(MethodImplOptions.NoInlining)]

@@ -21,7 +21,8 @@ internal sealed class SourceLines
         try
         {
             var file = new FileInfo(path);
-            return new SourceLines(file.Exists && file.Length <= Largest ? File.ReadAllText(path, Encoding.UTF8).Split('\n') : []);
+            // Links may lead to what has no end; pipes have no length, and opening one could wait for ever.
+            return new SourceLines(file is { Exists: true, LinkTarget: null, Length: > 0 and <= Largest } ? File.ReadAllText(path, Encoding.UTF8).Split('\n') : []);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -3,6 +3,9 @@ namespace Journal.Site.Output;
 /// <summary>Where a site goes: a folder that is empty, missing, or was published before.</summary>
 internal static class Destination
 {
+    /// <summary>As many as Linux follows (path_resolution(7)).</summary>
+    private const int MostLinks = 40;
+
     private static readonly StringComparison Comparison = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
 
     /// <summary>The real path of a folder that may be written.</summary>
@@ -41,19 +44,42 @@ internal static class Destination
     private static bool IsAtOrAbove(string folder, string inner) =>
         inner.Equals(folder, Comparison) || inner.StartsWith(folder + Path.DirectorySeparatorChar, Comparison);
 
-    // With links followed all the way: a site behind a link is swapped where it really lies, and the journal is known
-    // by whatever name.
+    // With links followed all the way, each step of the way that a link leads too: a site behind a link is swapped where
+    // it really lies, and the journal is known by whatever name.
     internal static string RealPath(string path)
     {
-        var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
-        if (Path.GetDirectoryName(full) is not { } parent)
+        var full = Path.GetFullPath(path);
+        var real = Path.GetPathRoot(full)!;
+        var ahead = new Stack<string>(Steps(full[real.Length..]));
+        var links = 0;
+        while (ahead.TryPop(out var step))
         {
-            return full;
+            var here = step == ".." ? Path.GetDirectoryName(real) ?? real : Path.Combine(real, step);
+            if (step == ".." || new DirectoryInfo(here).LinkTarget is not { } target)
+            {
+                real = here;
+                continue;
+            }
+
+            if (++links > MostLinks)
+            {
+                throw new PublishingException($"{path} goes through links that lead round in a circle. Name the folder itself.");
+            }
+
+            var root = Path.GetPathRoot(target)!;
+            real = root.Length > 0 ? root : real;
+            foreach (var further in Steps(target[root.Length..]))
+            {
+                ahead.Push(further);
+            }
         }
 
-        var here = Path.Combine(RealPath(parent), Path.GetFileName(full));
-        return new DirectoryInfo(here) is { LinkTarget: not null } link && link.ResolveLinkTarget(returnFinalTarget: true) is { } target
-            ? Path.TrimEndingDirectorySeparator(target.FullName)
-            : here;
+        return real;
     }
+
+    // The last first, to be taken from a stack.
+    private static IEnumerable<string> Steps(string path) => path
+        .Split([Path.DirectorySeparatorChar, Path.AltDirectorySeparatorChar], StringSplitOptions.RemoveEmptyEntries)
+        .Where(step => step != ".")
+        .Reverse();
 }

@@ -25,7 +25,9 @@ internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateT
 
         try
         {
-            var files = JsonSerializer.Deserialize(File.ReadAllBytes(path), FileListJson.Default.DictionaryStringString) ?? throw new JsonException();
+            // Pipes have no length; opening one could wait for ever.
+            var bytes = new FileInfo(path).Length == 0 ? [] : File.ReadAllBytes(path);
+            var files = JsonSerializer.Deserialize(bytes, FileListJson.Default.DictionaryStringString) ?? throw new JsonException();
             return new Manifest(files, File.GetLastWriteTimeUtc(path));
         }
         catch (JsonException e)

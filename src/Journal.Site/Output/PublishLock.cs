@@ -20,6 +20,11 @@ internal sealed class PublishLock : IDisposable
     /// <exception cref="PublishingException">Another publish has it.</exception>
     public static PublishLock Take(string path, string target)
     {
+        if (IsForeign(path))
+        {
+            throw NotOurs(path);
+        }
+
         var mine = string.Create(CultureInfo.InvariantCulture, $"{Environment.ProcessId} {DateTime.UtcNow:yyyy-MM-dd'T'HH:mm:ss.fffffff'Z'} {Guid.NewGuid():N}");
         while (true)
         {
@@ -46,6 +51,10 @@ internal sealed class PublishLock : IDisposable
 
                 file.Dispose();
             }
+            catch (NotSupportedException)
+            {
+                throw NotOurs(path); // A pipe.
+            }
             catch (IOException e) when (IsHeld(e))
             {
                 throw new PublishingException($"Another publish is writing to {target}{Holder(path)}. Let it finish, then try again.", e);
@@ -53,16 +62,30 @@ internal sealed class PublishLock : IDisposable
         }
     }
 
+    // Any name may be taken already: what is no account of a publish is not written over, and no link is followed.
+    private static bool IsForeign(string path) =>
+        Directory.Exists(path)
+        || new FileInfo(path) is { LinkTarget: not null }
+        || (new FileInfo(path) is { Exists: true, Length: > 0 } file && (file.Length > LongestAccount || (FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is null)));
+
+    private static PublishingException NotOurs(string path) =>
+        new($"{path} stands where a publish leaves word that it is at work, and no publish wrote it. Move it or give it another name; nothing was touched.");
+
     /// <summary>Lets go, and takes the file away.</summary>
     public void Dispose() => file.Dispose();
 
     // Who it says it is: ", process 4711, since 21:04:30"; nothing where that cannot be read.
     private static string Holder(string path) =>
-        FileSystemCalls.ReadPastLock(path, LongestAccount)?.Split(' ') is [var process, var since, _]
+        FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is var (process, since)
+            ? string.Create(CultureInfo.InvariantCulture, $": process {process}, since {since.ToLocalTime():HH:mm:ss}")
+            : "";
+
+    private static (int Process, DateTime Since)? Account(string text) =>
+        text.Split(' ') is [var process, var since, _]
         && int.TryParse(process, NumberStyles.None, CultureInfo.InvariantCulture, out var id)
         && DateTime.TryParse(since, CultureInfo.InvariantCulture, DateTimeStyles.RoundtripKind, out var time)
-            ? string.Create(CultureInfo.InvariantCulture, $": process {id}, since {time.ToLocalTime():HH:mm:ss}")
-            : "";
+            ? (id, time)
+            : null;
 
     /// <summary>Whether opening a file failed because another program has it locked.</summary>
     // EWOULDBLOCK of Linux and of macOS, ERROR_SHARING_VIOLATION of Windows.

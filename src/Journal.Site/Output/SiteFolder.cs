@@ -32,6 +32,17 @@ internal sealed class SiteFolder : IDisposable
         before = Manifest.Of(target) ?? Manifest.None;
         isFirst = !Directory.Exists(target);
         Directory.CreateDirectory(staging);
+
+        try
+        {
+            // From the first moment on, so that what is left after a kill is known to be ours.
+            DiskFile.Write(At(staging, Manifest.FileName), Manifest.ToBytes([]));
+        }
+        catch
+        {
+            Discard(staging);
+            throw;
+        }
     }
 
     /// <summary>Whether a publish before this one had been cut off, and what it left was cleared away.</summary>
@@ -162,10 +173,7 @@ internal sealed class SiteFolder : IDisposable
     {
         try
         {
-            if (Directory.Exists(folder))
-            {
-                Directory.Delete(folder, recursive: true);
-            }
+            Delete(folder);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -180,6 +188,7 @@ internal sealed class SiteFolder : IDisposable
         var (old, path) = (Path.Combine(target, Manifest.FileName), Path.Combine(staging, Manifest.FileName));
         if (Changed == 0 && File.Exists(old) && bytes.AsSpan().SequenceEqual(File.ReadAllBytes(old)))
         {
+            File.Delete(path);
             FileSystemCalls.LinkOrCopy(old, path);
             return;
         }
@@ -189,10 +198,9 @@ internal sealed class SiteFolder : IDisposable
 
     private static string At(string folder, string address) => Path.Combine(folder, address.Replace('/', Path.DirectorySeparatorChar));
 
-    // Size and time tell; what is younger than the last publish was touched by someone else and is read again.
-    private bool IsIntact(string path, ReadOnlySpan<byte> bytes) =>
-        new FileInfo(path) is { Exists: true } file && file.LinkTarget is null && file.Length == bytes.Length
-        && (file.LastWriteTimeUtc <= before.WrittenUtc || bytes.SequenceEqual(File.ReadAllBytes(path)));
+    // Read, for times tell nothing: whoever puts an older file back gives it its older time too.
+    private static bool IsIntact(string path, ReadOnlySpan<byte> bytes) =>
+        new FileInfo(path) is { Exists: true, LinkTarget: null } file && file.Length == bytes.Length && bytes.SequenceEqual(File.ReadAllBytes(path));
 
     private bool IsUntouched(string path, long length) =>
         new FileInfo(path) is { Exists: true, LinkTarget: null } file && file.Length == length && file.LastWriteTimeUtc <= before.WrittenUtc;
@@ -255,9 +263,17 @@ internal sealed class SiteFolder : IDisposable
         }
 
         // A publish leaves no empty folder, so this one is not ours.
+        var kept = At(staging, prefix);
         if (isEmpty)
         {
-            Directory.CreateDirectory(At(staging, prefix));
+            Directory.CreateDirectory(kept);
+        }
+
+        if (!OperatingSystem.IsWindows() && Directory.Exists(kept))
+        {
+            // Who may look into a folder is its owner's choice, and stays.
+            const UnixFileMode Ours = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+            File.SetUnixFileMode(kept, folder.UnixFileMode | Ours);
         }
     }
 
@@ -280,24 +296,53 @@ internal sealed class SiteFolder : IDisposable
 
     private bool Recover()
     {
-        var wasCutOff = Directory.Exists(retired) || Directory.Exists(staging);
-        if (Directory.Exists(retired))
+        foreach (var folder in (string[])[retired, staging])
         {
-            if (Directory.Exists(target))
+            if (!IsOurs(folder))
             {
-                Directory.Delete(retired, recursive: true);
+                throw new PublishingException($"{folder} stands where a publish works, and no publish made it. Move it or give it another name; nothing was touched.");
+            }
+        }
+
+        var wasCutOff = Directory.Exists(retired) || Directory.Exists(staging);
+        if (Directory.Exists(retired) && !Directory.Exists(target))
+        {
+            Directory.Move(retired, target);
+        }
+
+        Delete(retired);
+        Delete(staging);
+        return wasCutOff;
+    }
+
+    // A site, begun or whole, or an empty folder; or nothing at all.
+    private static bool IsOurs(string folder) => new DirectoryInfo(folder) switch
+    {
+        { LinkTarget: not null } => false,
+        { Exists: true } there => !there.EnumerateFileSystemInfos().Any() || File.Exists(At(folder, Manifest.FileName)),
+        _ => !File.Exists(folder),
+    };
+
+    // The manifest last: what is left when this is cut off is still known to be ours.
+    private static void Delete(string folder)
+    {
+        if (!Directory.Exists(folder))
+        {
+            return;
+        }
+
+        foreach (var found in new DirectoryInfo(folder).EnumerateFileSystemInfos().Where(found => found.Name != Manifest.FileName))
+        {
+            if (found is DirectoryInfo { LinkTarget: null } inner)
+            {
+                inner.Delete(recursive: true);
             }
             else
             {
-                Directory.Move(retired, target);
+                found.Delete();
             }
         }
 
-        if (Directory.Exists(staging))
-        {
-            Directory.Delete(staging, recursive: true);
-        }
-
-        return wasCutOff;
+        Directory.Delete(folder, recursive: true);
     }
 }

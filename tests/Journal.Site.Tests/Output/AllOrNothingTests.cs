@@ -145,7 +145,7 @@ public class AllOrNothingTests
         using var journal = JournalOnDisk.Small();
         var site = journal.Publish();
         var whole = site.Hashes;
-        journal.With(".site.being-written/index.html", "Half a pa").With(".site.being-written/vice/stray.html", "Half").With(".site.publishing", "4711 2025-10-01T20:00:00.0000000Z 0");
+        journal.With(".site.being-written/.published-site.json", "{}").With(".site.being-written/index.html", "Half a pa").With(".site.being-written/vice/stray.html", "Half").With(".site.publishing", "4711 2025-10-01T20:00:00.0000000Z 0");
 
         journal.Publish();
 
@@ -175,7 +175,7 @@ public class AllOrNothingTests
         using var journal = JournalOnDisk.Small();
         var site = journal.Publish();
         var whole = site.Hashes;
-        journal.With(".site.retired/index.html", "Old.");
+        journal.With(".site.retired/index.html", "Old.").With(".site.retired/.published-site.json", "{}");
 
         journal.Publish();
 

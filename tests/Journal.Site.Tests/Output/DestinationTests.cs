@@ -61,6 +61,42 @@ public class DestinationTests
         Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf($"above/{Path.GetFileName(journal.Folder)}")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Publish_ThroughALinkThatGoesThroughAnother_IsKnownForWhatItIs()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare();
+        Directory.CreateSymbolicLink(elsewhere.PathOf("dot"), ".");
+        Directory.CreateSymbolicLink(elsewhere.PathOf("up"), Path.GetDirectoryName(journal.Folder)!);
+        Directory.CreateSymbolicLink(elsewhere.PathOf("journal"), $"dot/up/{Path.GetFileName(journal.Folder)}");
+        Directory.CreateSymbolicLink(elsewhere.PathOf("inside"), "dot/journal/drill/../.");
+
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("journal")), StringComparison.Ordinal);
+        Assert.Contains("holds the journal", Refused(journal, elsewhere.PathOf("inside")), StringComparison.Ordinal);
+    }
+
+    // As the system does: a step up from a link is a step up from where it leads.
+    [Fact]
+    public void RealPath_StepUpFromALink_IsFromWhereItLeads()
+    {
+        using var place = JournalOnDisk.Bare();
+        Directory.CreateDirectory(place.PathOf("deep/a"));
+        Directory.CreateSymbolicLink(place.PathOf("other"), "deep/a");
+        Directory.CreateSymbolicLink(place.PathOf("link"), "other/../b");
+
+        Assert.Equal(Path.Combine(Destination.RealPath(place.Folder), "deep", "b"), Destination.RealPath(place.PathOf("link")));
+    }
+
+    [Fact]
+    public void Publish_ToLinksThatLeadRoundInACircle_IsRefused()
+    {
+        using var journal = JournalOnDisk.Small();
+        Directory.CreateSymbolicLink(journal.PathOf("one"), "two");
+        Directory.CreateSymbolicLink(journal.PathOf("two"), "one");
+
+        Assert.Contains("round in a circle", Refused(journal, "one"), StringComparison.Ordinal);
+    }
+
     // What the folder is called in the order does not matter; where a link within it leads does.
     [Fact]
     public void Publish_ToOtherFilesBehindALink_IsRefusedAndTouchesNothing()

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using Journal.Cli.Tests;
 using Journal.Site.Output;
 using Journal.Site.Tests.Publishing;
@@ -23,6 +24,65 @@ public class ForeignFilesTests
         Assert.Equal("Mine.", site.Text("drill/mine/note.txt"));
         Assert.True(Directory.Exists(site.PathOf("drill/mine/empty")));
         Assert.True(Directory.Exists(site.PathOf(".git/refs/tags")));
+    }
+
+    [Theory]
+    [InlineData(".site.publishing")]
+    [InlineData(".site.being-written")]
+    [InlineData(".site.retired")]
+    public void Publish_WhereAFileHasTheNameOfOneOfItsOwn_RefusesAndKeepsIt(string name)
+    {
+        using var journal = JournalOnDisk.Small().With(name, "Mine, 2 pages.");
+
+        Assert.Contains(name, Refused(journal), StringComparison.Ordinal);
+        Assert.Equal("Mine, 2 pages.", File.ReadAllText(journal.PathOf(name)));
+        Assert.False(Directory.Exists(journal.PathOf("site")));
+    }
+
+    [Theory]
+    [InlineData(".site.publishing")]
+    [InlineData(".site.being-written")]
+    [InlineData(".site.retired")]
+    public void Publish_WhereAFolderHasTheNameOfOneOfItsOwn_RefusesAndKeepsIt(string name)
+    {
+        using var journal = JournalOnDisk.Small().With($"{name}/note.txt", "Mine.");
+
+        Assert.Contains(name, Refused(journal), StringComparison.Ordinal);
+        Assert.Equal("Mine.", File.ReadAllText(journal.PathOf($"{name}/note.txt")));
+    }
+
+    [Theory]
+    [InlineData(".site.publishing", "victim.txt")]
+    [InlineData(".site.being-written", "victim")]
+    [InlineData(".site.retired", "victim")]
+    [InlineData(".site.publishing", "nowhere")]
+    [InlineData(".site.being-written", "nowhere")]
+    public void Publish_WhereALinkHasTheNameOfOneOfItsOwn_DoesNotFollowIt(string name, string to)
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare().With("victim.txt", "Mine.").With("victim/note.txt", "Mine.");
+        File.CreateSymbolicLink(journal.PathOf(name), elsewhere.PathOf(to));
+        var before = new SiteOnDisk(elsewhere.Folder).Hashes;
+
+        Assert.Contains(name, Refused(journal), StringComparison.Ordinal);
+        Assert.Equal(before, new SiteOnDisk(elsewhere.Folder).Hashes);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void Publish_OverFoldersThatNotEveryoneMayLookInto_LeavesThemSo()
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        const UnixFileMode Mine = UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute;
+        Directory.CreateDirectory(site.PathOf("private"), Mine);
+        File.WriteAllText(site.PathOf("private/note.txt"), "Mine.");
+        File.SetUnixFileMode(site.Folder, Mine | UnixFileMode.GroupRead | UnixFileMode.GroupExecute);
+
+        journal.Change(Changes.Quill, "1h01", "1h31").Publish();
+
+        Assert.Equal(Mine, File.GetUnixFileMode(site.PathOf("private")));
+        Assert.Equal(Mine | UnixFileMode.GroupRead | UnixFileMode.GroupExecute, File.GetUnixFileMode(site.Folder));
     }
 
     [Fact]
@@ -103,4 +163,6 @@ public class ForeignFilesTests
         Assert.Contains("damaged", Assert.Throws<PublishingException>(() => journal.PublishTo("site")).Message, StringComparison.Ordinal);
         Assert.Equal(before, site.Hashes);
     }
+
+    private static string Refused(JournalOnDisk journal) => Assert.Throws<PublishingException>(() => journal.PublishTo("site")).Message;
 }

@@ -115,6 +115,20 @@ public class SameBytesTests
     }
 
     [Fact]
+    public void Publish_OverAnOlderFileOfTheSameLength_PutsItRight()
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        var whole = site.Hashes;
+        File.WriteAllText(site.PathOf("index.html"), string.Concat(site.Text("index.html").Reverse()));
+        File.SetLastWriteTimeUtc(site.PathOf("index.html"), new DateTime(2020, 1, 1, 0, 0, 0, DateTimeKind.Utc));
+
+        journal.Publish();
+
+        Assert.Equal(whole, site.Hashes);
+    }
+
+    [Fact]
     public void Publish_OverAFileThatSomeoneTookAway_PutsItBack()
     {
         using var journal = JournalOnDisk.Small();

@@ -133,7 +133,7 @@ public sealed class DamagedRecordTests : IDisposable
         Edit();
         Publish();
         Edit();
-        elsewhere.With(".site.being-written/index.html", "Half a pa").With(".site.publishing", "4711 2025-10-01T20:00:00.0000000Z 0");
+        elsewhere.With(".site.being-written/.published-site.json", "{}").With(".site.being-written/index.html", "Half a pa").With(".site.publishing", "4711 2025-10-01T20:00:00.0000000Z 0");
 
         Assert.True(Publish().WasRead);
         AssertRight();

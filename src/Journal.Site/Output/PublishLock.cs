@@ -51,10 +51,6 @@ internal sealed class PublishLock : IDisposable
 
                 file.Dispose();
             }
-            catch (NotSupportedException)
-            {
-                throw NotOurs(path); // A pipe.
-            }
             catch (IOException e) when (IsHeld(e))
             {
                 throw new PublishingException($"Another publish is writing to {target}{Holder(path)}. Let it finish, then try again.", e);
@@ -63,10 +59,28 @@ internal sealed class PublishLock : IDisposable
     }
 
     // Any name may be taken already: what is no account of a publish is not written over, and no link is followed.
-    private static bool IsForeign(string path) =>
-        Directory.Exists(path)
-        || new FileInfo(path) is { LinkTarget: not null }
-        || (new FileInfo(path) is { Exists: true, Length: > 0 } file && (file.Length > LongestAccount || (FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is null)));
+    private static bool IsForeign(string path) => Directory.Exists(path) || new FileInfo(path) switch
+    {
+        { LinkTarget: not null } => true,
+        { Exists: false } => false,
+        { Length: 0 } => IsPipe(path),
+        { Length: > LongestAccount } => true,
+        _ => FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is null,
+    };
+
+    private static bool IsPipe(string path)
+    {
+        try
+        {
+            // To read and to write at once, which waits for nobody at the other end.
+            using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, 0);
+            return !file.CanSeek;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false; // Held by another publish, or gone.
+        }
+    }
 
     private static PublishingException NotOurs(string path) =>
         new($"{path} stands where a publish leaves word that it is at work, and no publish wrote it. Move it or give it another name; nothing was touched.");

@@ -41,6 +41,47 @@ public sealed class OddFilesTests
     }
 
     [Fact]
+    public async Task Check_PipesAndLinksToDevicesWithNamesThatAreRead_ShowsNoLineOfThem()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var journal = JournalOnDisk.Small();
+        File.CreateSymbolicLink(journal.PathOf("drill/2025-09-30-zero.md"), "/dev/zero");
+        File.Delete(journal.PathOf("journal.yaml"));
+        await Pipe(journal.PathOf("journal.yaml"), journal.PathOf("drill/2025-09-30-pipe.md"));
+
+        var answer = await Task.Run(() => journal.AskToday("check")).WaitAsync(Patience);
+
+        Assert.Equal(1, answer.Status);
+        Assert.Contains("drill/2025-09-30-zero.md", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("`title` is missing", answer.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(".site.publishing", "no publish wrote it")]
+    [InlineData("site/.published-site.json", "is damaged")]
+    public async Task Publish_WherePipesHaveNamesOfItsOwn_RefusesAndLeavesThem(string name, string why)
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        using var journal = JournalOnDisk.Small();
+        Directory.CreateDirectory(journal.PathOf("site"));
+        await Pipe(journal.PathOf(name));
+
+        var answer = await Task.Run(() => journal.AskToday("publish", "--to", "site")).WaitAsync(Patience);
+
+        Assert.Equal(3, answer.Status);
+        Assert.Contains(why, answer.Error, StringComparison.Ordinal);
+        Assert.True(File.Exists(journal.PathOf(name)));
+    }
+
+    [Fact]
     public void Publish_WithThousandsOfOtherFiles_DoesNotMindThem()
     {
         using var journal = JournalOnDisk.Small();

@@ -1,6 +1,11 @@
 #!/usr/bin/env bash
 # Installs what the tests need and runs all of them. The last line says how many passed and failed; skipping is not passing.
 set -u
+# Some tests stop the program as Ctrl-C does. Behind `&` or nohup a shell starts programs that do not hear it, and they
+# would be waited for in vain.
+if [ -z "${JOURNAL_HEARS:-}" ] && env --default-signal=INT true 2>/dev/null; then
+  exec env --default-signal=INT JOURNAL_HEARS=yes bash "$0" "$@"
+fi
 cd "$(dirname "$0")/.."
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1
 

@@ -28,6 +28,7 @@ internal static class PictureReader
     /// <exception cref="PictureRefusedException">It is no picture that is read, or too large.</exception>
     public static Size Measure(byte[] bytes)
     {
+        bytes = PngTexts.Bounded(bytes);
         var header = Guard(() => Image.Identify(Bounded, new MemoryStream(bytes, writable: false))) ?? throw new PictureRefusedException(WhyNotKnown(bytes));
         if (header.Width < 1 || header.Height < 1)
         {
@@ -46,6 +47,7 @@ internal static class PictureReader
     /// <exception cref="PictureRefusedException">They cannot be read.</exception>
     public static Image Open(byte[] bytes)
     {
+        bytes = PngTexts.Bounded(bytes);
         var expected = Measure(bytes);
         var image = Guard(() => Image.Load(Bounded, bytes));
         if (image.Width != expected.Width || image.Height != expected.Height)

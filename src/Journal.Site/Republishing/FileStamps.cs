@@ -1,24 +1,60 @@
+using System.Buffers.Binary;
 using System.IO.Enumeration;
+using System.Security.Cryptography;
 using Journal.Site.Output;
 
 namespace Journal.Site.Republishing;
 
-/// <summary>By which a file is known to be as it was: its size and when it was last written.</summary>
+/// <summary>By which a file is known to be as it was: its size, when it was last written, and of texts what they hold.</summary>
 /// <param name="Length">Bytes.</param>
 /// <param name="Modified">Ticks, UTC.</param>
-internal readonly record struct FileStamp(long Length, long Modified);
+/// <param name="Contents">The first half of the SHA-256 of a text of the journal; 0 for all other files.</param>
+internal readonly record struct FileStamp(long Length, long Modified, UInt128 Contents = default);
 
 /// <summary>The stamps of all files of a folder, by path from it with <c>/</c>.</summary>
 internal static class FileStamps
 {
+    // What is larger is not read for a journal either.
+    private const long LargestText = 512 * 1024;
+
     private static readonly FileStamp Link = new(-1, -1);
     private static readonly EnumerationOptions Everything = new() { RecurseSubdirectories = true, AttributesToSkip = 0, IgnoreInaccessible = false };
 
     /// <summary>
     /// What a journal is read from. Names that begin with a dot and published sites are no part of it. Null where the folder
-    /// cannot be looked through, or holds links, whose ends would have to be looked at too.
+    /// cannot be looked through, or holds links, whose ends would have to be looked at too. Texts are read: a copy put back
+    /// brings its older time with it, and a word that hides an entry may be as long as the one it takes the place of.
     /// </summary>
-    public static Dictionary<string, FileStamp>? OfJournal(string folder) => Of(
+    public static Dictionary<string, FileStamp>? OfJournal(string folder)
+    {
+        if (OfFiles(folder) is not { } files)
+        {
+            return null;
+        }
+
+        try
+        {
+            var texts = files.Keys.Where(IsText).ToArray();
+            var contents = new UInt128[texts.Length];
+            Parallel.For(0, texts.Length, i => contents[i] = files[texts[i]].Length is > 0 and <= LargestText ? DigestOf(Path.Combine(folder, texts[i])) : default);
+            foreach (var (text, digest) in texts.Zip(contents))
+            {
+                files[text] = files[text] with { Contents = digest };
+            }
+
+            return files;
+        }
+        catch (AggregateException e) when (e.InnerExceptions.All(inner => inner is IOException or UnauthorizedAccessException))
+        {
+            return null;
+        }
+    }
+
+    private static bool IsText(string file) => file.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || file.EndsWith(".yaml", StringComparison.Ordinal);
+
+    private static UInt128 DigestOf(string path) => BinaryPrimitives.ReadUInt128LittleEndian(SHA256.HashData(File.ReadAllBytes(path)));
+
+    private static Dictionary<string, FileStamp>? OfFiles(string folder) => Of(
         folder,
         static (ref FileSystemEntry entry) => entry.FileName[0] != '.' && (entry.Attributes & FileAttributes.ReparsePoint) == 0 && !File.Exists(Path.Join(entry.ToFullPath(), Manifest.FileName)),
         static (ref FileSystemEntry entry) => entry.FileName[0] != '.' && (!entry.IsDirectory || (entry.Attributes & FileAttributes.ReparsePoint) != 0)) is { } found

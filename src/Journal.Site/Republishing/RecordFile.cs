@@ -16,6 +16,7 @@ namespace Journal.Site.Republishing;
 /// </summary>
 internal sealed class RecordFile
 {
+    private const int LongestKnown = 100_000;
     private readonly string path;
 
     /// <summary>The record of a site in a cache.</summary>
@@ -189,10 +190,12 @@ internal sealed class RecordFile
         to.Write(file.Key);
         to.Write(file.Value.Length);
         to.Write(file.Value.Modified);
+        to.Write((ulong)(file.Value.Contents >> 64));
+        to.Write((ulong)file.Value.Contents);
     });
 
     private static Dictionary<string, FileStamp> ReadStamps(BinaryReader from) =>
-        ReadList(from, () => KeyValuePair.Create(from.ReadString(), new FileStamp(from.ReadInt64(), from.ReadInt64()))).ToDictionary(StringComparer.Ordinal);
+        ReadList(from, () => KeyValuePair.Create(from.ReadString(), new FileStamp(from.ReadInt64(), from.ReadInt64(), new UInt128(from.ReadUInt64(), from.ReadUInt64())))).ToDictionary(StringComparer.Ordinal);
 
     private static void WriteProblems(BinaryWriter to, IReadOnlyList<Problem> problems) => WriteList(to, problems, problem =>
     {
@@ -282,7 +285,7 @@ internal sealed class RecordFile
     private static List<T> ReadList<T>(BinaryReader from, Func<T> read)
     {
         var count = from.ReadInt32();
-        var list = new List<T>(count);
+        var list = new List<T>(Math.Min(count, LongestKnown)); // Another program's record may say anything here.
         for (var at = 0; at < count; at++)
         {
             list.Add(read());

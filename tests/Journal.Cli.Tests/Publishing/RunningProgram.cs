@@ -43,9 +43,10 @@ internal sealed class RunningProgram : IDisposable
     }
 
     /// <summary>What it answered, once it has ended.</summary>
+    /// <exception cref="TimeoutException">It seems never to end.</exception>
     public async Task<Answer> End()
     {
-        await process.WaitForExitAsync();
+        await process.WaitForExitAsync().WaitAsync(TimeSpan.FromMinutes(3));
         return new Answer(process.ExitCode, await output, await error);
     }
 

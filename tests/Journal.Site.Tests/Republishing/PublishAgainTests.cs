@@ -65,6 +65,22 @@ public sealed class PublishAgainTests : IDisposable
         Assert.True(Publish().WasRead);
     }
 
+    // As a copy put back has it, or an archive that gives all files one time.
+    [Fact]
+    public void EntryHiddenByAsManyLettersWithItsOldTime_IsShownNoMore()
+    {
+        const string Secret = "drill/2025-01-03-marked.md";
+        Write(Secret, "---\ntitle: Zebra\npart: head\noperation: filing\nhours: 1\nnext: abcdefgh\n---\nWords.\n");
+        var time = File.GetLastWriteTimeUtc(PathOf(Secret));
+        Publish();
+        Write(Secret, File.ReadAllText(PathOf(Secret)).Replace("next: abcdefgh", "publish: never", StringComparison.Ordinal));
+        File.SetLastWriteTimeUtc(PathOf(Secret), time);
+
+        Assert.True(Publish().WasRead);
+        Assert.False(File.Exists(Path.Combine(journal.Site, "drill/entry/2025-01-03-marked.html")));
+        Assert.DoesNotContain("Zebra", journal.Text("index.html"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void FileAdded_Gone_Renamed_AreReadAnew()
     {

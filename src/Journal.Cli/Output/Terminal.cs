@@ -54,7 +54,7 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
         }
 
 #pragma warning disable CA2000 // The process's own streams live as long as it does; whoever writes results flushes them.
-        return new Terminal(Writer(Console.OpenStandardOutput(), flushes: false), Writer(Console.OpenStandardError(), flushes: true))
+        return new Terminal(Writer(Console.OpenStandardOutput(), flushes: false), Writer(new RemarksStream(Console.OpenStandardError()), flushes: true))
 #pragma warning restore CA2000
         {
             IsTerminal = isTerminal,

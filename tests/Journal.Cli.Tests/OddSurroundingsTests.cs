@@ -1,0 +1,52 @@
+using System.Diagnostics;
+
+namespace Journal.Cli.Tests;
+
+/// <summary>The built program where a shell gives it less than usual: no folder to stand in, nowhere to write to.</summary>
+public sealed class OddSurroundingsTests : IDisposable
+{
+    private readonly JournalOnDisk journal = JournalOnDisk.Small();
+
+    [Fact]
+    public void FolderThatIsGone_IsToldInASentence()
+    {
+        var (status, said) = Shell("mkdir gone; cd gone; rmdir ../gone; \"$@\"", "check", "--in", journal.Folder);
+
+        Assert.Equal(3, status);
+        Assert.Equal("Could not begin: the folder that you stand in is not there any more. Step into it anew (`cd \"$PWD\"`), then try again.\n", said);
+    }
+
+    [Theory]
+    [InlineData("\"$@\" >&-", "hours", 3)]
+    [InlineData("\"$@\" >/dev/full 2>/dev/full", "hours", 3)]
+    [InlineData("\"$@\" 2>/dev/full", "check", 0)]
+    [InlineData("\"$@\" 2>&-", "check", 0)]
+    public void NowhereToWriteTo_NeverEndsWithAStack(string line, string command, int status)
+    {
+        var answer = Shell(line, command, "--in", journal.Folder);
+
+        Assert.Equal(status, answer.Status);
+        Assert.DoesNotContain("Unhandled", answer.Said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void JotWhereNothingCanBeSaid_IsKeptAndEndsWell()
+    {
+        var (status, _) = Shell("\"$@\" 2>/dev/full", "jot", "--in", journal.Folder, "Shim under the strap.");
+
+        Assert.Equal(0, status);
+        Assert.Contains(Directory.EnumerateFiles(journal.Folder, "*", SearchOption.AllDirectories), file => File.ReadAllText(file).Contains("Shim under the strap.", StringComparison.Ordinal));
+    }
+
+    public void Dispose() => journal.Dispose();
+
+    private (int Status, string Said) Shell(string line, params string[] words)
+    {
+        var start = new ProcessStartInfo("sh", ["-c", line, "sh", .. BuiltProgram.Words, .. words]) { WorkingDirectory = journal.Folder, RedirectStandardOutput = true, RedirectStandardError = true };
+        using var process = Process.Start(start)!;
+        var error = process.StandardError.ReadToEndAsync();
+        var said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, said + error.GetAwaiter().GetResult());
+    }
+}

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Benchmarks.Publishing;
+using Journal.Benchmarks.Programs;
 
 namespace Journal.Benchmarks.Pictures;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Journal.Benchmarks.Programs;
 
 namespace Journal.Benchmarks.Publishing;
 
@@ -14,9 +15,7 @@ internal sealed class PublishBenchmark : IBenchmark
 
     public bool Measure(TextWriter output)
     {
-        // In memory where the system has such a place: what a disk makes of thousands of deleted files would be measured too.
-        var place = Directory.Exists("/dev/shm") ? "/dev/shm" : Path.GetTempPath();
-        var root = Directory.CreateDirectory(Path.Combine(place, $"journal-benchmark-{Environment.ProcessId}")).FullName;
+        var root = WorkFolder.Create();
         try
         {
             var (program, benchmarks) = (ShippedProgram.Journal(root), ShippedProgram.Benchmarks(root));

@@ -1,3 +1,5 @@
+using Journal.Benchmarks.Programs;
+
 namespace Journal.Benchmarks.Publishing;
 
 /// <summary>How soon the program is there: <c>--version</c> and <c>check</c> of the demonstration against a bare .NET program.</summary>

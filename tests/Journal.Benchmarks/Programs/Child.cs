@@ -1,8 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
 using Journal.Benchmarks.Pictures;
+using Journal.Benchmarks.Publishing;
+using Journal.Benchmarks.TakingIn;
 
-namespace Journal.Benchmarks.Publishing;
+namespace Journal.Benchmarks.Programs;
 
 /// <summary>What a run in a process of its own took.</summary>
 /// <param name="Processor">Processor time of all its threads.</param>
@@ -38,6 +40,9 @@ internal static class Child
                 break;
             case "floor":
                 PublishWork.Floor(args[2], args[3], args[4]);
+                break;
+            case "take-in-floor":
+                TakeInWork.Floor(args[2], args[3]);
                 break;
             default:
                 throw new ArgumentException($"No work is called {args[1]}.");

@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Runtime.InteropServices;
 
-namespace Journal.Benchmarks.Publishing;
+namespace Journal.Benchmarks.Programs;
 
 /// <summary>
 /// Programs as they are shipped: one file, compiled ahead of time, as <c>pack.sh</c> makes them on the system it runs on.

@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.InteropServices;
 
-namespace Journal.Benchmarks.Publishing;
+namespace Journal.Benchmarks.Programs;
 
 /// <summary>Runs another program and tells what it took, as the system accounts for it (POSIX <c>getrusage</c>).</summary>
 internal static partial class Measured

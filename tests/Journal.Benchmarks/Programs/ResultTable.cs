@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Journal.Benchmarks.Publishing;
+namespace Journal.Benchmarks.Programs;
 
 /// <summary>Results as a table for the contributor guide.</summary>
 internal sealed class ResultTable

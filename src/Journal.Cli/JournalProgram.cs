@@ -16,7 +16,7 @@ internal static class JournalProgram
     {
         try
         {
-            return Answer(args, terminal);
+            return Told(Answer(args, terminal), terminal);
         }
         catch (OperationCanceledException) when (terminal.Stopping is { Token.IsCancellationRequested: true } stopping)
         {
@@ -44,7 +44,6 @@ internal static class JournalProgram
         if (args is ["--version"])
         {
             VersionLine.Write(terminal.Out);
-            terminal.Out.Flush();
             return ExitStatus.Well;
         }
 
@@ -69,9 +68,19 @@ internal static class JournalProgram
             EnableDefaultExceptionHandler = false,
             ProcessTerminationTimeout = null,
         };
-        var status = asked.InvokeAsync(configuration, terminal.Stopping?.Token ?? CancellationToken.None).GetAwaiter().GetResult();
+        return asked.InvokeAsync(configuration, terminal.Stopping?.Token ?? CancellationToken.None).GetAwaiter().GetResult();
+    }
+
+    private static int Told(int status, Terminal terminal)
+    {
         terminal.Out.Flush();
-        return status;
+        if (terminal.LostResults() is not { } failure)
+        {
+            return status;
+        }
+
+        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} What the command does to files is done; only what it says is missing.");
+        return ExitStatus.NotFinished;
     }
 
     private static RootCommand Root(Terminal terminal)

@@ -29,6 +29,20 @@ public sealed class OddSurroundingsTests : IDisposable
         Assert.DoesNotContain("Unhandled", answer.Said, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("\"$@\" >&-", "Standard output is closed. Point it somewhere, such as `> results.txt`, then try again.")]
+    [InlineData("\"$@\" >/dev/full", "The disk is full: No space left on device. Make room on it, then try again.")]
+    public void ResultsThatCannotBeShown_AreToldAsSuch(string line, string reason)
+    {
+        journal.With("old.csv", "date,hours,note\n" + string.Concat(Enumerable.Repeat($"2024-10-03,1m,{new string('x', 60)}\n", 40)));
+
+        var (status, said) = Shell(line, "take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal(3, status);
+        Assert.Equal($"The results could not be shown: {reason} What the command does to files is done; only what it says is missing.\n", said);
+        Assert.True(File.Exists(Path.Combine(journal.Folder, "drill/taken-in/2024-10-03-hours.md")));
+    }
+
     [Fact]
     public void JotWhereNothingCanBeSaid_IsKeptAndEndsWell()
     {

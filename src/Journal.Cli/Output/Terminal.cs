@@ -41,6 +41,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// <summary>Opens a file in the maker's editor and waits for it; null where no editor is set.</summary>
     public Action<string>? Edit { get; init; }
 
+    /// <summary>What kept results from arriving where they were to go; null where nothing did.</summary>
+    public Func<Exception?> LostResults { get; init; } = () => null;
+
     /// <summary>Hears when the maker wants the program to end; null where nobody can.</summary>
     public Stopping? Stopping { get; init; }
 
@@ -54,9 +57,11 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
         }
 
 #pragma warning disable CA2000 // The process's own streams live as long as it does; whoever writes results flushes them.
-        return new Terminal(Writer(Console.OpenStandardOutput(), flushes: false), Writer(new RemarksStream(Console.OpenStandardError()), flushes: true))
+        var results = new OutgoingStream(Console.OpenStandardOutput());
+        return new Terminal(Writer(results, flushes: false), Writer(new OutgoingStream(Console.OpenStandardError()), flushes: true))
 #pragma warning restore CA2000
         {
+            LostResults = () => results.Failure,
             IsTerminal = isTerminal,
             HasColour = WantsColour(isTerminal, Environment.GetEnvironmentVariable),
             Width = isTerminal && Console.WindowWidth is > 0 and var cells ? Math.Clamp(cells, NarrowestUseful, WidestUseful) : PlainWidth,

@@ -16,4 +16,9 @@ internal static class DiskTrouble
         UnauthorizedAccessException => $"{e.Message} Look at its permissions, then try again.",
         _ => e.Message,
     };
+
+    /// <summary>The same of standard output, where a closed one (EBADF) comes as a missing permission.</summary>
+    public static string OfOutput(Exception e) => e is UnauthorizedAccessException
+        ? "Standard output is closed. Point it somewhere, such as `> results.txt`, then try again."
+        : InWords(e);
 }

@@ -33,12 +33,28 @@ internal static class Destination
             throw new PublishingException($"{folder} is a file. Name a folder for the site.");
         }
 
+        if (FileOnTheWayTo(folder) is { } file)
+        {
+            throw new PublishingException($"{file} is a file, so nothing can be inside it. Name a folder for the site, such as `--to site`.");
+        }
+
         if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && Manifest.Of(folder) is null)
         {
             throw new PublishingException($"{folder} holds files that no publish wrote. Name an empty or a new folder; nothing was touched.");
         }
 
         return folder;
+    }
+
+    private static string? FileOnTheWayTo(string folder)
+    {
+        var above = Path.GetDirectoryName(folder);
+        while (above is not null && !Directory.Exists(above) && !File.Exists(above))
+        {
+            above = Path.GetDirectoryName(above);
+        }
+
+        return File.Exists(above) ? above : null;
     }
 
     private static bool IsAtOrAbove(string folder, string inner) =>

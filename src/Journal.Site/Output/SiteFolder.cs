@@ -212,9 +212,9 @@ internal sealed class SiteFolder : IDisposable
             throw new PublishingException($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
         }
 
-        if (!isFirst && !before.Files.ContainsKey(address) && IsForeign(address) is { } inTheWay)
+        if (!isFirst && InTheWay(address) is { } foreign)
         {
-            throw new PublishingException($"{inTheWay} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
+            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site; nothing was touched.");
         }
 
         var path = At(staging, address);
@@ -228,21 +228,30 @@ internal sealed class SiteFolder : IDisposable
         return path;
     }
 
-    // Whether something that no publish wrote stands at an address, or where a folder on the way to it must be.
-    private string? IsForeign(string address)
+    // What no publish wrote, at an address or on the way to it; null where there is nothing of the kind.
+    private string? InTheWay(string address)
     {
         for (var slash = address.IndexOf('/', StringComparison.Ordinal); slash > 0; slash = address.IndexOf('/', slash + 1))
         {
-            var folder = address[..slash];
-            if (File.Exists(At(target, folder)) && !before.Files.ContainsKey(folder))
+            var folder = At(target, address[..slash]);
+            if (!made.ContainsKey(At(staging, address[..slash])) && IsForeign(address[..slash]) && !IsPlainFolder(folder))
             {
-                return At(target, folder);
+                return folder;
             }
         }
 
         var path = At(target, address);
-        return File.Exists(path) || (Directory.Exists(path) && !before.Files.Keys.Any(file => file.StartsWith(address + "/", StringComparison.Ordinal))) ? path : null;
+        return IsForeign(address) && !(IsPlainFolder(path) && HoldsOnlyOurs(new DirectoryInfo(path), address + "/")) ? path : null;
     }
+
+    // A file of ours that became a link is ours still; a folder or a link to one never was.
+    private bool IsForeign(string address) => At(target, address) is var path
+        && (Directory.Exists(path) || (!before.Files.ContainsKey(address) && (File.Exists(path) || new FileInfo(path).LinkTarget is not null)));
+
+    private static bool IsPlainFolder(string path) => new DirectoryInfo(path) is { Exists: true, LinkTarget: null };
+
+    private bool HoldsOnlyOurs(DirectoryInfo folder, string prefix) => folder.EnumerateFileSystemInfos().ToList() is { Count: > 0 } all
+        && all.All(found => found is DirectoryInfo { LinkTarget: null } inner ? HoldsOnlyOurs(inner, $"{prefix}{found.Name}/") : before.Files.ContainsKey(prefix + found.Name));
 
     // What someone else put into the site's folder stays; only what a publish wrote is ours to take away.
     private void KeepForeignFiles(DirectoryInfo folder, string prefix)

@@ -147,6 +147,17 @@ public class DestinationTests
         Assert.Equal("A file.", File.ReadAllText(journal.PathOf("site")));
     }
 
+    [Theory]
+    [InlineData("notes.txt/site")]
+    [InlineData("notes.txt/more/site")]
+    public void Publish_IntoAFile_IsRefusedByTheNameOfTheFile(string to)
+    {
+        using var journal = JournalOnDisk.Small().With("notes.txt", "A file.");
+
+        Assert.Contains("notes.txt is a file, so nothing can be inside it", Refused(journal, to), StringComparison.Ordinal);
+        Assert.Equal("A file.", File.ReadAllText(journal.PathOf("notes.txt")));
+    }
+
     [Fact]
     public void Publish_ToAnEmptyFolder_IsDone()
     {

@@ -150,6 +150,58 @@ public class ForeignFilesTests
     }
 
     [Theory]
+    [InlineData("find.html")]
+    [InlineData("drill/entry")]
+    [InlineData("feed.xml")]
+    public void Publish_WhereALinkToAFolderStandsInPlaceOfSomethingOfTheSite_RefusesWithARemedyAndKeepsIt(string address)
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare().With("note.txt", "Mine.");
+        var site = journal.Publish();
+        Remove(site.PathOf(address));
+        Directory.CreateSymbolicLink(site.PathOf(address), elsewhere.Folder);
+
+        Assert.Contains($"{site.PathOf(address)} stands where the site needs {address}", Refused(journal), StringComparison.Ordinal);
+        Assert.Equal(elsewhere.Folder, new DirectoryInfo(site.PathOf(address)).LinkTarget);
+        Assert.Equal(["note.txt"], Directory.EnumerateFileSystemEntries(elsewhere.Folder).Select(Path.GetFileName));
+    }
+
+    [Theory]
+    [InlineData("find.html/note.txt")]
+    [InlineData("find.html/")]
+    public void Publish_WhereAFolderStandsInPlaceOfAFileOfTheSite_RefusesWithARemedyAndKeepsIt(string inside)
+    {
+        using var journal = JournalOnDisk.Small();
+        var site = journal.Publish();
+        Remove(site.PathOf("find.html"));
+        Directory.CreateDirectory(site.PathOf("find.html"));
+        if (!inside.EndsWith('/'))
+        {
+            File.WriteAllText(site.PathOf(inside), "Mine.");
+        }
+
+        Assert.Contains("find.html, and no publish wrote it. Move it out of the site", Refused(journal), StringComparison.Ordinal);
+        Assert.True(Path.Exists(site.PathOf(inside)));
+    }
+
+    [Fact]
+    public void Publish_WhereAFileOfTheSiteBecameALinkToOne_WritesTheFileAnewAndFollowsNothing()
+    {
+        using var journal = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare().With("note.txt", "Mine.");
+        var site = journal.Publish();
+        var page = site.Text("find.html");
+        File.Delete(site.PathOf("find.html"));
+        File.CreateSymbolicLink(site.PathOf("find.html"), elsewhere.PathOf("note.txt"));
+
+        journal.PublishTo("site");
+
+        Assert.Null(new FileInfo(site.PathOf("find.html")).LinkTarget);
+        Assert.Equal(page, site.Text("find.html"));
+        Assert.Equal("Mine.", File.ReadAllText(elsewhere.PathOf("note.txt")));
+    }
+
+    [Theory]
     [InlineData("[")]
     [InlineData("null")]
     [InlineData("[1, 2]")]
@@ -162,6 +214,18 @@ public class ForeignFilesTests
 
         Assert.Contains("damaged", Assert.Throws<PublishingException>(() => journal.PublishTo("site")).Message, StringComparison.Ordinal);
         Assert.Equal(before, site.Hashes);
+    }
+
+    private static void Remove(string path)
+    {
+        if (Directory.Exists(path))
+        {
+            Directory.Delete(path, recursive: true);
+        }
+        else
+        {
+            File.Delete(path);
+        }
     }
 
     private static string Refused(JournalOnDisk journal) => Assert.Throws<PublishingException>(() => journal.PublishTo("site")).Message;

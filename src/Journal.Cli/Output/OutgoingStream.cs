@@ -1,11 +1,14 @@
 namespace Journal.Cli.Output;
 
 /// <summary>
-/// Standard error, where perhaps nobody listens any more: what cannot be said there is not, and stops nothing. What a
-/// command does counts, and its exit status tells of it.
+/// Standard output or standard error, which may be closed, or a file on a full disk. What cannot be written there stops
+/// nothing: a command does to files what it was asked to, and only then one looks whether its words arrived.
 /// </summary>
-internal sealed class RemarksStream(Stream to) : Stream
+internal sealed class OutgoingStream(Stream to) : Stream
 {
+    /// <summary>What kept words from arriving; null where nothing did.</summary>
+    public Exception? Failure { get; private set; }
+
     public override bool CanRead => false;
 
     public override bool CanSeek => false;
@@ -30,7 +33,7 @@ internal sealed class RemarksStream(Stream to) : Stream
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return;
+            Failure ??= e;
         }
     }
 

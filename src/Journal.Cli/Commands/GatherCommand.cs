@@ -33,7 +33,7 @@ internal static class GatherCommand
         }
 
         var files = Directory.EnumerateFiles(from, "*", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
-            .Where(path => !Path.GetFileName(path).StartsWith('.'))
+            .Where(path => !Path.GetFileName(path).StartsWith('.') && HasContents(path))
             .ToList();
         var pictures = files.Where(PictureShelf.IsPicture).Select(path => PictureTimes.Of(path, open.Clock)).ToList();
         var print = new Printout(terminal);
@@ -46,6 +46,20 @@ internal static class GatherCommand
         }
 
         return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
+    }
+
+    // Pipes and devices have no length; opening one could wait for ever.
+    private static bool HasContents(string path)
+    {
+        try
+        {
+            var file = new FileInfo(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path);
+            return file.Exists && file.Length > 0;
+        }
+        catch (IOException)
+        {
+            return false; // Links that lead round in a circle.
+        }
     }
 
     private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial)

@@ -43,6 +43,28 @@ internal static class PictureReader
         return new Size(header.Width, header.Height);
     }
 
+    /// <summary>What a picture's header says of it; of a PNG all is read, for its texts may stand anywhere.</summary>
+    /// <exception cref="PictureRefusedException">It is no picture that is read.</exception>
+    public static ImageMetadata About(Stream picture)
+    {
+        var start = new byte[PngTexts.Signature.Length];
+        picture.ReadAtLeast(start, start.Length, throwOnEndOfStream: false);
+        picture.Position = 0;
+        if (start.AsSpan().SequenceEqual(PngTexts.Signature))
+        {
+            if (picture.Length > LargestAllocationMegabytes * 1024L * 1024)
+            {
+                throw new PictureRefusedException("it is too large.");
+            }
+
+            var bytes = new byte[picture.Length];
+            picture.ReadExactly(bytes);
+            picture = new MemoryStream(PngTexts.Bounded(bytes), writable: false);
+        }
+
+        return Guard(() => Image.Identify(Bounded, picture))?.Metadata ?? throw new PictureRefusedException(WhyNotKnown(start));
+    }
+
     /// <summary>The pixels.</summary>
     /// <exception cref="PictureRefusedException">They cannot be read.</exception>
     public static Image Open(byte[] bytes)

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Pictures;
-using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 
 namespace Journal.Site.Photos;
@@ -24,17 +23,16 @@ public static class PictureTimes
         try
         {
             using var stream = File.OpenRead(path);
-            if (Image.Identify(stream)?.Metadata.ExifProfile is not { } exif || Time(exif) is not { } local)
+            if (PictureReader.About(stream).ExifProfile is not { } exif || Time(exif) is not { } local)
             {
                 return null;
             }
 
             return Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset)) : local;
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or ImageFormatException or ArgumentException or NotSupportedException
-            or InvalidOperationException or OutOfMemoryException or IndexOutOfRangeException or OverflowException or NullReferenceException)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
         {
-            // As in PhotoStage: whatever the decoder throws at a crafted file means that the picture does not say.
+            // Then it does not say.
             return null;
         }
     }

@@ -14,7 +14,8 @@ internal static class PngTexts
     /// <summary>Length, type and checksum of a chunk (5.3).</summary>
     private const int AroundData = 12;
 
-    private static ReadOnlySpan<byte> Signature => [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A];
+    /// <summary>How every PNG begins (5.2).</summary>
+    public static ReadOnlySpan<byte> Signature => [0x89, (byte)'P', (byte)'N', (byte)'G', 0x0D, 0x0A, 0x1A, 0x0A];
 
     /// <summary>The same picture, with texts only as far as they are short; bytes that are no PNG as they are.</summary>
     public static byte[] Bounded(byte[] bytes)

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using System.Runtime.Versioning;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 using SixLabors.ImageSharp.PixelFormats;
@@ -53,6 +55,27 @@ public class GatherTests
         Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the time of the file\n", gathered.Out, StringComparison.Ordinal);
         Assert.Contains("broken.jpg, 2025-10-01 by the time of the file", gathered.Out, StringComparison.Ordinal);
         Assert.Contains("1 picture in a form that pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void Gather_PipesDevicesAndDeadLinksWithNamesOfPictures_AreLeftAlone()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare().With("empty.png", "");
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Picture(phone, "IMG_1.jpg", 1, "2025:10:03 21:14:05");
+        using (var made = Process.Start("mkfifo", [Path.Combine(phone.Folder, "pipe.jpg")]))
+        {
+            made.WaitForExit();
+        }
+
+        File.CreateSymbolicLink(Path.Combine(phone.Folder, "to-pipe.jpg"), Path.Combine(phone.Folder, "pipe.jpg"));
+        File.CreateSymbolicLink(Path.Combine(phone.Folder, "zero.jpg"), "/dev/zero");
+        File.CreateSymbolicLink(Path.Combine(phone.Folder, "dead.jpg"), "nowhere");
+        File.CreateSymbolicLink(Path.Combine(phone.Folder, "round.jpg"), "round.jpg");
+
+        Assert.Equal("1 picture added.", bench.Ask("gather", phone.Folder).Lines[^1]);
     }
 
     [Fact]

@@ -33,6 +33,14 @@ public class PngTextsTest
     }
 
     [Fact]
+    public void About_LongCompressedTexts_AreLeftOut()
+    {
+        using var png = new MemoryStream(With(new PngTextData("Comment", "A first fit.", "", ""), new PngTextData("Long", new string(' ', 30_000_000), "", "")));
+
+        Assert.Equal(["Comment"], PictureReader.About(png).GetPngMetadata().TextData.Select(text => text.Keyword));
+    }
+
+    [Fact]
     public void Bounded_ManyShortTexts_AreBoundedTogether()
     {
         var png = With([.. Enumerable.Range(0, 100).Select(i => new PngTextData($"Text{i}", new string('x', 300), "", ""))]);

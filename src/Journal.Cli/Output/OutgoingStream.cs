@@ -4,8 +4,23 @@ namespace Journal.Cli.Output;
 /// Standard output or standard error, which may be closed, or a file on a full disk. What cannot be written there stops
 /// nothing: a command does to files what it was asked to, and only then one looks whether its words arrived.
 /// </summary>
-internal sealed class OutgoingStream(Stream to) : Stream
+internal sealed class OutgoingStream : Stream
 {
+    private readonly Stream to = Null;
+
+    /// <summary>Opens where it goes; a stream that is closed cannot be.</summary>
+    public OutgoingStream(Func<Stream> open)
+    {
+        try
+        {
+            to = open();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Failure = new UnauthorizedAccessException(e.Message, e);
+        }
+    }
+
     /// <summary>What kept words from arriving; null where nothing did.</summary>
     public Exception? Failure { get; private set; }
 
@@ -47,4 +62,14 @@ internal sealed class OutgoingStream(Stream to) : Stream
     public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
 
     public override void SetLength(long value) => throw new NotSupportedException();
+
+    protected override void Dispose(bool disposing)
+    {
+        if (disposing)
+        {
+            to.Dispose();
+        }
+
+        base.Dispose(disposing);
+    }
 }

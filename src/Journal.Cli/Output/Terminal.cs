@@ -57,8 +57,8 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
         }
 
 #pragma warning disable CA2000 // The process's own streams live as long as it does; whoever writes results flushes them.
-        var results = new OutgoingStream(Console.OpenStandardOutput());
-        return new Terminal(Writer(results, flushes: false), Writer(new OutgoingStream(Console.OpenStandardError()), flushes: true))
+        var results = new OutgoingStream(Console.OpenStandardOutput);
+        return new Terminal(Writer(results, flushes: false), Writer(new OutgoingStream(Console.OpenStandardError), flushes: true))
 #pragma warning restore CA2000
         {
             LostResults = () => results.Failure,

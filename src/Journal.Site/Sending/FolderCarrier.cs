@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using System.IO.Enumeration;
 using System.Runtime.CompilerServices;
 using Journal.Core.Writing.Files;
 using Journal.Site.Output;
@@ -5,9 +7,13 @@ using Journal.Site.Output;
 namespace Journal.Site.Sending;
 
 /// <summary>Brings files to a folder of this machine.</summary>
-internal sealed class FolderCarrier(string folder, string site, string journal) : ICarrier
+internal sealed class FolderCarrier(string destination, string site, string journal) : ICarrier
 {
-    private const string Draft = ".being-sent";
+    private const string Unfinished = ".being-sent";
+
+    // Where it really lies, and every folder in it that is known to be no link.
+    private readonly string folder = Destination.RealPath(destination);
+    private readonly ConcurrentDictionary<string, bool> plain = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
     public int AtOnce => 2;
@@ -16,16 +22,25 @@ internal sealed class FolderCarrier(string folder, string site, string journal) 
     public bool ArrivesAtOnce => false;
 
     /// <inheritdoc/>
+    public string? Draft => Unfinished;
+
+    /// <inheritdoc/>
     public Task OpenAsync(CancellationToken cancellation)
     {
-        if (IsWithin(site, folder) || IsWithin(folder, site))
+        var (real, home) = (Destination.RealPath(site), Destination.RealPath(journal));
+        if (IsWithin(real, folder) || IsWithin(folder, real))
         {
             throw new SendingException($"{folder} and the site {site} lie in each other. Name a folder of its own as the destination.");
         }
 
-        if (IsWithin(journal, folder))
+        if (IsWithin(home, folder))
         {
             throw new SendingException($"{folder} holds the journal itself. Name a folder of its own as the destination.");
+        }
+
+        if (IsWithin(folder, home))
+        {
+            throw new SendingException($"{folder} lies in the journal, where it would be taken for a part of it. Name a folder outside as the destination.");
         }
 
         if (File.Exists(Path.Combine(folder, Manifest.FileName)))
@@ -45,34 +60,57 @@ internal sealed class FolderCarrier(string folder, string site, string journal) 
     /// <inheritdoc/>
     public async Task<byte[]?> ReadAsync(string address, CancellationToken cancellation)
     {
-        var path = SiteAddress.PathIn(folder, address);
-        return File.Exists(path) ? await File.ReadAllBytesAsync(path, cancellation) : null;
+        var path = PathOf(address);
+        if (Directory.Exists(path))
+        {
+            throw new SendingException($"{path} is a folder, and a file of that name must stand there. Take it away, then send again.");
+        }
+
+        // Pipes have no length; opening one could wait for ever.
+        var file = new FileInfo(path);
+        return !file.Exists ? null : file.Length == 0 ? [] : await File.ReadAllBytesAsync(path, cancellation);
     }
 
     /// <inheritdoc/>
     public async IAsyncEnumerable<(string Address, long Length)> ListAsync([EnumeratorCancellation] CancellationToken cancellation)
     {
         await Task.CompletedTask;
-        foreach (var file in Directory.Exists(folder) ? new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories) : [])
+        if (!Directory.Exists(folder))
+        {
+            yield break;
+        }
+
+        // A link is one thing, whatever it leads to; followed, it could lead round in a circle.
+        var all = new FileSystemEnumerable<(string Path, long Length)>(
+            folder,
+            (ref found) => (found.ToFullPath(), found.Length),
+            new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0, IgnoreInaccessible = true })
+        {
+            ShouldIncludePredicate = (ref found) => !found.IsDirectory || IsLink(found.Attributes),
+            ShouldRecursePredicate = (ref found) => !IsLink(found.Attributes),
+        };
+        foreach (var (path, length) in all)
         {
             cancellation.ThrowIfCancellationRequested();
-            yield return (Path.GetRelativePath(folder, file.FullName).Replace(Path.DirectorySeparatorChar, '/'), file.Length);
+            yield return (Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/'), length);
         }
     }
 
     /// <inheritdoc/>
     public async Task PutAsync(Parcel parcel, CancellationToken cancellation)
     {
-        var path = SiteAddress.PathIn(folder, parcel.Address);
+        var path = PathOf(parcel.Address);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
         try
         {
-            await Task.Run(() => DiskFile.Write(path + Draft, parcel.Contents), cancellation);
-            File.Move(path + Draft, path, overwrite: true);
+            // A link of that name would lead elsewhere.
+            File.Delete(path + Unfinished);
+            await Task.Run(() => DiskFile.Write(path + Unfinished, parcel.Contents), cancellation);
+            File.Move(path + Unfinished, path, overwrite: true);
         }
         catch
         {
-            File.Delete(path + Draft);
+            File.Delete(path + Unfinished);
             throw;
         }
     }
@@ -80,8 +118,8 @@ internal sealed class FolderCarrier(string folder, string site, string journal) 
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation)
     {
-        var path = SiteAddress.PathIn(folder, address);
-        if (File.Exists(path))
+        var path = PathOf(address);
+        if (Directory.Exists(Path.GetDirectoryName(path)))
         {
             File.Delete(path);
         }
@@ -106,11 +144,30 @@ internal sealed class FolderCarrier(string folder, string site, string journal) 
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
 
+    private static bool IsLink(FileAttributes attributes) => (attributes & FileAttributes.ReparsePoint) != 0;
+
+    // No folder on the way may be a link: what is written or taken away there would be somebody else's.
+    private string PathOf(string address)
+    {
+        var path = SiteAddress.PathIn(folder, address);
+        for (var above = Path.GetDirectoryName(path)!; above.Length > folder.Length && !plain.ContainsKey(above); above = Path.GetDirectoryName(above)!)
+        {
+            if (new DirectoryInfo(above).LinkTarget is not null)
+            {
+                throw new SendingException($"{above} is a link, so that {address} would go elsewhere. Take the link away, then send again.");
+            }
+
+            plain.TryAdd(above, true);
+        }
+
+        return path;
+    }
+
     private static bool IsEmpty(string path) => Directory.Exists(path) && !Directory.EnumerateFileSystemEntries(path).Any();
 
     private static bool IsWithin(string inner, string outer)
     {
         var comparison = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
-        return inner.Equals(outer, comparison) || inner.StartsWith(Path.TrimEndingDirectorySeparator(outer) + Path.DirectorySeparatorChar, comparison);
+        return inner.Equals(outer, comparison) || inner.StartsWith(Path.EndsInDirectorySeparator(outer) ? outer : outer + Path.DirectorySeparatorChar, comparison);
     }
 }

@@ -25,6 +25,9 @@ internal sealed class GitCarrier(GitDestination destination, string repository, 
     public bool ArrivesAtOnce => true;
 
     /// <inheritdoc/>
+    public string? Draft => null;
+
+    /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation)
     {
         if (!Directory.Exists(folder))

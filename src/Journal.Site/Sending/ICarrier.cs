@@ -12,6 +12,9 @@ internal interface ICarrier : IAsyncDisposable
     /// <summary>Whether nothing is there before <see cref="FinishAsync"/>, and then all of it.</summary>
     bool ArrivesAtOnce { get; }
 
+    /// <summary>What stands behind a file's address while it is on its way; null where nothing is seen of one before it is whole.</summary>
+    string? Draft { get; }
+
     /// <summary>Opens the way: signs in, and makes sure of whom it talks to.</summary>
     Task OpenAsync(CancellationToken cancellation);
 

@@ -27,6 +27,9 @@ internal sealed class S3Carrier(S3Destination destination, Func<string, string?>
     private string Top => destination.Folder.Length == 0 ? "" : destination.Folder + "/";
 
     /// <inheritdoc/>
+    public string? Draft => null;
+
+    /// <inheritdoc/>
     public Task OpenAsync(CancellationToken cancellation)
     {
         client ??= new AmazonS3Client(Credentials(), Settings());

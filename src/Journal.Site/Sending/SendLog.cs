@@ -1,4 +1,6 @@
+using System.Security.Cryptography;
 using System.Text;
+using Journal.Core.Model;
 using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
@@ -18,22 +20,30 @@ internal sealed class SendLog : IDisposable
     private readonly HashSet<string> doubtful = new(StringComparer.Ordinal);
     private readonly Lock turn = new();
 
-    private SendLog(string path, FileStream file) => (this.path, this.file) = (path, file);
+    private readonly string place;
+
+    private SendLog(string path, FileStream file, string place) => (this.path, this.file, this.place) = (path, file, place);
+
+    /// <summary>Files that a broken send had begun to bring, and perhaps left half of.</summary>
+    public IReadOnlyCollection<string> HalfBrought => [.. doubtful.Where(address => !arrived.ContainsKey(address))];
 
     /// <summary>Opens the log of a destination; a second send to it at the same time is refused.</summary>
     /// <exception cref="SendingException">Another send to it is at work.</exception>
-    public static SendLog Open(string site, string destination)
+    /// <param name="site">The site's folder.</param>
+    /// <param name="destination">Where it goes. One of the same name elsewhere is another: nothing that was begun there is here.</param>
+    public static SendLog Open(string site, NamedDestination destination)
     {
-        var path = Path.Combine(Path.GetDirectoryName(site)!, $".{Path.GetFileName(site)}.sending-{destination}");
+        var path = Path.Combine(Path.GetDirectoryName(site)!, $".{Path.GetFileName(site)}.sending-{destination.Name}");
+        var place = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(WhereIs(destination))));
         try
         {
 #pragma warning disable CA2000 // The log owns it.
-            return new SendLog(path, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None));
+            return new SendLog(path, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None), place);
 #pragma warning restore CA2000
         }
         catch (IOException e) when (PublishLock.IsHeld(e))
         {
-            throw new SendingException($"Another send to `{destination}` is at work. Let it finish, then try again.", e);
+            throw new SendingException($"Another send to `{destination.Name}` is at work. Let it finish, then try again.", e);
         }
     }
 
@@ -45,7 +55,13 @@ internal sealed class SendLog : IDisposable
     /// <param name="digest">The digest of that manifest: another one shows that someone else has sent since.</param>
     public IReadOnlyDictionary<string, string> Correct(IReadOnlyDictionary<string, string> manifest, string digest)
     {
-        if (Read() != digest)
+        var (place, manifestThen) = Read();
+        if (place != this.place)
+        {
+            doubtful.Clear();
+        }
+
+        if (place != this.place || manifestThen != digest)
         {
             arrived.Clear();
         }
@@ -63,7 +79,7 @@ internal sealed class SendLog : IDisposable
     public void Start(string digest)
     {
         file.SetLength(0);
-        Write(digest);
+        Write($"{place} {digest}");
         foreach (var address in doubtful)
         {
             Write(arrived.TryGetValue(address, out var hash) ? $"{Sent} {hash} {address}" : $"{Begun} - {address}");
@@ -94,10 +110,19 @@ internal sealed class SendLog : IDisposable
         }
     }
 
-    private string? Read()
+    // How one gets there may change; where it is may not.
+    private static string WhereIs(NamedDestination destination) => destination switch
+    {
+        SftpDestination sftp => $"{sftp.Host}\n{sftp.Folder}",
+        S3Destination s3 => $"{s3.Service}\n{s3.Bucket}\n{s3.Folder}",
+        GitDestination git => $"{git.Repository}\n{git.Branch}\n{git.Folder}",
+        _ => destination.Folder,
+    };
+
+    private (string Place, string Manifest) Read()
     {
         using var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true);
-        var digest = reader.ReadLine();
+        var first = (reader.ReadLine() ?? "").Split(' ');
         while (reader.ReadLine() is { } line)
         {
             // A line cut short by the end of a program says less than it could, and nothing that is not so.
@@ -115,7 +140,7 @@ internal sealed class SendLog : IDisposable
             }
         }
 
-        return digest;
+        return first is [var where, var digest] ? (where, digest) : ("", "");
     }
 
     private void Write(string line)

@@ -46,15 +46,17 @@ public sealed class Sender
 
     private async Task<SendReport> SendAsync(CancellationToken cancellation)
     {
-        using var log = SendLog.Open(order.Site, order.Destination.Name.Value);
+        using var log = SendLog.Open(order.Site, order.Destination);
         await Try(carrier.OpenAsync, cancellation);
         var bytesThere = await patience.Try(stop => carrier.ReadAsync(SentManifest.Address, stop), carrier.MayPass, cancellation);
         var manifest = bytesThere is null ? new SentManifest(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
         var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
         var there = log.Correct(manifest.Files, digest);
-        if (bytesThere is null || order.Verify)
+        if (bytesThere is null || order.Verify || site.Keys.Any(address => !there.ContainsKey(address)))
         {
-            there = await Compare(there, cancellation);
+            var found = await patience.Try(List, carrier.MayPass, cancellation);
+            RefuseForeign(found, there);
+            there = bytesThere is null || order.Verify ? Corrected(found, there) : there;
         }
 
         var plan = SendPlan.Between(site, there);
@@ -68,6 +70,7 @@ public sealed class Sender
         if (bytesThere is null || !next.AsSpan().SequenceEqual(bytesThere) || plan.ToSend.Count + plan.ToDelete.Count > 0)
         {
             log.Start(digest);
+            await ClearHalves(log, cancellation);
             await Carry(plan, report, log, cancellation);
             await Try(stop => carrier.PutAsync(new Parcel(SentManifest.Address, next), stop), cancellation);
             await carrier.FinishAsync(cancellation);
@@ -107,22 +110,31 @@ public sealed class Sender
         order.Progress?.Report(new SendProgress(Interlocked.Increment(ref files), report.Files.Count, Interlocked.Add(ref bytes, contents.Length), report.Bytes));
     }
 
-    // Holds what should be there against what is there. Ours that are missing or of another length go again.
-    private async Task<IReadOnlyDictionary<string, string>> Compare(IReadOnlyDictionary<string, string> there, CancellationToken cancellation)
+    // What a broken send left half of may hold words that are not to be published any more.
+    private async Task ClearHalves(SendLog log, CancellationToken cancellation)
     {
-        var found = await patience.Try(List, carrier.MayPass, cancellation);
+        if (carrier.Draft is { } draft)
+        {
+            await AtOnce(log.HalfBrought, (address, stop) => Try(inner => carrier.DeleteAsync(address + draft, inner), stop), cancellation);
+        }
+    }
+
+    // Nothing that no send brought is written over unasked, neither at the first send nor where the site has a new page.
+    private void RefuseForeign(Dictionary<string, long> found, IReadOnlyDictionary<string, string> there)
+    {
         var foreign = site.Keys.Where(address => found.ContainsKey(address) && !there.ContainsKey(address)).Order(StringComparer.Ordinal).ToList();
         if (foreign.Count > 0 && !order.TakeOver)
         {
             var names = string.Join(", ", foreign.Take(3)) + (foreign.Count > 3 ? ", …" : "");
             throw new SendingException($"At the destination stand files that no send brought: {names}. Send to an empty place, or write over them with `--take-over`. Nothing was sent.");
         }
-
-        return there.ToDictionary(
-            file => file.Key,
-            file => found.TryGetValue(file.Key, out var length) && (length < 0 || !site.ContainsKey(file.Key) || length == SiteLength(file.Key)) ? file.Value : "",
-            StringComparer.Ordinal);
     }
+
+    // Ours that are missing or of another length go again.
+    private Dictionary<string, string> Corrected(Dictionary<string, long> found, IReadOnlyDictionary<string, string> there) => there.ToDictionary(
+        file => file.Key,
+        file => found.TryGetValue(file.Key, out var length) && (length < 0 || !site.ContainsKey(file.Key) || length == SiteLength(file.Key)) ? file.Value : "",
+        StringComparer.Ordinal);
 
     private async Task<Dictionary<string, long>> List(CancellationToken cancellation)
     {

@@ -10,7 +10,7 @@ namespace Journal.Site.Sending;
 /// <summary>Brings files to a server over SFTP.</summary>
 internal sealed class SftpCarrier(SftpDestination destination, Func<string, string?> variable) : ICarrier
 {
-    private const string Draft = ".being-sent";
+    private const string Unfinished = ".being-sent";
     private static readonly string[] UsualKeys = ["id_ed25519", "id_ecdsa", "id_rsa"];
     private readonly HostKeyCheck check = new(destination);
     private readonly SemaphoreSlim door = new(1, 1);
@@ -25,6 +25,9 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     public bool ArrivesAtOnce => false;
 
     private string Top => destination.Folder.Length == 0 ? "." : destination.Folder;
+
+    /// <inheritdoc/>
+    public string? Draft => Unfinished;
 
     /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation) => await Client(cancellation);
@@ -110,13 +113,13 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
         using var contents = new MemoryStream(parcel.Contents, writable: false);
         try
         {
-            await sftp.UploadFileAsync(contents, path + Draft, cancellation);
+            await sftp.UploadFileAsync(contents, path + Unfinished, cancellation);
             await Task.Run(() => Replace(sftp, path), cancellation);
             return true;
         }
         catch (SshException) when (sftp.IsConnected)
         {
-            await TakeAway(sftp, path + Draft);
+            await TakeAway(sftp, path + Unfinished);
             throw;
         }
     }
@@ -299,7 +302,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     {
         try
         {
-            sftp.RenameFile(path + Draft, path, isPosix: true);
+            sftp.RenameFile(path + Unfinished, path, isPosix: true);
         }
         catch (NotSupportedException)
         {
@@ -308,7 +311,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
                 sftp.DeleteFile(path);
             }
 
-            sftp.RenameFile(path + Draft, path);
+            sftp.RenameFile(path + Unfinished, path);
         }
     }
 

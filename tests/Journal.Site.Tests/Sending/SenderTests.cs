@@ -50,7 +50,7 @@ public sealed class SenderTests
             "put .sent-site.json" => "manifest",
             _ => Turns.Of(line[4..]).ToString(),
         };
-        Assert.Equal(["Pictures", "Pages", "FrontPageAndFeeds", "delete", "manifest"], watched!.Done.Select(Kind).Aggregate(new List<string>(), (seen, kind) => seen.LastOrDefault() == kind ? seen : [.. seen, kind]));
+        Assert.Equal(["Pictures", "Pages", "FrontPageAndFeeds", "delete", "manifest"], watched!.Done.Where(line => line != "list").Select(Kind).Aggregate(new List<string>(), (seen, kind) => seen.LastOrDefault() == kind ? seen : [.. seen, kind]));
         Assert.Equal("delete drill/entry/e3.html", watched.Done.First(line => Kind(line) == "delete"));
     }
 
@@ -146,6 +146,137 @@ public sealed class SenderTests
     }
 
     [Fact]
+    public async Task ForeignFileWhereTheSiteHasANewPage_IsWrittenOverOnlyWhenAskedTo()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        await site.Send();
+        await File.WriteAllTextAsync(Path.Combine(Directory.CreateDirectory(Path.Combine(site.Target, "vice")).FullName, "index.html"), "My own page.");
+        site.Put("vice/index.html", "the site's").Publish();
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("vice/index.html", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("My own page.", SiteOnDisk.Contents(site.Target)["vice/index.html"]);
+        await site.Send(order: site.Order with { TakeOver = true });
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task BrokenSendToAnotherFolderOfTheSameName_GivesNoRightToWhatLiesInThisOne()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 3 ? new IOException("Broken.") : null }));
+        var other = Path.Combine(site.Root, "other");
+        await File.WriteAllTextAsync(Path.Combine(Directory.CreateDirectory(other).FullName, "style.css"), "mine");
+        foreach (var address in SiteOnDisk.Contents(site.Target).Keys)
+        {
+            await File.WriteAllTextAsync(Path.Combine(Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(other, address))!).FullName, Path.GetFileName(address)), "mine");
+        }
+
+        var elsewhere = site.Order with { Destination = new FolderDestination(new("disk"), other) };
+        var refused = await Assert.ThrowsAsync<SendingException>(() => Sender.SendAsync(elsewhere));
+
+        Assert.Contains("files that no send brought", refused.Message, StringComparison.Ordinal);
+        Assert.All(SiteOnDisk.Contents(other).Values, words => Assert.Equal("mine", words));
+    }
+
+    [Fact]
+    public async Task HalfAFileOfAKilledSend_IsTakenAwayByTheNext_EvenWhereTheSiteHasThePageNoMore()
+    {
+        using var site = SiteOnDisk.WithPages(3);
+        await site.Send();
+        site.Put("drill/entry/secret.html", "not for everyone").Publish();
+        var half = Path.Combine(site.Target, "drill/entry/secret.html.being-sent");
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier)
+        {
+            Fail = _ =>
+            {
+                File.WriteAllText(half, "not for");
+                return new IOException("Killed.");
+            },
+        }));
+
+        site.Drop("drill/entry/secret.html").Publish();
+        await site.Send();
+
+        Assert.False(File.Exists(half));
+        site.IsAt(site.Target);
+    }
+
+    [Theory]
+    [InlineData("drill", true)]
+    [InlineData("drill", false)]
+    public async Task LinkedFolderAtTheDestination_IsNotGoneThrough(string folder, bool isGone)
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        await site.Send();
+        var outside = Path.Combine(site.Root, "outside");
+        Directory.Move(Path.Combine(site.Target, folder), outside);
+        Directory.CreateSymbolicLink(Path.Combine(site.Target, folder), outside);
+        var before = SiteOnDisk.Contents(outside);
+        (isGone ? site.Drop("drill/entry/e0.html") : site.Put("drill/entry/e0.html", "edited")).Publish();
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("drill is a link", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(before, SiteOnDisk.Contents(outside));
+    }
+
+    [Theory]
+    [InlineData("journal/www", "lies in the journal")]
+    [InlineData("link", "holds the journal itself")]
+    [InlineData("link/www", "lies in the journal")]
+    [InlineData("/", "lie in each other")]
+    [InlineData("", "lie in each other")]
+    public async Task DestinationInOrAroundTheJournal_IsRefusedByWhateverName(string folder, string reason)
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(Path.Combine(site.Root, "journal"));
+        Directory.CreateSymbolicLink(Path.Combine(site.Root, "link"), Path.Combine(site.Root, "journal"));
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send(order: site.Order with { Destination = new FolderDestination(new("disk"), Path.Combine(site.Root, folder)) }));
+
+        Assert.Contains(reason, refused.Message, StringComparison.Ordinal);
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Path.Combine(site.Root, "journal")));
+    }
+
+    [Fact]
+    public async Task LinksRoundInACircleAtTheDestination_AreNotFollowed()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(site.Target);
+        Directory.CreateSymbolicLink(Path.Combine(site.Target, "a"), ".");
+        Directory.CreateSymbolicLink(Path.Combine(site.Target, "b"), ".");
+
+        Assert.Equal(5, (await site.Send()).Files.Count);
+    }
+
+    [Fact]
+    public async Task LinkWhereADraftWouldGo_IsNotWrittenThrough()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        var precious = Path.Combine(site.Root, "precious.txt");
+        await File.WriteAllTextAsync(precious, "mine");
+        Directory.CreateDirectory(site.Target);
+        File.CreateSymbolicLink(Path.Combine(site.Target, "index.html.being-sent"), precious);
+
+        await site.Send();
+
+        Assert.Equal("mine", await File.ReadAllTextAsync(precious));
+        site.IsAt(site.Target);
+    }
+
+    [Fact]
+    public async Task ManifestThatIsAFolder_IsRefusedBeforeAnythingIsSent()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(Path.Combine(site.Target, SentManifest.Address));
+
+        Assert.Contains("is a folder", (await Assert.ThrowsAsync<SendingException>(() => site.Send())).Message, StringComparison.Ordinal);
+        Assert.Empty(SiteOnDisk.Contents(site.Target));
+    }
+
+    [Fact]
     public async Task Verify_MissingAtTheDestination_IsSentAgain()
     {
         using var site = SiteOnDisk.WithPages(2);
@@ -198,7 +329,7 @@ public sealed class SenderTests
     public async Task SecondSendToTheSamePlace_Waits()
     {
         using var site = SiteOnDisk.WithPages(1);
-        using var log = SendLog.Open(site.Folder, "disk");
+        using var log = SendLog.Open(site.Folder, site.Order.Destination);
 
         var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
 

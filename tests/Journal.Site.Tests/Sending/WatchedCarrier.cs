@@ -19,6 +19,8 @@ internal sealed class WatchedCarrier(ICarrier inner) : ICarrier
 
     public bool ArrivesAtOnce => inner.ArrivesAtOnce;
 
+    public string? Draft => inner.Draft;
+
     public IEnumerable<string> Sent => Done.Where(line => line.StartsWith("put ", StringComparison.Ordinal)).Select(line => line[4..]);
 
     public Task OpenAsync(CancellationToken cancellation) => inner.OpenAsync(cancellation);

@@ -3,6 +3,7 @@ using System.Globalization;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
+using Scriban.Syntax;
 
 namespace Journal.Site.Templates;
 
@@ -15,6 +16,9 @@ internal sealed class SafeContext : TemplateContext
     private const int MostTurns = 1_000_000;
     private const int LargestPage = 32 * 1024 * 1024;
     private const int DeepestInclude = 24;
+
+    /// <summary>What filling one page may take of memory, given back or not: many times what any of ours takes of the largest journals.</summary>
+    private const long MostMemory = 384L * 1024 * 1024;
 
     private static readonly string[] NotForTemplates = ["date", "timespan", "object", "regex", "include_join"];
     private static readonly string[] NotForSums = ["random", "uuid"];
@@ -41,6 +45,9 @@ internal sealed class SafeContext : TemplateContext
     /// <summary>The words of the piece that is being written; null outside of pieces.</summary>
     public ScriptArray? OfPiece { get; set; }
 
+    /// <summary>What the thread that fills a page had taken when it began.</summary>
+    public long TakenBefore { private get; set; }
+
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
     {
         switch (textAsObject)
@@ -58,12 +65,43 @@ internal sealed class SafeContext : TemplateContext
         }
     }
 
+    // What is worked out only when it is asked for would hold what it is worked out from, and that the next: hundreds of
+    // thousands in one another, whose answer would end the program.
+    public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
+    {
+        var value = base.Evaluate(scriptNode, aliasReturnedFunction);
+        return value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
+    }
+
+    protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>
+        GC.GetAllocatedBytesForCurrentThread() - TakenBefore > MostMemory
+            ? throw new ScriptRuntimeException(loop.Span, "This page takes too much memory to fill. Look for a loop that makes long texts or lists.")
+            : base.OnStepLoop(loop);
+
     protected override IObjectAccessor? GetMemberAccessorImpl(object target) => target switch
     {
         IScriptObject or IDictionary or string => base.GetMemberAccessorImpl(target),
         ICollection => SizeAccessor.Only,
         _ => ViewAccessor.Of(target.GetType()),
     };
+
+    // One number to another.
+    private static bool IsNumbers(ScriptNode? node) => node is ScriptBinaryExpression { Operator: ScriptBinaryOperator.RangeInclude or ScriptBinaryOperator.RangeExclude };
+
+    private static ScriptArray InFull(IEnumerable lazy, ScriptNode node)
+    {
+        var all = new ScriptArray();
+        foreach (var one in lazy)
+        {
+            all.Add(one);
+            if (all.Count > MostTurns)
+            {
+                throw new ScriptRuntimeException(node.Span, "This list is too long. Look for a loop that joins lists.");
+            }
+        }
+
+        return all;
+    }
 
     private static ScriptObject OwnFunctions()
     {

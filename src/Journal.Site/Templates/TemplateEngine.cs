@@ -34,6 +34,7 @@ public sealed class TemplateEngine(TemplateFiles files)
         context.PushGlobal(globals);
         using var clock = new CancellationTokenSource(Longest);
         context.CancellationToken = clock.Token;
+        context.TakenBefore = GC.GetAllocatedBytesForCurrentThread();
         string text;
         try
         {

@@ -41,20 +41,63 @@ public sealed class HostileLookTests : IDisposable
     }
 
     // Few enough turns for the limit on loops, and work without end at each of them.
-    [Theory]
-    [InlineData("{{ for i in 1..900000; (1..900000) | array.size; end }}")]
-    [InlineData("{{ for i in 1..900000; x = 'a' | string.pad_left 30000000; end }}")]
-    [InlineData("{{ x = 'a' | string.pad_left 3000000; for i in 1..900000; y = x | string.upcase | html.escape; end }}")]
-    public void Fill_LoopOfCostlyTurns_IsStoppedByTheClock(string text)
+    [Fact]
+    public void Fill_LoopOfCostlyTurns_IsStoppedByTheClock()
     {
         var clock = Stopwatch.StartNew();
 
-        var fault = Assert.Throws<TemplateException>(() => Fill(text, TimeSpan.FromSeconds(1)));
+        var fault = Assert.Throws<TemplateException>(() => Fill("{{ x = 'a' | string.pad_left 30000000; for i in 1..900000; y = x | string.contains 'b'; end }}", TimeSpan.FromSeconds(1)));
 
         Assert.StartsWith("pages/front.html:1:", fault.Message, StringComparison.Ordinal);
         Assert.Contains("takes too long", fault.Message, StringComparison.Ordinal);
         Assert.InRange(clock.Elapsed.TotalSeconds, 0.9, 30);
     }
+
+    [Theory]
+    [InlineData("{{ for i in 1..900000; (1..900000) | array.size; end }}")]
+    [InlineData("{{ for i in 1..900000; x = 'a' | string.pad_left 30000000; end }}")]
+    [InlineData("{{ x = 'a' | string.pad_left 3000000; for i in 1..900000; y = x | string.upcase | html.escape; end }}")]
+    [InlineData("{{ s = 'a' * 30000000; x = []; for i in 1..200; x[i] = s + i; end }}")]
+    [InlineData("{{ x = 'a' | string.pad_right 33000000; y = []; for i in 1..100; y[i] = x | string.upcase; end }}")]
+    [InlineData("{{ x = {}; for i in 1..900000; x[('a' * 2000) + i] = 'a' * 2000; end }}")]
+    [InlineData("{{ x = []; while true; x = x | array.add ('a' * 1000000); end }}")]
+    public void Fill_LoopThatGathers_IsStoppedBeforeTheMemoryIsFull(string text)
+    {
+        var before = GC.GetAllocatedBytesForCurrentThread();
+
+        var fault = Assert.Throws<TemplateException>(() => Fill(text));
+
+        Assert.StartsWith("pages/front.html:1:", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("takes too much memory", fault.Message, StringComparison.Ordinal);
+        Assert.InRange((GC.GetAllocatedBytesForCurrentThread() - before) / 1e6, 300, 900);
+    }
+
+    [Theory]
+    [InlineData("x | array.limit 5")]
+    [InlineData("x | array.concat [1]")]
+    [InlineData("x + [1]")]
+    [InlineData("x | array.compact")]
+    [InlineData("x | array.filter @(do; ret true; end)")]
+    [InlineData("x | array.each @(do; ret $0; end)")]
+    [InlineData("x | array.offset 0")]
+    [InlineData("x | array.reverse")]
+    [InlineData("x | array.uniq")]
+    [InlineData("x | array.map 'size'")]
+    public void Fill_ListsInOneAnother_EndNothing(string turn)
+    {
+        try
+        {
+            Fill($"{{{{ x = [1]; for i in 1..100000; x = {turn}; end; y = x | array.size }}}}");
+        }
+        catch (TemplateException fault)
+        {
+            Assert.StartsWith("pages/front.html:1:", fault.Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void Fill_ListThatDoublesAtEachTurn_IsRefused() =>
+        Assert.Throws<TemplateException>(() => Fill("{{ x = [1]; for i in 1..60; x = x | array.concat x; end }}"));
 
     [Theory]
     [InlineData("{{ math.random 1 1000000 }}")]

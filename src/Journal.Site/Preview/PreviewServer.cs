@@ -19,6 +19,8 @@ internal sealed class PreviewServer : IDisposable
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
 
+    private static readonly TimeSpan AfterRefusal = TimeSpan.FromMilliseconds(200);
+
     private readonly TcpListener listener;
     private readonly string site;
     private readonly Whiteboard board;
@@ -46,12 +48,29 @@ internal sealed class PreviewServer : IDisposable
         {
             while (true)
             {
-                _ = Answer(await listener.AcceptTcpClientAsync(cancellation), cancellation);
+                if (await Accept(cancellation) is { } client)
+                {
+                    _ = Answer(client, cancellation);
+                }
             }
         }
         catch (OperationCanceledException)
         {
             // This is how it ends.
+        }
+    }
+
+    // Null where the system has no handle left for one more: others will be given back soon.
+    private async Task<TcpClient?> Accept(CancellationToken cancellation)
+    {
+        try
+        {
+            return await listener.AcceptTcpClientAsync(cancellation);
+        }
+        catch (SocketException)
+        {
+            await Task.Delay(AfterRefusal, cancellation);
+            return null;
         }
     }
 

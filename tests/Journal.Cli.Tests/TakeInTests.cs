@@ -1,4 +1,6 @@
+using System.Diagnostics;
 using System.Globalization;
+using System.Runtime.Versioning;
 using System.Text;
 
 namespace Journal.Cli.Tests;
@@ -201,6 +203,80 @@ public sealed class TakeInTests : IDisposable
     }
 
     [Fact]
+    public void RowWithMoreColumnsThanTheFirstLine_IsAFault_BecauseWordsWouldBeLost()
+    {
+        journal.With("old.csv", "date,hours,note\n2024-10-03,1h,Bored, then reamed\n2024-10-04,1h,Lapped,,\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal(1, answer.Status);
+        Assert.Contains("old.csv, line 2: it has 4 columns where the first line has 3; put a field that holds `,` into double quotes.", answer.Error, StringComparison.Ordinal);
+        Assert.Equal(["2024-10-04-hours.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName));
+    }
+
+    [Fact]
+    public void NotesOfTheSameWordsOnTwoDays_AreBothTakenInOnce()
+    {
+        journal.With("old/2024-03-05.md", "Painted.");
+        Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill").Status);
+        journal.With("old/2024-03-09.md", "Painted.");
+
+        Assert.Contains("Took in 1 note, as 1 entry of `drill`. 1 was taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("---\ndate: 2024-03-05\npublish: never\n---\nSecret.\n", true)]
+    [InlineData("---\r\npublish: 2030-01-01\r\n---\r\nSecret.\r\n", true)]
+    [InlineData("---\ntitle: Rule above\n---\npublish: is only a word here\n", false)]
+    [InlineData("Words\n---\npublish: never\n---\n", false)]
+    public void NoteThatSaysWhetherToPublishIt_IsAFault_BecauseItWouldBePublished(string text, bool isFault)
+    {
+        journal.With("old/2024-03-05.md", text);
+
+        var answer = journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.Equal(isFault ? 1 : 0, answer.Status);
+        Assert.Equal(isFault, answer.Error.Contains("it says `publish` in front matter of its own", StringComparison.Ordinal));
+        Assert.Equal(!isFault, Directory.Exists(Path.Combine(Drill, "taken-in")));
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void PipesDevicesAndLinksRoundInACircle_AreNotWaitedFor()
+    {
+        journal.With("old/2024-03-05.md", "Painted.");
+        Directory.CreateSymbolicLink(Path.Combine(Drill, "a"), ".");
+        Directory.CreateSymbolicLink(Path.Combine(Drill, "b"), ".");
+        foreach (var pipe in new[] { Path.Combine(journal.Folder, "old", "2024-03-06.md"), Path.Combine(Drill, "2024-03-06.md"), Path.Combine(journal.Folder, "old.csv") })
+        {
+            using var made = Process.Start("mkfifo", [pipe]);
+            made.WaitForExit();
+        }
+
+        var answer = journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.Contains("Took in 1 note", answer.Out, StringComparison.Ordinal);
+        Assert.Equal("2024-03-06.md, line 1: it is empty.", answer.Error.Trim());
+        Assert.Contains("old.csv is empty", journal.Ask("take-in", "old.csv", "--build", "drill").Error, StringComparison.Ordinal);
+        Assert.Contains("zero is empty", journal.Ask("take-in", "/dev/zero", "--build", "drill").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task TwoAtOnce_BothKeepAllTheirNotes()
+    {
+        for (var i = 0; i < 200; i++)
+        {
+            journal.With($"one/2024-03-05-a{i}.md", $"One {i}.").With($"two/2024-03-06-b{i}.md", $"Two {i}.");
+        }
+
+        var answers = await Task.WhenAll(new[] { "one", "two" }.Select(folder => Task.Run(() => journal.Ask("take-in", folder, "--build", "drill"))));
+
+        Assert.All(answers, answer => Assert.Contains("Took in 200 notes", answer.Out, StringComparison.Ordinal));
+        Assert.Equal(400, Directory.EnumerateFiles(Drill, "2024-03-0*.md", SearchOption.AllDirectories).Count());
+    }
+
+    [Fact]
     public void FileThatIsThere_IsNeverWrittenOver_WhateverItsLetters()
     {
         journal.With("drill/more/2024-10-03-HOURS.md", "mine").With("old.csv", "date,hours\n2024-10-03,1\n");
@@ -254,5 +330,6 @@ public sealed class TakeInTests : IDisposable
 
     public void Dispose() => journal.Dispose();
 
-    private string[] Files() => [.. Directory.EnumerateFileSystemEntries(journal.Folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal)];
+    // What the program keeps for itself is no part of the journal.
+    private string[] Files() => [.. Directory.EnumerateFileSystemEntries(journal.Folder, "*", SearchOption.AllDirectories).Where(path => !path.Contains("/.bench", StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
 }

@@ -5,6 +5,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Cli.Writing;
 using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Pictures;
 using Journal.Site.Photos;
 
@@ -32,9 +33,7 @@ internal static class GatherCommand
             throw new WrongWordException($"There is no folder {from}. Name the one where your pictures are.");
         }
 
-        var files = Directory.EnumerateFiles(from, "*", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
-            .Where(path => !Path.GetFileName(path).StartsWith('.') && HasContents(path))
-            .ToList();
+        var files = BehindLinks.FilesBelow(from).Where(path => !Path.GetFileName(path).StartsWith('.')).ToList();
         var pictures = files.Where(PictureShelf.IsPicture).Select(path => PictureTimes.Of(path, open.Clock)).ToList();
         var print = new Printout(terminal);
         var fates = Run(open, pictures, isTrial);
@@ -46,20 +45,6 @@ internal static class GatherCommand
         }
 
         return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
-    }
-
-    // Pipes and devices have no length; opening one could wait for ever.
-    private static bool HasContents(string path)
-    {
-        try
-        {
-            var file = new FileInfo(File.ResolveLinkTarget(path, returnFinalTarget: true)?.FullName ?? path);
-            return file.Exists && file.Length > 0;
-        }
-        catch (IOException)
-        {
-            return false; // Links that lead round in a circle.
-        }
     }
 
     private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial)
@@ -85,7 +70,7 @@ internal static class GatherCommand
             }
         }
 
-        List(fates, Fate.Refused, "Not added", fate => $"{Name(fate)} for {fate.Entry}: {fate.Why}", print);
+        List(fates, Fate.Refused, "Not added", fate => $"{Name(fate)}{(fate.Entry is null ? "" : $" for {fate.Entry}")}: {fate.Why}", print);
         List(fates, Fate.NoEntry, "No entry for their evening", fate => $"{Name(fate)}, {Evening(fate)}{(fate.Picture.IsFileTime ? " by the time of the file" : "")}", print);
         print.Gap();
         print.Say(LastLine(fates, isTrial));

@@ -9,6 +9,7 @@ using Journal.Core.Model;
 using Journal.Core.Reading;
 using Journal.Core.Reading.Problems;
 using Journal.Core.TakingIn;
+using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
 
@@ -65,6 +66,8 @@ internal static class TakeInCommand
         var buildFolder = Path.Combine(folder, build.Folder.Replace('/', Path.DirectorySeparatorChar));
         try
         {
+            // Two at once would take each other's half-done folder away.
+            using var slate = wish.DryRun ? null : SlateFile.Take(folder);
             return Read(wish, journal, build, buildFolder, today, terminal) is { } harvest ? Take(wish, harvest, build, buildFolder, terminal) : ExitStatus.WrongUse;
         }
         catch (TakeInException e)

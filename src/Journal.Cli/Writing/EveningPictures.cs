@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Pictures;
 using Journal.Site.Photos;
 
@@ -20,7 +21,7 @@ internal sealed class EveningPictures
     {
         this.build = build;
         shelf = new PictureShelf(open.Folder, open.Journal);
-        var others = folder is null ? [] : Directory.EnumerateFiles(folder).Where(PictureShelf.IsPicture);
+        var others = folder is null ? [] : Directory.EnumerateFiles(folder).Where(path => PictureShelf.IsPicture(path) && BehindLinks.HasContents(path));
         pictures =
         [
             .. shelf.Unlisted(build).Concat(others.Where(path => !shelf.Shows(path)))

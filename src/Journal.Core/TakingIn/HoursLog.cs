@@ -21,6 +21,8 @@ public sealed partial class HoursLog
     private readonly DateForm dates;
     private readonly TakenMarks marks;
     private readonly string file;
+    private int width;
+    private char separator;
     private IReadOnlyDictionary<string, int> places = new Dictionary<string, int>();
 
     private HoursLog(string file, Build build, Vocabulary words, DateForm dates, TakenMarks marks)
@@ -50,15 +52,16 @@ public sealed partial class HoursLog
     /// <exception cref="TakeInException">Nothing can be taken in.</exception>
     public static Harvest Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForm? dates, char? separator)
     {
-        var text = OlderText.Of(File.ReadAllBytes(path)) ?? throw new TakeInException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
-        var records = CsvReader.Read(text, separator ?? CsvReader.SeparatorOf(text)).Where(record => !record.IsBlank).ToList();
+        var text = OlderText.Of(OlderText.BytesOf(path)) ?? throw new TakeInException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
+        var parts = separator ?? CsvReader.SeparatorOf(text);
+        var records = CsvReader.Read(text, parts).Where(record => !record.IsBlank).ToList();
         if (records.Count == 0)
         {
             throw new TakeInException($"{Path.GetFileName(path)} is empty.");
         }
 
         var (places, hasHeadings) = columns.In(records[0]);
-        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, TakenMarks.In(buildFolder)) { places = places };
+        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
         hasHeadings |= log.LooksLikeHeadings(records[0]);
         var rest = hasHeadings ? records.Skip(1).ToList() : records;
         if (dates is null)
@@ -99,6 +102,12 @@ public sealed partial class HoursLog
 
     private (Row? Row, string? Fault) Read(CsvRecord record)
     {
+        // What lies beyond the first line's columns belongs to one of them, and would be lost.
+        if (record.Fields.Skip(width).Any(field => !string.IsNullOrWhiteSpace(field)))
+        {
+            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put a field that holds {Sign} into double quotes"));
+        }
+
         if (!dates.TryRead(Field(record, "date"), out var date))
         {
             return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date of the form `{dates.Written}`");
@@ -143,6 +152,8 @@ public sealed partial class HoursLog
         minutes[date] = sum;
         return null;
     }
+
+    private string Sign => separator == '\t' ? "a tab" : $"`{separator}`";
 
     private string? PartOf(string text) => text.Length == 0 || text.Equals("whole", StringComparison.OrdinalIgnoreCase) ? "whole"
         : parts.GetValueOrDefault(text) ?? parts.GetValueOrDefault(Slug.Of(text));

@@ -34,20 +34,20 @@ public sealed partial class NoteFolder
         foreach (var path in Files(folder))
         {
             var name = Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
-            var bytes = File.ReadAllBytes(path);
-            var mark = TakenMarks.Of(bytes);
-            if (notes.marks.Has(mark))
+            var bytes = OlderText.BytesOf(path);
+            var (entry, row, fault) = notes.Read(path, name, bytes);
+            if (fault is not null)
+            {
+                faults.Add(fault);
+            }
+            else if (entry is null)
             {
                 already++;
             }
-            else if (notes.Read(path, name, bytes, mark) is var (entry, row, fault) && fault is null)
-            {
-                entries.Add(entry!);
-                rows.Add(row!);
-            }
             else
             {
-                faults.Add(fault);
+                entries.Add(entry);
+                rows.Add(row!);
             }
         }
 
@@ -60,7 +60,8 @@ public sealed partial class NoteFolder
         .Where(path => !Path.GetRelativePath(folder, path).Split(Path.DirectorySeparatorChar).Any(step => step[0] == '.'))
         .Order(StringComparer.Ordinal);
 
-    private (NewEntryFile? Entry, HarvestRow? Row, TakeInFault? Fault) Read(string path, string name, byte[] bytes, string mark)
+    // Neither an entry nor a fault where it was taken in before.
+    private (NewEntryFile? Entry, HarvestRow? Row, TakeInFault? Fault) Read(string path, string name, byte[] bytes)
     {
         var body = OlderText.WithoutMark(bytes);
         if (OlderText.Of(bytes) is not { } text || bytes.AsSpan().StartsWith(Encoding.Unicode.Preamble) || bytes.AsSpan().StartsWith(Encoding.BigEndianUnicode.Preamble))
@@ -78,6 +79,18 @@ public sealed partial class NoteFolder
         if (fault is not null)
         {
             return (null, null, new TakeInFault(name, 1, fault));
+        }
+
+        if (FrontMatter().Match(text) is { Success: true } own && Publish().IsMatch(own.Value))
+        {
+            return (null, null, new TakeInFault(name, 1, "it says `publish` in front matter of its own, which would be plain text here and keep nothing back; put the file itself into the build's folder"));
+        }
+
+        // The same words may be written on two days. A file's time is no day that the maker wrote.
+        var mark = isOfFile ? TakenMarks.Of(bytes) : TakenMarks.Of([.. Encoding.UTF8.GetBytes($"{Dates.Write(date)}\n"), .. bytes]);
+        if (marks.Has(mark))
+        {
+            return (null, null, null);
         }
 
         var title = Title(path, heading);
@@ -122,6 +135,12 @@ public sealed partial class NoteFolder
         var first = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
         return first.StartsWith('#') || first.Length <= 80 ? first : "";
     }
+
+    [GeneratedRegex(@"\A---[ \t]*\r?\n.*?^(?:---|\.\.\.)[ \t]*\r?$", RegexOptions.CultureInvariant | RegexOptions.Singleline | RegexOptions.Multiline)]
+    private static partial Regex FrontMatter();
+
+    [GeneratedRegex(@"^publish[ \t]*:", RegexOptions.CultureInvariant | RegexOptions.Multiline | RegexOptions.IgnoreCase)]
+    private static partial Regex Publish();
 
     [GeneratedRegex(@"(?<![0-9])[0-9]{1,2}[./-][0-9]{1,2}[./-](?:[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant)]
     private static partial Regex Numbers();

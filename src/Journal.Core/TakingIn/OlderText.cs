@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Core.TakingIn;
 
@@ -6,6 +7,9 @@ namespace Journal.Core.TakingIn;
 internal static class OlderText
 {
     private static readonly Encoding Strict = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+
+    /// <summary>A file's bytes; none of pipes and devices.</summary>
+    public static byte[] BytesOf(string path) => BehindLinks.HasContents(path) ? File.ReadAllBytes(path) : [];
 
     /// <summary>The text; null where the bytes are none.</summary>
     public static string? Of(ReadOnlySpan<byte> bytes)

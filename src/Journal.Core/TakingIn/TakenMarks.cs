@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.RegularExpressions;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Core.TakingIn;
 
@@ -20,7 +21,7 @@ public sealed partial class TakenMarks
         var found = new TakenMarks();
         foreach (var file in Directory.EnumerateFiles(folder, "*.md", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.ReparsePoint }))
         {
-            foreach (var line in File.ReadLines(file).Skip(1).TakeWhile(line => line != "---"))
+            foreach (var line in (BehindLinks.HasContents(file) ? File.ReadLines(file) : []).Skip(1).TakeWhile(line => line != "---"))
             {
                 if (line.Contains("# taken in ", StringComparison.Ordinal) && Mark().Match(line) is { Success: true } match)
                 {

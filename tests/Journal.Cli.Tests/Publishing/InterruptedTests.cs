@@ -71,7 +71,7 @@ public sealed class InterruptedTests : IDisposable
                 Directory.Delete(journal.PathOf("book/drill/.being-taken-in"), recursive: true);
             }
 
-            Assert.Equal(before.OrderBy(file => file.Key, StringComparer.Ordinal), LargerJournal.HashesOf(journal.Folder).OrderBy(file => file.Key, StringComparer.Ordinal));
+            Assert.Equal(before.OrderBy(file => file.Key, StringComparer.Ordinal), LargerJournal.HashesOf(journal.Folder).Where(file => file.Key != "book/.bench/writing" && file.Key != ".bench/writing").OrderBy(file => file.Key, StringComparer.Ordinal));
         });
     }
 

@@ -74,8 +74,36 @@ public class GatherTests
         File.CreateSymbolicLink(Path.Combine(phone.Folder, "zero.jpg"), "/dev/zero");
         File.CreateSymbolicLink(Path.Combine(phone.Folder, "dead.jpg"), "nowhere");
         File.CreateSymbolicLink(Path.Combine(phone.Folder, "round.jpg"), "round.jpg");
+        Directory.CreateSymbolicLink(Path.Combine(phone.Folder, "a"), ".");
+        Directory.CreateSymbolicLink(Path.Combine(phone.Folder, "b"), ".");
 
         Assert.Equal("1 picture added.", bench.Ask("gather", phone.Folder).Lines[^1]);
+    }
+
+    [Fact]
+    [UnsupportedOSPlatform("windows")]
+    public void Gather_PictureWithANameThatIsNoText_IsToldAndStopsNoOther()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Directory.CreateDirectory(Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-03-2114.jpg"));
+        Picture(phone, "IMG_1.jpg", 1, "2025:10:03 21:14:05");
+        Shell("cp IMG_1.jpg \"$(printf 'bad\\351.jpg')\"");
+
+        var gathered = bench.Ask("gather", phone.Folder);
+
+        Shell("rm bad*");
+        Assert.Equal(1, gathered.Status);
+        Assert.Equal("1 picture added.", gathered.Lines[^1]);
+        Assert.Contains(".jpg: it cannot be read (", gathered.Out, StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-03-2114-2.jpg")));
+
+        void Shell(string line)
+        {
+            using var shell = Process.Start(new ProcessStartInfo("sh", ["-c", line]) { WorkingDirectory = phone.Folder })!;
+            shell.WaitForExit();
+        }
     }
 
     [Fact]

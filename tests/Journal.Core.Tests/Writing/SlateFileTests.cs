@@ -21,10 +21,18 @@ public sealed class SlateFileTests : IDisposable
         Assert.False(slate.Stint?.IsPaused ?? false);
     }
 
-    [Fact]
-    public void Peek_WhatCannotBeRead_SaysWhichFileAndWhatToDo()
+    [Theory]
+    [InlineData("""{"jots": 3}""")]
+    [InlineData("""{"jots": [null]}""")]
+    [InlineData("""{"jots": [{"at": "2025-03-01T19:00:00+00:00", "evening": "2025-03-01", "text": null}]}""")]
+    [InlineData("""{"stint": {"began": "2025-03-01T19:00:00+00:00", "build": null}}""")]
+    [InlineData("""{"stint": {"began": "0001-01-01T00:00:00+00:00", "build": "drill"}}""")]
+    [InlineData("""{"stint": {"began": "2025-03-01T19:00:00+00:00", "build": "drill", "pauses": [null]}}""")]
+    [InlineData("""{"handover": {"file": null, "sha256": "", "takesStint": true}}""")]
+    [InlineData("""{"unwritten": {"file": null, "evening": "2025-03-01"}}""")]
+    public void Peek_WhatCannotBeRead_SaysWhichFileAndWhatToDo(string text)
     {
-        Write("{\"jots\": 3}");
+        Write(text);
 
         var fault = Assert.Throws<IOException>(() => SlateFile.Peek(journal));
 

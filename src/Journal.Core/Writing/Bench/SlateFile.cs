@@ -116,7 +116,8 @@ public sealed class SlateFile : IDisposable
     {
         try
         {
-            return JsonSerializer.Deserialize(File.ReadAllBytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
+            var slate = JsonSerializer.Deserialize(File.ReadAllBytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
+            return IsWhole(slate) ? slate : throw new JsonException("something in it is missing, or from another century");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -127,6 +128,17 @@ public sealed class SlateFile : IDisposable
             throw new IOException($"{PathIn(journal)} cannot be read ({e.Message}). Look into it for what you want to keep, then delete it.", e);
         }
     }
+
+    // What reads JSON lets null through where nothing may be missing.
+    private static bool IsWhole(Slate slate) =>
+        slate.Jots.All(jot => jot is { Text: not null } && IsOfOurTime(jot.At))
+        && (slate.Stint is not { } stint || (stint.Build is not null && IsOfOurTime(stint.Began) && stint.Pauses.All(IsWhole)))
+        && slate.Unwritten is null or { File: not null }
+        && slate.Handover is null or { File: not null, Sha256: not null, Unwritten: null or { File: not null } };
+
+    private static bool IsWhole(Pause? pause) => pause is not null && IsOfOurTime(pause.From) && (pause.To is not { } to || IsOfOurTime(to));
+
+    private static bool IsOfOurTime(DateTimeOffset instant) => instant.Year is > 1900 and < 2200;
 
     // The system lets go of the file when a program ends, however it ends.
     private static FileStream Hold(string path)

@@ -16,11 +16,21 @@ public static class SafeFile
     /// <summary>Puts a text in the place of a file, or makes the file.</summary>
     public static void Replace(string path, string text) => Replace(path, Utf8.GetBytes(text));
 
-    /// <summary>Puts bytes in the place of a file, or makes the file.</summary>
+    /// <summary>
+    /// Puts bytes in the place of a file, or makes the file. Behind a link it is the file that the link leads to; who may
+    /// read it stays as it was.
+    /// </summary>
+    /// <exception cref="UnauthorizedAccessException">The file is write-protected.</exception>
     public static void Replace(string path, ReadOnlySpan<byte> bytes)
     {
-        var beside = WriteBeside(path, bytes);
-        File.Move(beside, path, overwrite: true);
+        var file = BehindLinks.FileOf(path);
+        if (file is { Exists: true, IsReadOnly: true })
+        {
+            throw new UnauthorizedAccessException($"{path} is write-protected.");
+        }
+
+        var beside = WriteBeside(file.FullName, bytes, file.Exists && !OperatingSystem.IsWindows() ? file.UnixFileMode : null);
+        File.Move(beside, file.FullName, overwrite: true);
     }
 
     /// <summary>Makes a file that is not there yet; false, with nothing touched, where it is.</summary>
@@ -48,7 +58,7 @@ public static class SafeFile
         }
     }
 
-    private static string WriteBeside(string path, ReadOnlySpan<byte> bytes)
+    private static string WriteBeside(string path, ReadOnlySpan<byte> bytes, UnixFileMode? mode = null)
     {
         var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
         Directory.CreateDirectory(folder);
@@ -56,6 +66,11 @@ public static class SafeFile
         try
         {
             using var stream = new FileStream(beside, FileMode.Create, FileAccess.Write, FileShare.None, bufferSize: 0);
+            if (mode is { } same && !OperatingSystem.IsWindows())
+            {
+                File.SetUnixFileMode(stream.SafeFileHandle, same);
+            }
+
             stream.Write(bytes);
             stream.Flush(flushToDisk: true);
             return beside;

@@ -26,7 +26,11 @@ public static class Gathering
             var fresh = new List<TakenPicture>();
             foreach (var picture in evening)
             {
-                if (!seen.Add(shelf.Digest(picture.Path)) || shelf.Shows(picture.Path))
+                if (WhyNotReadable(picture, shelf) is { } why)
+                {
+                    fates.Add(new Gathered(picture, Fate.Refused, null, null, why));
+                }
+                else if (!seen.Add(shelf.Digest(picture.Path)) || shelf.Shows(picture.Path))
                 {
                     fates.Add(new Gathered(picture, Fate.AlreadyThere, null, null, ""));
                 }
@@ -42,6 +46,19 @@ public static class Gathering
         }
 
         return [.. fates.OrderBy(fate => fate.Picture.Taken).ThenBy(fate => fate.Picture.Path, StringComparer.Ordinal)];
+    }
+
+    private static string? WhyNotReadable(TakenPicture picture, PictureShelf shelf)
+    {
+        try
+        {
+            shelf.Digest(picture.Path);
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"it cannot be read ({e.Message.TrimEnd('.')}).";
+        }
     }
 
     // Of several entries that evening the one with the most hours, then the first.

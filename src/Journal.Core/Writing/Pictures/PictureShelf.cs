@@ -80,14 +80,14 @@ public sealed class PictureShelf(string folder, MakerJournal journal)
         var stem = picture.Taken.ToString("yyyy-MM-dd-HHmm", CultureInfo.InvariantCulture);
         return Enumerable.Range(1, int.MaxValue)
             .Select(n => n == 1 ? $"photos/{stem}{ending}" : string.Create(CultureInfo.InvariantCulture, $"photos/{stem}-{n}{ending}"))
-            .First(name => !promised.Contains($"{build.Folder}/{name}") && !File.Exists(On(folder, $"{build.Folder}/{name}")));
+            .First(name => !promised.Contains($"{build.Folder}/{name}") && !Path.Exists(On(folder, $"{build.Folder}/{name}")));
     }
 
     private static IEnumerable<string> Pictures(string folder, string inside)
     {
         var at = On(folder, inside);
         return Directory.Exists(at)
-            ? Directory.EnumerateFiles(at, "*", new EnumerationOptions { RecurseSubdirectories = true, IgnoreInaccessible = true })
+            ? BehindLinks.FilesBelow(at)
                 .Where(path => IsPicture(path) && !Path.GetFileName(path).StartsWith('.'))
                 .Select(path => Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/'))
             : [];

@@ -1,0 +1,59 @@
+using System.Runtime.Versioning;
+using Journal.Core.Writing.Files;
+
+namespace Journal.Core.Tests.Writing;
+
+public sealed class SafeFileTests : IDisposable
+{
+    private readonly string folder = Directory.CreateTempSubdirectory("journal-files-").FullName;
+
+    [Fact]
+    public void Replace_BehindLinks_IsTheFileThatTheyLeadTo()
+    {
+        var shared = PathOf("shared/tools.yaml");
+        Directory.CreateDirectory(PathOf("shared"));
+        Directory.CreateDirectory(PathOf("journal"));
+        File.WriteAllText(shared, "old");
+        File.CreateSymbolicLink(PathOf("journal/tools.yaml"), "../shared/link.yaml");
+        File.CreateSymbolicLink(PathOf("shared/link.yaml"), "tools.yaml");
+
+        SafeFile.Replace(PathOf("journal/tools.yaml"), "new");
+
+        Assert.Equal("new", File.ReadAllText(shared));
+        Assert.Equal("../shared/link.yaml", new FileInfo(PathOf("journal/tools.yaml")).LinkTarget);
+        Assert.Equal(["link.yaml", "tools.yaml"], Directory.EnumerateFiles(PathOf("shared")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Replace_WriteProtected_IsRefusedAndTouchesNothing()
+    {
+        var path = PathOf("2025-10-03.md");
+        File.WriteAllText(path, "old");
+        new FileInfo(path).IsReadOnly = true;
+
+        var refused = Assert.Throws<UnauthorizedAccessException>(() => SafeFile.Replace(path, "new"));
+
+        Assert.Equal($"{path} is write-protected.", refused.Message);
+        Assert.Equal("old", File.ReadAllText(path));
+        new FileInfo(path).IsReadOnly = false;
+    }
+
+    [Theory]
+    [UnsupportedOSPlatform("windows")]
+    [InlineData(UnixFileMode.UserRead | UnixFileMode.UserWrite)]
+    [InlineData(UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead | UnixFileMode.GroupWrite)]
+    public void Replace_Contents_LeavesWhoMayReadThem(UnixFileMode mode)
+    {
+        var path = PathOf("tools.yaml");
+        File.WriteAllText(path, "old");
+        File.SetUnixFileMode(path, mode);
+
+        SafeFile.Replace(path, "new");
+
+        Assert.Equal(("new", mode), (File.ReadAllText(path), File.GetUnixFileMode(path)));
+    }
+
+    public void Dispose() => Directory.Delete(folder, recursive: true);
+
+    private string PathOf(string name) => Path.Combine(folder, name);
+}

@@ -13,9 +13,10 @@ public class HelpTests
     [MemberData(nameof(Commands))]
     public void Help_EachCommand_HasOptionsAndAnExampleThatIsUnderstood(string command)
     {
+        using var disk = JournalOnDisk.Bare();
         using var journal = JournalOnDisk.Small()
             .With("phone/read-me.txt", "No pictures yet.")
-            .With("journal.yaml", "title: The Lean-to\ndestinations: {disk: {folder: sent}}\n")
+            .With("journal.yaml", $"title: The Lean-to\ndestinations: {{disk: {{folder: {disk.Folder}/sent}}}}\n")
             .With("hours.csv", "2024-10-03,,,1h\n");
         Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 

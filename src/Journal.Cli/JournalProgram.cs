@@ -79,7 +79,7 @@ internal static class JournalProgram
             return status;
         }
 
-        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} What the command does to files is done; only what it says is missing.");
+        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} What the command does to files is done: one that writes need not be given again.");
         return ExitStatus.NotFinished;
     }
 

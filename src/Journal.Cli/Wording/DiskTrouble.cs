@@ -17,8 +17,8 @@ internal static class DiskTrouble
         _ => e.Message,
     };
 
-    /// <summary>The same of standard output, where a closed one (EBADF) comes as a missing permission.</summary>
+    /// <summary>The same of standard output, where a closed one (EBADF) comes as a missing permission. Without a call to try again: what was to be written to files is.</summary>
     public static string OfOutput(Exception e) => e is UnauthorizedAccessException
-        ? "Standard output is closed. Point it somewhere, such as `> results.txt`, then try again."
-        : InWords(e);
+        ? "Standard output is closed. Point it somewhere, such as `> results.txt`."
+        : $"{e.Message.TrimEnd('.')}. Point standard output somewhere else.";
 }

@@ -214,7 +214,7 @@ internal sealed class SiteFolder : IDisposable
 
         if (!isFirst && InTheWay(address) is { } foreign)
         {
-            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site; nothing was touched.");
+            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);

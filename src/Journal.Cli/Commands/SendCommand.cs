@@ -25,7 +25,7 @@ internal static class SendCommand
         var site = new Option<string?>("--site") { Description = "The published site. Left out: `site` here, in the journal or beside it.", HelpName = "folder" };
         var dryRun = new Option<bool>("--dry-run") { Description = "Only list what would be sent and taken away." };
         var verify = new Option<bool>("--verify") { Description = "List the destination first, and send again what is missing there." };
-        var takeOver = new Option<bool>("--take-over") { Description = "Write over files there that no earlier send brought." };
+        var takeOver = new Option<bool>("--take-over") { Description = "Write over files there that no earlier send brought, or another journal’s site." };
         destination.CompletionSources.Add(asked => Known(asked, terminal).Select(name => new CompletionItem(name)));
         var command = new ExampledCommand("send", "The published site to where viewers are; only what changed.", "journal send disk --dry-run")
         {
@@ -78,6 +78,8 @@ internal static class SendCommand
 
         var order = new SendOrder(folder, site, destination)
         {
+            Id = reading.Journal.Id,
+            Title = reading.Journal.Title,
             DryRun = wish.DryRun,
             TakeOver = wish.TakeOver,
             Verify = wish.Verify,

@@ -8,14 +8,21 @@ internal static class Carriers
     /// <summary>The carrier that an order needs.</summary>
     public static ICarrier For(SendOrder order) => order.Destination switch
     {
-        FolderDestination folder => new FolderCarrier(Path.TrimEndingDirectorySeparator(AtJournal(folder.Folder, order)), order.Site, order.Journal),
+        FolderDestination folder => new FolderCarrier(Path.TrimEndingDirectorySeparator(AtJournal(folder.Folder, order)), order.Site, order.Journal, DraftOf(order)),
         GitDestination git => new GitCarrier(git, WhereIs(git.Repository, order), order.Maker, order.Today),
         SftpDestination sftp => new SftpCarrier(
             sftp with { Key = sftp.Key is { } key ? AtJournal(key, order) : null, KnownHosts = sftp.KnownHosts is { } hosts ? AtJournal(hosts, order) : null },
-            Environment.GetEnvironmentVariable),
+            Environment.GetEnvironmentVariable,
+            DraftOf(order)),
         S3Destination s3 => new S3Carrier(s3, Environment.GetEnvironmentVariable),
         _ => throw new ArgumentException("There is no carrier for this kind of destination.", nameof(order)),
     };
+
+    /// <summary>
+    /// What stands behind the name of a file that is on its way. A part of it is of this journal alone, so that neither a
+    /// file of the maker nor one that another journal is sending has that name.
+    /// </summary>
+    public static string DraftOf(SendOrder order) => $".{order.Id.ToString("N")[..8]}.being-sent";
 
     private static string AtJournal(string path, SendOrder order) => Path.GetFullPath(HomePath.Of(path), order.Journal);
 

@@ -7,10 +7,8 @@ using Journal.Site.Output;
 namespace Journal.Site.Sending;
 
 /// <summary>Brings files to a folder of this machine.</summary>
-internal sealed class FolderCarrier(string destination, string site, string journal) : ICarrier
+internal sealed class FolderCarrier(string destination, string site, string journal, string draft) : ICarrier
 {
-    private const string Unfinished = ".being-sent";
-
     // Where it really lies, and every folder in it that is known to be no link.
     private readonly string folder = Destination.RealPath(destination);
     private readonly ConcurrentDictionary<string, bool> plain = new(StringComparer.Ordinal);
@@ -22,7 +20,7 @@ internal sealed class FolderCarrier(string destination, string site, string jour
     public bool ArrivesAtOnce => false;
 
     /// <inheritdoc/>
-    public string? Draft => Unfinished;
+    public string? Draft => draft;
 
     /// <inheritdoc/>
     public Task OpenAsync(CancellationToken cancellation)
@@ -104,13 +102,13 @@ internal sealed class FolderCarrier(string destination, string site, string jour
         try
         {
             // A link of that name would lead elsewhere.
-            File.Delete(path + Unfinished);
-            await Task.Run(() => DiskFile.Write(path + Unfinished, parcel.Contents), cancellation);
-            File.Move(path + Unfinished, path, overwrite: true);
+            File.Delete(path + draft);
+            await Task.Run(() => DiskFile.Write(path + draft, parcel.Contents), cancellation);
+            File.Move(path + draft, path, overwrite: true);
         }
         catch
         {
-            File.Delete(path + Unfinished);
+            File.Delete(path + draft);
             throw;
         }
     }

@@ -8,10 +8,16 @@ namespace Journal.Site.Sending;
 /// <param name="Destination">Where it goes.</param>
 public sealed record SendOrder(string Journal, string Site, NamedDestination Destination)
 {
+    /// <summary>The journal's id, by which its site is known at the destination.</summary>
+    public required Guid Id { get; init; }
+
+    /// <summary>The journal's title.</summary>
+    public required string Title { get; init; }
+
     /// <summary>Only say what would be done.</summary>
     public bool DryRun { get; init; }
 
-    /// <summary>Write over files at the destination that no send of ours brought.</summary>
+    /// <summary>Write over files at the destination that no send of ours brought, and take the place of another journal's site.</summary>
     public bool TakeOver { get; init; }
 
     /// <summary>List the destination, and send again what is missing there or has another length.</summary>

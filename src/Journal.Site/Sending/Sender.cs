@@ -49,7 +49,8 @@ public sealed class Sender
         using var log = SendLog.Open(order.Site, order.Destination);
         await Try(carrier.OpenAsync, cancellation);
         var bytesThere = await patience.Try(stop => carrier.ReadAsync(SentManifest.Address, stop), carrier.MayPass, cancellation);
-        var manifest = bytesThere is null ? new SentManifest(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
+        var manifest = bytesThere is null ? Own(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
+        RefuseAnother(manifest);
         var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
         var there = log.Correct(manifest.Files, digest);
         if (bytesThere is null || order.Verify || site.Keys.Any(address => !there.ContainsKey(address)))
@@ -66,7 +67,7 @@ public sealed class Sender
             return report;
         }
 
-        var next = new SentManifest(site).ToBytes();
+        var next = Own(site).ToBytes();
         if (bytesThere is null || !next.AsSpan().SequenceEqual(bytesThere) || plan.ToSend.Count + plan.ToDelete.Count > 0)
         {
             log.Start(digest);
@@ -129,6 +130,17 @@ public sealed class Sender
             throw new SendingException($"At the destination stand files that no send brought: {names}. Send to an empty place, or write over them with `--take-over`. Nothing was sent.");
         }
     }
+
+    // What another journal sent there is not this one's to take away.
+    private void RefuseAnother(SentManifest manifest)
+    {
+        if (manifest.Journal != order.Id && !order.TakeOver)
+        {
+            throw new SendingException($"At the destination stands the site of another journal, “{manifest.Title}”. Send to a place of its own, or put this site in the place of that one with `--take-over`. If it is this journal under an earlier title, `id: {manifest.Journal}` in journal.yaml says so. Nothing was sent.");
+        }
+    }
+
+    private SentManifest Own(IReadOnlyDictionary<string, string> files) => new(order.Id, order.Title, files);
 
     // Ours that are missing or of another length go again.
     private Dictionary<string, string> Corrected(Dictionary<string, long> found, IReadOnlyDictionary<string, string> there) => there.ToDictionary(

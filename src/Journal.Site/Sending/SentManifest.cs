@@ -1,14 +1,16 @@
 using System.Text.Json;
-using Journal.Site.Output;
+using System.Text.Json.Serialization;
 
 namespace Journal.Site.Sending;
 
 /// <summary>
 /// What lies at a destination by our hand: each file with the SHA-256 of its contents. By it the next send knows what
-/// has changed, and what it may take away.
+/// has changed, and what it may take away; and whose it is, so that no journal takes away the site of another.
 /// </summary>
+/// <param name="Journal">The journal whose site it is.</param>
+/// <param name="Title">That journal's title when it was sent.</param>
 /// <param name="Files">Addresses and hashes in hexadecimal.</param>
-internal sealed record SentManifest(IReadOnlyDictionary<string, string> Files)
+internal sealed record SentManifest(Guid Journal, string Title, IReadOnlyDictionary<string, string> Files)
 {
     /// <summary>The file at the destination that holds it.</summary>
     public const string Address = ".sent-site.json";
@@ -19,8 +21,8 @@ internal sealed record SentManifest(IReadOnlyDictionary<string, string> Files)
     {
         try
         {
-            var files = JsonSerializer.Deserialize(bytes, FileListJson.Default.DictionaryStringString) ?? [];
-            return files.Keys.All(SiteAddress.IsSafe) ? new SentManifest(files)
+            var manifest = JsonSerializer.Deserialize(bytes, SentManifestJson.Default.SentManifest) ?? throw new JsonException();
+            return manifest.Files.Keys.All(SiteAddress.IsSafe) ? manifest
                 : throw new SendingException($"The {Address} at the destination names files outside the site; someone has changed it. Take that file away there, then send again with `--take-over`.");
         }
         catch (JsonException e)
@@ -30,5 +32,16 @@ internal sealed record SentManifest(IReadOnlyDictionary<string, string> Files)
     }
 
     /// <summary>The manifest as it is written.</summary>
-    public byte[] ToBytes() => JsonSerializer.SerializeToUtf8Bytes(new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal), FileListJson.Default.SortedDictionaryStringString);
+    public byte[] ToBytes() =>
+        JsonSerializer.SerializeToUtf8Bytes(this with { Files = new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal) }, SentManifestJson.Default.SentManifest);
 }
+
+/// <summary>Compiled ahead, so that no start waits for reflection.</summary>
+[JsonSourceGenerationOptions(
+    WriteIndented = true,
+    NewLine = "\n",
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    RespectRequiredConstructorParameters = true,
+    RespectNullableAnnotations = true)]
+[JsonSerializable(typeof(SentManifest))]
+internal sealed partial class SentManifestJson : JsonSerializerContext;

@@ -8,9 +8,8 @@ using Renci.SshNet.Common;
 namespace Journal.Site.Sending;
 
 /// <summary>Brings files to a server over SFTP.</summary>
-internal sealed class SftpCarrier(SftpDestination destination, Func<string, string?> variable) : ICarrier
+internal sealed class SftpCarrier(SftpDestination destination, Func<string, string?> variable, string draft) : ICarrier
 {
-    private const string Unfinished = ".being-sent";
     private static readonly string[] UsualKeys = ["id_ed25519", "id_ecdsa", "id_rsa"];
     private readonly HostKeyCheck check = new(destination);
     private readonly SemaphoreSlim door = new(1, 1);
@@ -27,7 +26,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     private string Top => destination.Folder.Length == 0 ? "." : destination.Folder;
 
     /// <inheritdoc/>
-    public string? Draft => Unfinished;
+    public string? Draft => draft;
 
     /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation) => await Client(cancellation);
@@ -113,13 +112,13 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
         using var contents = new MemoryStream(parcel.Contents, writable: false);
         try
         {
-            await sftp.UploadFileAsync(contents, path + Unfinished, cancellation);
+            await sftp.UploadFileAsync(contents, path + draft, cancellation);
             await Task.Run(() => Replace(sftp, path), cancellation);
             return true;
         }
         catch (SshException) when (sftp.IsConnected)
         {
-            await TakeAway(sftp, path + Unfinished);
+            await TakeAway(sftp, path + draft);
             throw;
         }
     }
@@ -298,11 +297,11 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
     }
 
     // OpenSSH can rename over a file in one step; elsewhere the old one goes first.
-    private static void Replace(SftpClient sftp, string path)
+    private void Replace(SftpClient sftp, string path)
     {
         try
         {
-            sftp.RenameFile(path + Unfinished, path, isPosix: true);
+            sftp.RenameFile(path + draft, path, isPosix: true);
         }
         catch (NotSupportedException)
         {
@@ -311,7 +310,7 @@ internal sealed class SftpCarrier(SftpDestination destination, Func<string, stri
                 sftp.DeleteFile(path);
             }
 
-            sftp.RenameFile(path + Unfinished, path);
+            sftp.RenameFile(path + draft, path);
         }
     }
 

@@ -46,7 +46,7 @@ internal sealed class S3Server : IDisposable
             Hold($"{folder}/{address}", File.ReadAllBytes(Path.Combine(site, address)));
         }
 
-        Hold($"{folder}/{SentManifest.Address}", new SentManifest(files).ToBytes());
+        Hold($"{folder}/{SentManifest.Address}", new SentManifest(new("0b9c1f6e-6a36-4c0f-9a60-54d1f0a7c2de"), "The bench", files).ToBytes());
     }
 
     public void Dispose()

@@ -186,7 +186,7 @@ public sealed class SenderTests
         using var site = SiteOnDisk.WithPages(3);
         await site.Send();
         site.Put("drill/entry/secret.html", "not for everyone").Publish();
-        var half = Path.Combine(site.Target, "drill/entry/secret.html.being-sent");
+        var half = Path.Combine(site.Target, "drill/entry/secret.html" + Carriers.DraftOf(site.Order));
         await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier)
         {
             Fail = _ =>
@@ -258,7 +258,7 @@ public sealed class SenderTests
         var precious = Path.Combine(site.Root, "precious.txt");
         await File.WriteAllTextAsync(precious, "mine");
         Directory.CreateDirectory(site.Target);
-        File.CreateSymbolicLink(Path.Combine(site.Target, "index.html.being-sent"), precious);
+        File.CreateSymbolicLink(Path.Combine(site.Target, "index.html" + Carriers.DraftOf(site.Order)), precious);
 
         await site.Send();
 
@@ -318,11 +318,61 @@ public sealed class SenderTests
         using var site = SiteOnDisk.WithPages(1);
         await site.Send();
         await File.WriteAllTextAsync(Path.Combine(site.Root, "precious.txt"), "mine");
-        await File.WriteAllTextAsync(Path.Combine(site.Target, SentManifest.Address), "{\"../precious.txt\": \"\"}");
+        await File.WriteAllTextAsync(Path.Combine(site.Target, SentManifest.Address), "{\"journal\": \"0b9c1f6e-6a36-4c0f-9a60-54d1f0a7c2de\", \"title\": \"The bench\", \"files\": {\"../precious.txt\": \"\"}}");
 
-        await Assert.ThrowsAsync<SendingException>(() => site.Send());
+        Assert.Contains("outside the site", (await Assert.ThrowsAsync<SendingException>(() => site.Send())).Message, StringComparison.Ordinal);
 
         Assert.True(File.Exists(Path.Combine(site.Root, "precious.txt")));
+    }
+
+    [Theory]
+    [InlineData("{\"index.html\": \"00\"}")]
+    [InlineData("{\"journal\": \"0b9c1f6e-6a36-4c0f-9a60-54d1f0a7c2de\", \"title\": null, \"files\": null}")]
+    [InlineData("[]")]
+    public async Task ManifestOfAnotherForm_IsRefusedWithARemedy(string manifest)
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(site.Target);
+        await File.WriteAllTextAsync(Path.Combine(site.Target, SentManifest.Address), manifest);
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("cannot be read. Take that file away there", refused.Message, StringComparison.Ordinal);
+        Assert.Equal([SentManifest.Address], SiteOnDisk.Contents(site.Target).Keys);
+    }
+
+    [Fact]
+    public async Task PlaceOfAnotherJournal_IsRefusedAndStaysAsItIs_UnlessTakenOver()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+        await site.Send(order: site.Order with { Id = new("77a3d1c4-0f52-4f5a-8f1e-3a0c7d2b9e61"), Title = "The other bench" });
+        var theirs = SiteOnDisk.Contents(site.Target);
+        site.Fill(1, "two");
+
+        var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
+
+        Assert.Contains("the site of another journal, “The other bench”", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("id: 77a3d1c4-0f52-4f5a-8f1e-3a0c7d2b9e61", refused.Message, StringComparison.Ordinal);
+        Assert.Equal(theirs, SiteOnDisk.Contents(site.Target));
+
+        await site.Send(order: site.Order with { TakeOver = true });
+        site.IsAt(site.Target);
+        await site.Send();
+    }
+
+    [Fact]
+    public async Task FilesOfTheMakerWithTheEndingOfDrafts_Stay()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        Directory.CreateDirectory(site.Target);
+        var own = Path.Combine(site.Target, "index.html.being-sent");
+        await File.WriteAllTextAsync(own, "mine");
+
+        await site.Send();
+        site.Fill(1, "two");
+        await site.Send();
+
+        Assert.Equal("mine", await File.ReadAllTextAsync(own));
     }
 
     [Fact]

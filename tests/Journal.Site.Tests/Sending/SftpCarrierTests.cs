@@ -130,7 +130,7 @@ public sealed class SftpCarrierTests : IDisposable
             }
 
             var order = Order(change: place => place with { Key = null });
-            await using var carrier = new SftpCarrier((SftpDestination)order.Destination, name => name == "SSH_AUTH_SOCK" ? socket : null);
+            await using var carrier = new SftpCarrier((SftpDestination)order.Destination, name => name == "SSH_AUTH_SOCK" ? socket : null, Carriers.DraftOf(order));
             await Sender.SendAsync(order, carrier, Patience.Usual, CancellationToken.None);
         }
         finally

@@ -20,7 +20,12 @@ internal sealed partial class SiteOnDisk : IDisposable
 
     public string Target => Path.Combine(Root, "www");
 
-    public SendOrder Order => new(Path.Combine(Root, "journal"), Folder, new FolderDestination(new("disk"), Target)) { Today = new(2025, 10, 3) };
+    public SendOrder Order => new(Path.Combine(Root, "journal"), Folder, new FolderDestination(new("disk"), Target)) 
+    {
+        Id = new("0b9c1f6e-6a36-4c0f-9a60-54d1f0a7c2de"),
+        Title = "The bench",
+        Today = new(2025, 10, 3),
+    };
 
     /// <summary>A site of a front page, a feed, a style sheet and pages that each show a picture.</summary>
     public static SiteOnDisk WithPages(int pages, string edition = "one")

@@ -299,6 +299,42 @@ public sealed class TakeInTests : IDisposable
     }
 
     [Fact]
+    public void RowOfADayToCome_IsAFault_ForPublishingWouldStopAtIt()
+    {
+        journal.With("old.csv", "date,hours\n2024-10-03,2\n9999-12-31,1\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal(1, answer.Status);
+        Assert.Contains("Took in 1 row, 2h, as 1 entry", answer.Out, StringComparison.Ordinal);
+        Assert.Matches("^old.csv, line 3: 9999-12-31 is still to come; today is [0-9-]+\\.\n$", answer.Error);
+        Assert.StartsWith("All well", journal.Ask("check").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void InchesInAQuotedNote_StayAsTheyWereWritten()
+    {
+        journal.With("old.csv", "date,hours,note\n2024-10-03,2,\"5/8\" bar parted\"\n");
+
+        journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.EndsWith("\n\"5/8\" bar parted\"\n", File.ReadAllText(Path.Combine(Drill, "taken-in", "2024-10-03-hours.md")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void FilesThatAreNoNotes_AreNamed()
+    {
+        journal.With("notes/2024-10-03.txt", "Bored it.\n").With("notes/old/parts.org", "x\n").With("notes/list", "x\n").With("notes/.index", "x\n");
+        File.CreateSymbolicLink(Path.Combine(journal.Folder, "notes", "linked.txt"), "2024-10-03.txt");
+
+        var answer = journal.Ask("take-in", "notes", "--build", "drill");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.Contains("Took in 1 note, as 1 entry of `drill`.", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("and no links: linked.txt, list, old/parts.org.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void UnknownBuildOrFile_IsSaid()
     {
         journal.With("old.csv", "date,hours\n2024-10-03,1\n");

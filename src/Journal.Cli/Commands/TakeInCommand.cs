@@ -17,6 +17,7 @@ namespace Journal.Cli.Commands;
 internal static class TakeInCommand
 {
     private const int MostShown = 20;
+    private const int MostNamed = 6;
 
     private sealed record Wish(string From, string? Journal, string? Build, Columns? Columns, DateForm? Dates, char? Separator, bool DryRun, DateOnly? Today);
 
@@ -109,7 +110,7 @@ internal static class TakeInCommand
 
         if (File.Exists(from))
         {
-            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, wish.Columns ?? Columns.Usual, wish.Dates, wish.Separator);
+            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, wish.Columns ?? Columns.Usual, wish.Dates, wish.Separator, today);
         }
 
         terminal.Complain($"There is no file or folder {from}.");
@@ -137,6 +138,11 @@ internal static class TakeInCommand
         if (harvest.Rows.Any(row => row.Missing.Length > 0) && !wish.DryRun)
         {
             print.Say("What is missing was left blank; `journal check` shows each place.");
+        }
+
+        if (harvest.PassedOver.Count > 0)
+        {
+            print.Say($"Passed over, for only files that end in .md, .markdown, .txt or .text are taken for notes, and no links: {Few(harvest.PassedOver)}.");
         }
 
         foreach (var fault in harvest.Faults)
@@ -179,6 +185,9 @@ internal static class TakeInCommand
             print.Say($"Their dates are the files' own times, for want of better ones: {string.Join(", ", undated)}.");
         }
     }
+
+    private static string Few(IReadOnlyList<string> names) =>
+        string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {Count.Of(names.Count - MostNamed, "more", "more")}" : "");
 
     private static string Summary(Wish wish, Harvest harvest, Build build)
     {

@@ -12,7 +12,8 @@ internal readonly record struct CsvRecord(int Line, IReadOnlyList<string> Fields
 /// <summary>
 /// Reads records as RFC 4180 has them, section 2: fields parted by a separator (rule 4), in double quotes where they hold
 /// separators, quotes or line ends (rule 6), quotes within doubled (rule 7). Beyond it: other separators, any line end,
-/// and a quote in the midst of an unquoted field, which spreadsheets write for inches, stands for itself.
+/// and a quote in the midst of an unquoted field, which spreadsheets write for inches, stands for itself; where text follows
+/// the closing quote, no quote meant that the field is quoted, and it stands as it is written.
 /// </summary>
 internal static class CsvReader
 {
@@ -74,7 +75,7 @@ internal static class CsvReader
 
     private static string Quoted(string text, ref int at, ref int line, char separator)
     {
-        var (begun, field) = (line, new StringBuilder());
+        var (start, begun, field) = (at, line, new StringBuilder());
         at++;
         while (true)
         {
@@ -89,8 +90,8 @@ internal static class CsvReader
             at = quote + 1;
             if (at >= text.Length || text[at] != '"')
             {
-                // What follows the closing quote belongs to the field all the same.
-                return field.Append(Bare(text, ref at, separator)).ToString();
+                var rest = Bare(text, ref at, separator);
+                return string.IsNullOrWhiteSpace(rest) ? field.Append(rest).ToString() : text[start..at];
             }
 
             field.Append('"');

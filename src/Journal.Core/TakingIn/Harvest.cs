@@ -9,6 +9,9 @@ namespace Journal.Core.TakingIn;
 /// <param name="Already">How many things were taken in before and are left out.</param>
 public sealed record Harvest(IReadOnlyList<NewEntryFile> Entries, IReadOnlyList<HarvestRow> Rows, IReadOnlyList<TakeInFault> Faults, int Already)
 {
+    /// <summary>Files of the folder that are no notes and stay where they are.</summary>
+    public IReadOnlyList<string> PassedOver { get; init; } = [];
+
     /// <summary>The hours of all rows.</summary>
     public Minutes Time => Rows.Sum(row => row.Time);
 }

@@ -19,15 +19,16 @@ public sealed partial class HoursLog
     private readonly Build build;
     private readonly Vocabulary words;
     private readonly DateForm dates;
+    private readonly DateOnly today;
     private readonly TakenMarks marks;
     private readonly string file;
     private int width;
     private char separator;
     private IReadOnlyDictionary<string, int> places = new Dictionary<string, int>();
 
-    private HoursLog(string file, Build build, Vocabulary words, DateForm dates, TakenMarks marks)
+    private HoursLog(string file, Build build, Vocabulary words, DateForm dates, DateOnly today, TakenMarks marks)
     {
-        (this.file, this.build, this.words, this.dates, this.marks) = (file, build, words, dates, marks);
+        (this.file, this.build, this.words, this.dates, this.today, this.marks) = (file, build, words, dates, today, marks);
         foreach (var part in build.Parts)
         {
             parts.TryAdd(part.Title, part.Id.Value);
@@ -49,8 +50,9 @@ public sealed partial class HoursLog
     /// <param name="columns">Which column holds what.</param>
     /// <param name="dates">How dates are written; null where the maker has not said.</param>
     /// <param name="separator">What parts the fields; null to see it from the first line.</param>
+    /// <param name="today">The day after which nothing can have been done.</param>
     /// <exception cref="TakeInException">Nothing can be taken in.</exception>
-    public static Harvest Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForm? dates, char? separator)
+    public static Harvest Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForm? dates, char? separator, DateOnly today)
     {
         var text = OlderText.Of(OlderText.BytesOf(path)) ?? throw new TakeInException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
         var parts = separator ?? CsvReader.SeparatorOf(text);
@@ -61,7 +63,7 @@ public sealed partial class HoursLog
         }
 
         var (places, hasHeadings) = columns.In(records[0]);
-        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
+        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, today, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
         hasHeadings |= log.LooksLikeHeadings(records[0]);
         var rest = hasHeadings ? records.Skip(1).ToList() : records;
         if (dates is null)
@@ -111,6 +113,11 @@ public sealed partial class HoursLog
         if (!dates.TryRead(Field(record, "date"), out var date))
         {
             return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date of the form `{dates.Written}`");
+        }
+
+        if (date > today)
+        {
+            return (null, $"{Dates.Write(date)} is still to come; today is {Dates.Write(today)}");
         }
 
         var (time, fault) = WrittenHours.Read(Field(record, "hours"));

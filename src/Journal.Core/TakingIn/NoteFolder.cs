@@ -1,3 +1,4 @@
+using System.IO.Enumeration;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.RegularExpressions;
@@ -31,9 +32,10 @@ public sealed partial class NoteFolder
     {
         var notes = new NoteFolder(buildFolder, dates, today);
         var (entries, rows, faults, already) = (new List<NewEntryFile>(), new List<HarvestRow>(), new List<TakeInFault>(), 0);
-        foreach (var path in Files(folder))
+        var files = Files(folder).ToLookup(IsNote);
+        foreach (var path in files[true])
         {
-            var name = Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
+            var name = NameIn(folder, path);
             var bytes = OlderText.BytesOf(path);
             var (entry, row, fault) = notes.Read(path, name, bytes);
             if (fault is not null)
@@ -51,14 +53,24 @@ public sealed partial class NoteFolder
             }
         }
 
-        return new Harvest(entries, rows, faults, already);
+        return new Harvest(entries, rows, faults, already) { PassedOver = [.. files[false].Select(path => NameIn(folder, path))] };
     }
 
-    private static IEnumerable<string> Files(string folder) => Directory
-        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden | FileAttributes.ReparsePoint })
-        .Where(path => Path.GetExtension(path).ToLowerInvariant() is ".md" or ".markdown" or ".txt" or ".text")
-        .Where(path => !Path.GetRelativePath(folder, path).Split(Path.DirectorySeparatorChar).Any(step => step[0] == '.'))
-        .Order(StringComparer.Ordinal);
+    // A link may lead anywhere, and round in a circle.
+    private static IEnumerable<string> Files(string folder) => new FileSystemEnumerable<string>(
+        folder,
+        (ref found) => found.ToFullPath(),
+        new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden, IgnoreInaccessible = true })
+    {
+        ShouldIncludePredicate = (ref found) => !found.IsDirectory || IsLink(found.Attributes),
+        ShouldRecursePredicate = (ref found) => !IsLink(found.Attributes),
+    }.Order(StringComparer.Ordinal);
+
+    private static bool IsNote(string path) => Path.GetExtension(path).ToLowerInvariant() is ".md" or ".markdown" or ".txt" or ".text" && !IsLink(File.GetAttributes(path));
+
+    private static bool IsLink(FileAttributes attributes) => (attributes & FileAttributes.ReparsePoint) != 0;
+
+    private static string NameIn(string folder, string path) => Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
 
     // Neither an entry nor a fault where it was taken in before.
     private (NewEntryFile? Entry, HarvestRow? Row, TakeInFault? Fault) Read(string path, string name, byte[] bytes)

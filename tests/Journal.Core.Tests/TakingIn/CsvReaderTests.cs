@@ -20,7 +20,10 @@ public sealed class CsvReaderTests
     [InlineData("a,\n,b\n", "a|/|b")] // empty fields at both ends
     [InlineData("a\rb\r", "a/b")] // line ends of old
     [InlineData("1/2\" bar,x\n", "1/2\" bar|x")] // inches in the midst
-    [InlineData("\"a\" b,c\n", "a b|c")] // something behind the closing quote
+    [InlineData("\"a\" ,c\n", "a |c")] // a space behind the closing quote
+    [InlineData("\"a\" b,c\n", "\"a\" b|c")] // a text that only begins with a quotation
+    [InlineData("\"5/8\" bar\",c\n", "\"5/8\" bar\"|c")] // inches within quotes, not doubled
+    [InlineData("\"a\"b\",\"c\"\"d\"\n", "\"a\"b\"|c\"d")]
     [InlineData("\n\na\n", "//a")]
     public void BeyondTheRfc_IsReadAsSpreadsheetsMeanIt(string text, string expected) =>
         Assert.Equal(expected, string.Join('/', CsvReader.Read(text, ',').Select(record => string.Join('|', record.Fields))));

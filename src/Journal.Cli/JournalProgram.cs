@@ -47,6 +47,12 @@ internal static class JournalProgram
             return ExitStatus.Well;
         }
 
+        if (args.Select(ForeignBytes.In).FirstOrDefault(wrong => wrong is not null) is { } foreign)
+        {
+            terminal.Complain(foreign);
+            return ExitStatus.WrongUse;
+        }
+
         var root = Root(terminal);
         var asked = root.Parse(args.Count > 0 ? args : ["--help"], new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (asked.Errors.Count > 0 && asked.Action is not HelpPage)

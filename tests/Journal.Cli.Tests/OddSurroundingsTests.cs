@@ -52,6 +52,16 @@ public sealed class OddSurroundingsTests : IDisposable
         Assert.Contains(Directory.EnumerateFiles(journal.Folder, "*", SearchOption.AllDirectories), file => File.ReadAllText(file).Contains("Shim under the strap.", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void WordsThatAreNotUtf8_AreRefused_ForTheyWouldBeKeptMutilated()
+    {
+        var (status, said) = Shell("\"$@\" \"$(printf 'It ran schr\\344g')\"", "jot");
+
+        Assert.Equal(2, status);
+        Assert.Equal("“It ran schr\uFFFDg” holds bytes that are not UTF-8, in the place of which “\uFFFD” stands. Set the terminal or the script to UTF-8, then say it again.\n", said);
+        Assert.False(Directory.Exists(Path.Combine(journal.Folder, ".bench")));
+    }
+
     public void Dispose() => journal.Dispose();
 
     private (int Status, string Said) Shell(string line, params string[] words)

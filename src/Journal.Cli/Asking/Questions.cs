@@ -11,10 +11,18 @@ internal sealed class Questions(Terminal terminal)
     /// <exception cref="OperationCanceledException">The maker ended the input.</exception>
     public string? Line(string question, string? offered = null)
     {
-        terminal.Error.Write(Printable.Of(offered is null ? $"{question}: " : $"{question} [{offered}]: "));
-        terminal.Error.Flush();
-        var answer = terminal.In.ReadLine() ?? throw new OperationCanceledException();
-        return string.IsNullOrWhiteSpace(answer) ? offered : answer.Trim();
+        while (true)
+        {
+            terminal.Error.Write(Printable.Of(offered is null ? $"{question}: " : $"{question} [{offered}]: "));
+            terminal.Error.Flush();
+            var answer = terminal.In.ReadLine() ?? throw new OperationCanceledException();
+            if (ForeignBytes.In(answer) is not { } wrong)
+            {
+                return string.IsNullOrWhiteSpace(answer) ? offered : answer.Trim();
+            }
+
+            terminal.Complain(wrong);
+        }
     }
 
     /// <summary>A line that must mean something; asks again until it does.</summary>

@@ -26,10 +26,10 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var evening = wish.Evening ?? Evening(slate);
         var build = open.Build(wish.Build ?? (wish.Hours is null ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
         var pictures = new EveningPictures(open, build, evening, Folder(wish.Photos));
-        List<string> remarks = [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
+        var remarks = Remarks(slate, evening);
         var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
         var job = fromStint ? StintJob(wish, slate, build, remarks) : Job(wish, build, pictures, remarks);
-        var words = Words(wish, job, pictures, remarks);
+        var words = Words(wish, job, pictures);
         return Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
     }
 
@@ -39,6 +39,9 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var slate = SlateFile.Peek(open.Folder);
         return slate.Unwritten is { } entry && !File.Exists(PathOf(entry.File)) ? slate with { Unwritten = null } : slate;
     }
+
+    // The entry gets those that are there when it is written: more may have been made while the questions were answered.
+    private static List<string> Remarks(Slate slate, DateOnly evening) => [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
 
     private DateOnly Evening(Slate slate) => open.Clock.Evening(slate.Stint?.Began ?? terminal.Now);
 
@@ -108,7 +111,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         return offered ?? throw new WrongWordException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
     }
 
-    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures, List<string> remarks)
+    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures)
     {
         var asksAll = terminal.CanAsk && !wish.WantsCaptions;
         return new WriteUp
@@ -118,7 +121,6 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             Mistakes = wish.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
             Next = wish.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
             Photos = [.. pictures.Names.Select(name => new NewPhoto(name, wish.WantsCaptions ? Caption(name) : null))],
-            Remarks = remarks,
         };
     }
 
@@ -130,8 +132,8 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             return questions.Line($"{name} shows");
         }
 
-        var line = terminal.In.ReadLine()?.Trim();
-        return string.IsNullOrEmpty(line) ? null : line;
+        var line = terminal.In.ReadLine()?.Trim() ?? "";
+        return ForeignBytes.In(line) is { } wrong ? throw new WrongWordException(wrong) : line.Length == 0 ? null : line;
     }
 
     private string[] AskTools(NewJob job)
@@ -180,7 +182,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         pictures.CopyIn();
-        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words, evening);
+        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
         return written.File ?? throw new WrongWordException(written.WhyNot);
     }
 
@@ -188,7 +190,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         using var slate = SlateFile.Take(open.Folder);
         pictures.CopyIn();
-        return new EveningEntry(open.Folder, build, slate).Write(evening, job, words, evening);
+        return new EveningEntry(open.Folder, build, slate).Write(evening, job, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
     }
 
     private int Finish(string? file)

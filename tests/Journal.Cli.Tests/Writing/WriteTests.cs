@@ -37,6 +37,44 @@ public class WriteTests
     }
 
     [Fact]
+    public void Write_RemarkMadeWhileItAsks_GoesIntoTheTextToo()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("jot", "Before the questions");
+        using var answers = new Meanwhile("\n\n\n\n\n\n", () => Assert.Equal(0, bench.Ask("jot", "Between two questions").Status));
+
+        var written = Answer.To(bench.Disk.Folder, terminal => terminal with { Now = Answer.Evening, CanAsk = true, In = answers }, "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        Assert.Equal(0, written.Status);
+        Assert.EndsWith("---\n- Before the questions\n- Between two questions\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+        Assert.DoesNotContain("questions", bench.Text(".bench/slate.json"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_TwiceAtOnce_PutsARemarkIntoOneEntry()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("jot", "Only once");
+        using var answers = new Meanwhile("\n\n\n\n\n\n", () => bench.Ask("write", "--hours", "1h"));
+
+        Answer.To(bench.Disk.Folder, terminal => terminal with { Now = Answer.Evening, CanAsk = true, In = answers }, "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        Assert.EndsWith("---\nOnly once\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+        Assert.EndsWith("---\n", bench.Text("drill/2025-10-03-boring-head-2.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_AnswerOfBytesThatAreNotUtf8_IsAskedAgain()
+    {
+        using var bench = new AtTheBench();
+
+        var written = bench.AskAndAnswer(["", "Schr\uFFFDg", "Schräg", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        Assert.Contains("“Schr\uFFFDg” holds bytes that are not UTF-8", written.Error, StringComparison.Ordinal);
+        Assert.Contains("title: Schräg\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Write_Twice_GivesTheSecondItsOwnName()
     {
         using var bench = new AtTheBench();
@@ -169,5 +207,21 @@ public class WriteTests
         Assert.Equal(0, In(canAsk: false).Status);
         Assert.Empty(opened);
         Assert.Equal(In(canAsk: true).Out.Trim(), Assert.Single(opened));
+    }
+
+    // Something happens before the second answer is read.
+    private sealed class Meanwhile(string answers, Action happens) : StringReader(answers)
+    {
+        private int lines;
+
+        public override string? ReadLine()
+        {
+            if (++lines == 2)
+            {
+                happens();
+            }
+
+            return base.ReadLine();
+        }
     }
 }

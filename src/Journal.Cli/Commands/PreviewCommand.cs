@@ -40,13 +40,22 @@ internal static class PreviewCommand
             return ExitStatus.WrongUse;
         }
 
-        using var preview = Open(folder, today, template is null ? null : Path.GetFullPath(template, terminal.Folder), port);
-        if (preview is null)
+        var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
+        try
         {
-            terminal.Complain($"Port {port} is taken. Leave `--port` out for one that is free.");
+            using var preview = Open(folder, today, look, port);
+            return await Run(preview, terminal, cancellation);
+        }
+        catch (SocketException e)
+        {
+            var why = e.SocketErrorCode == SocketError.AccessDenied ? "is one that the system keeps for itself" : "is taken";
+            terminal.Complain($"Port {port} {why}. Leave `--port` out for one that is free.");
             return ExitStatus.NotFinished;
         }
+    }
 
+    private static async Task<int> Run(SitePreview preview, Terminal terminal, CancellationToken cancellation)
+    {
         if (terminal.Stopping is { } stopping)
         {
             // To be stopped is how it ends.
@@ -57,16 +66,15 @@ internal static class PreviewCommand
         return ExitStatus.Well;
     }
 
-    // Null where the port that was asked for is taken.
-    private static SitePreview? Open(string folder, DateOnly today, string? template, int? port)
+    private static SitePreview Open(string folder, DateOnly today, string? template, int? port)
     {
         try
         {
             return new SitePreview(folder, today, template, port ?? UsualPort);
         }
-        catch (SocketException)
+        catch (SocketException) when (port is null)
         {
-            return port is null ? new SitePreview(folder, today, template, port: 0) : null;
+            return new SitePreview(folder, today, template, port: 0);
         }
     }
 

@@ -10,7 +10,7 @@ public sealed class SitePreview : IDisposable
     private readonly string folder;
     private readonly DateOnly today;
     private readonly string? template;
-    private readonly string shelf = Directory.CreateTempSubdirectory("journal-preview-").FullName;
+    private readonly string shelf;
     private readonly Whiteboard board = new();
     private readonly PreviewServer server;
     private readonly SaveWatch watch;
@@ -20,12 +20,23 @@ public sealed class SitePreview : IDisposable
     /// <param name="today">The day that <c>publish: after</c> is held against.</param>
     /// <param name="template">A maker's own copy of the templates; null for ours.</param>
     /// <param name="port">The port; 0 for any that is free.</param>
-    /// <exception cref="System.Net.Sockets.SocketException">The port is taken.</exception>
+    /// <exception cref="System.Net.Sockets.SocketException">The port is taken, or kept by the system.</exception>
+    /// <exception cref="IOException">There is no place for the site.</exception>
     public SitePreview(string folder, DateOnly today, string? template, int port)
     {
         (this.folder, this.today, this.template) = (folder, today, template);
-        server = new PreviewServer(Site, board, port);
-        watch = new SaveWatch(folder);
+        shelf = NewShelf();
+        try
+        {
+            server = new PreviewServer(Site, board, port);
+            watch = new SaveWatch(folder);
+        }
+        catch
+        {
+            server?.Dispose();
+            Directory.Delete(shelf, recursive: true);
+            throw;
+        }
     }
 
     /// <summary>Where to look.</summary>
@@ -68,6 +79,18 @@ public sealed class SitePreview : IDisposable
         catch (IOException)
         {
             // It lies among the system's temporary files; the system clears it away.
+        }
+    }
+
+    private static string NewShelf()
+    {
+        try
+        {
+            return Directory.CreateTempSubdirectory("journal-preview-").FullName;
+        }
+        catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new IOException($"There is no folder {Path.GetTempPath()}, where the preview would lie. Make it, or name another in {(OperatingSystem.IsWindows() ? "TEMP" : "TMPDIR")}.", e);
         }
     }
 

@@ -15,7 +15,8 @@ need() { # command, Debian package
   DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$2" >/dev/null || echo "Could not install $2." >&2
 }
 
-need chromium chromium
+need chromium-headless-shell chromium-headless-shell
+command -v chromium-headless-shell >/dev/null 2>&1 || need chromium chromium
 need jing jing
 need java default-jre-headless
 need npm npm

@@ -11,13 +11,11 @@ namespace Journal.Browser.Tests;
 /// </summary>
 public sealed partial class DemoSite : IAsyncLifetime, IDisposable
 {
-    private const string Chromium = "/usr/bin/chromium";
     private static readonly DateOnly Today = new(2026, 11, 25);
 
     private readonly string place = Directory.CreateTempSubdirectory("journal-browser-").FullName;
+    private readonly SystemBrowser browser = new();
     private LoopbackServer? server;
-    private IPlaywright? playwright;
-    private IBrowser? browser;
 
     /// <summary>The repository's root.</summary>
     public static string Root { get; } = FindRoot();
@@ -41,11 +39,7 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     public IReadOnlyList<string> OfKind(string kind) => byKind[kind];
 
     /// <summary>A fresh page of the browser.</summary>
-    public async Task<IPage> Open(int width = 1440, ColorScheme scheme = ColorScheme.Light, bool javaScript = true)
-    {
-        var context = await browser!.NewContextAsync(new() { ViewportSize = new() { Width = width, Height = 900 }, ColorScheme = scheme, JavaScriptEnabled = javaScript });
-        return await context.NewPageAsync();
-    }
+    public Task<IPage> Open(int width = 1440, ColorScheme scheme = ColorScheme.Light, bool javaScript = true) => browser.Open(width, scheme, javaScript);
 
     public async Task InitializeAsync()
     {
@@ -55,30 +49,18 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
             kind => kind.Key,
             kind => (IReadOnlyList<string>)[.. kind.OrderByDescending(page => new FileInfo(Path.Combine(Folder, page)).Length)]);
         Samples = [.. byKind.Values.SelectMany(pages => new[] { pages[0], pages[^1] }.Distinct()).Order(StringComparer.Ordinal)];
-        Assert.True(System.IO.File.Exists(Chromium), $"{Chromium} is missing; tests/run.sh installs it.");
         server = new LoopbackServer(Folder, "/bench/");
-        playwright = await Playwright.CreateAsync();
-        browser = await playwright.Chromium.LaunchAsync(new()
-        {
-            ExecutablePath = Chromium,
-            // No test may reach another host, whatever a page asks for.
-            Args = ["--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync"],
-        });
+        await browser.InitializeAsync();
     }
 
     public async Task DisposeAsync()
     {
-        if (browser is not null)
-        {
-            await browser.CloseAsync();
-        }
-
+        await browser.DisposeAsync();
         Dispose();
     }
 
     public void Dispose()
     {
-        playwright?.Dispose();
         server?.Dispose();
         if (Directory.Exists(place))
         {

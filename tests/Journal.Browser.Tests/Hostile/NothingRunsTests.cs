@@ -7,8 +7,7 @@ using Xunit.Abstractions;
 namespace Journal.Browser.Tests.Hostile;
 
 /// <summary>Nothing that a journal says gets into its pages as anything but words.</summary>
-[Collection(SharedDemo.Name)]
-public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile, ITestOutputHelper output) : IClassFixture<HostileSites>
+public sealed partial class NothingRunsTests(SystemBrowser browser, HostileSites hostile, ITestOutputHelper output) : IClassFixture<SystemBrowser>, IClassFixture<HostileSites>
 {
     // Every one of so many entries is also touched, which takes longer than opening it.
     private const int Touched = 6;
@@ -24,7 +23,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     [Fact]
     public async Task PublishedVectors_PointedAtFocusedAndPressed_DoNothing()
     {
-        await using var watcher = await Watcher.On(await site.Open(), hostile.Open);
+        await using var watcher = await Watcher.On(await browser.Open(), hostile.Open);
         foreach (var journal in hostile.Journals)
         {
             foreach (var page in journal.Groups.Index().Where(group => group.Index % Touched == 0).Select(group => HostileJournal.PageOf(group.Index)))
@@ -40,7 +39,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     [Fact]
     public async Task PublishedVectors_AmongWhatIsFound_DoNothing()
     {
-        await using var watcher = await Watcher.On(await site.Open(), hostile.Open);
+        await using var watcher = await Watcher.On(await browser.Open(), hostile.Open);
         foreach (var journal in hostile.Journals)
         {
             await watcher.Visit(journal.Root, "find.html");
@@ -60,7 +59,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     [Fact]
     public async Task PublishedVectors_InWhatFeedsSay_DoNothing()
     {
-        await using var watcher = await Watcher.On(await site.Open(), hostile.Open);
+        await using var watcher = await Watcher.On(await browser.Open(), hostile.Open);
         foreach (var journal in hostile.Journals)
         {
             var atom = XDocument.Load(Path.Combine(journal.Site, "feed.xml"));
@@ -105,7 +104,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     public async Task UnsafePage_IsNoticed(string unsafeHtml, string noticed)
     {
         using var place = new UnsafePage(unsafeHtml, policy: "");
-        await using var watcher = await Watcher.On(await site.Open(), place.Home);
+        await using var watcher = await Watcher.On(await browser.Open(), place.Home);
         await watcher.Visit("", "index.html");
         await watcher.TouchAll();
 
@@ -116,7 +115,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     public async Task UnsafePage_StoppedByItsPolicy_IsNoticed()
     {
         using var place = new UnsafePage("<p onmouseover=\"alert(1)\">words</p>", "<meta http-equiv=\"Content-Security-Policy\" content=\"script-src 'self'\">");
-        await using var watcher = await Watcher.On(await site.Open(), place.Home);
+        await using var watcher = await Watcher.On(await browser.Open(), place.Home);
         await watcher.Visit("", "index.html");
         await watcher.TouchAll();
 
@@ -129,7 +128,7 @@ public sealed partial class NothingRunsTests(DemoSite site, HostileSites hostile
     private async Task VisitAll(Uri home, int oneInSoMany)
     {
         var clock = Stopwatch.StartNew();
-        await using var watcher = await Watcher.On(await site.Open(), home);
+        await using var watcher = await Watcher.On(await browser.Open(), home);
         foreach (var journal in hostile.Journals)
         {
             var titles = journal.Groups.Index().ToDictionary(group => HostileJournal.PageOf(group.Index), group => HostileJournal.Joined(group.Item));

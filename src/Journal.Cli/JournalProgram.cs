@@ -97,6 +97,7 @@ internal static class JournalProgram
             root.Add(command);
         }
 
+        JournalWords.Teach(root, terminal);
         root.Options.Clear();
         root.Add(new HelpOption("--help", "-h") { Action = new HelpPage(terminal), Description = "Show what a command does, with an example." });
         root.Add(new VersionOption { Action = new VersionLine(terminal), Description = "Show the version." });

@@ -20,6 +20,39 @@ public class CompletionTests
         Assert.Equal(words.Split('\n'), found.Lines.Where(word => line.EndsWith("--f", StringComparison.Ordinal) || word[0] != '-').Order(StringComparer.Ordinal));
     }
 
+    [Theory]
+    [InlineData("journal write --part ", "gib-screw head jaw quill whole")]
+    [InlineData("journal write --build drill --part ", "gib-screw head quill whole")]
+    [InlineData("journal stint begin --operation scr", "scraping screw-cutting")]
+    [InlineData("journal lessons --for scr", "scraping screw-cutting")]
+    [InlineData("journal write --tool ", "boring-head lathe")]
+    [InlineData("journal write --build ", "drill vice")]
+    [InlineData("journal add part lever --material bras", "brass")]
+    [InlineData("journal readings --part ", "gib-screw head jaw quill whole")]
+    [InlineData("journal begin ", "bench-shaper")]
+    [InlineData("journal estimate ", "bench-shaper drill vice")]
+    [InlineData("journal estimate bench-shaper --without ", "gib-screw head jaw quill ram screw slide")]
+    public void Suggest_WhatTheJournalKnows_IsOffered(string line, string words)
+    {
+        using var folder = JournalOnDisk.Small();
+
+        var found = folder.Ask($"[suggest:{line.Length}]", line);
+
+        Assert.Equal((0, ""), (found.Status, found.Error));
+        Assert.Equal(words.Split(' '), found.Lines.Where(word => word[0] != '-').Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Suggest_AnotherJournal_IsAsked()
+    {
+        using var folder = JournalOnDisk.Small();
+        using var elsewhere = JournalOnDisk.Bare();
+        var line = $"journal write --in {folder.Folder} --tool b";
+
+        Assert.Equal(["boring-head"], elsewhere.Ask($"[suggest:{line.Length}]", line).Lines);
+        Assert.Equal("", elsewhere.Ask("[suggest:22]", "journal write --tool b").Out.Trim());
+    }
+
     [Fact]
     public void Completions_UnknownShell_NamesTheNearest()
     {

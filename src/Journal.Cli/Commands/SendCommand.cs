@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Completions;
 using Journal.Cli.Asking;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
@@ -26,7 +25,6 @@ internal static class SendCommand
         var dryRun = new Option<bool>("--dry-run") { Description = "Only list what would be sent and taken away." };
         var verify = new Option<bool>("--verify") { Description = "List the destination first, and send again what is missing there." };
         var takeOver = new Option<bool>("--take-over") { Description = "Write over files there that no earlier send brought, or another journal’s site." };
-        destination.CompletionSources.Add(asked => Known(asked, terminal).Select(name => new CompletionItem(name)));
         var command = new ExampledCommand("send", "The published site to where viewers are; only what changed.", "journal send disk --dry-run")
         {
             destination, site, dryRun, verify, takeOver, folder, today,
@@ -36,11 +34,6 @@ internal static class SendCommand
             terminal,
             cancellation));
         return command;
-
-        IEnumerable<string> Known(CompletionContext asked, Terminal here) =>
-            JournalPlace.Find(asked.ParseResult.GetValue(folder), here.Folder) is { } found
-                ? JournalReader.Read(found, here.Today).Journal?.Destinations.Select(one => one.Name.Value) ?? []
-                : [];
     }
 
     private static async Task<int> Run(Wish wish, Terminal terminal, CancellationToken cancellation)

@@ -60,7 +60,7 @@ public sealed class JournalReader
         Snags.Check(drafts.SelectMany(draft => draft.Scope.Mentions.Where(mention => mention.Kind == IdKind.Snag).Select(mention => (draft.Draft.Entry.Id, mention))), log);
         var complete = Complete([.. builds.Select(build => build.Build)], drafts, ids);
         var whole = complete.Where(build => builds.Any(one => one.Build.Id == build.Id && one.IsWhole)).ToArray();
-        CheckFinished(whole, drafts);
+        CheckClaims(whole, drafts);
 
         var journal = head with
         {
@@ -160,12 +160,14 @@ public sealed class JournalReader
         })];
     }
 
-    private void CheckFinished(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts)
+    // What entries say of their build as a whole.
+    private void CheckClaims(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts)
     {
-        var claims = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Scope.Finished);
+        var claims = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Scope);
         foreach (var build in builds)
         {
-            FinishedParts.Check(build, claims[build.Id].SelectMany(claim => claim), log);
+            FinishedParts.Check(build, claims[build.Id].SelectMany(scope => scope.Finished), log);
+            KitCosts.Check(build, claims[build.Id].SelectMany(scope => scope.Kits), log);
         }
     }
 

@@ -100,6 +100,8 @@ public sealed class ProblemTableTests
         new(TooManyPieces, "drill/2025-10-04.md:5:12", "With this, 7 pieces of `gib-screw` are finished; the build needs 6.", "`quantity`", j => j.WriteEntry("2025-10-03", "finished: {gib-screw: 4}").WriteEntry("2025-10-04", "finished: {gib-screw: 3}")),
         new(FinishedTwice, "drill/2025-10-04.md:5:11", "`head` was finished before, in 2025-10-03.", "`mends`", j => j.WriteEntry("2025-10-03", "finished: head").WriteEntry("2025-10-04", "finished: head")),
 
+        new(KitPaidTwice, "drill/2025-10-03.md:5:36", "A kit is bought here for 240, and `cost` in drill/build.yaml is the same", "Leave one", j => j.Write("drill/build.yaml", "title: Drill\ncost: 240.00\nparts: [head]\n").WriteEntry("2025-10-03", "bought: {what: The castings, cost: 240, kind: kit}")),
+
         new(NotADimension, "drill/2025-10-03.md:5:39", "“1/0 in” does not do for `required`.", "", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 1/0 in}")),
         new(NotAFit, "drill/2025-10-03.md:5:42", "“12 H99” does not do for `required`.", "4 to 13", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required:  12 H99}")),
         new(UnitMissing, "drill/2025-10-03.md:5:37", "A fraction without a unit", "`7/16 in`", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 7/16}")),

@@ -91,6 +91,9 @@ public static class ProblemTable
     public static readonly ProblemKind TooManyPieces = Error("too-many-pieces", "With this, {0} pieces of `{1}` are finished; the build needs {2}.", "Mend the number here or `quantity` in build.yaml.");
     public static readonly ProblemKind FinishedTwice = Warning("finished-twice", "`{0}` was finished before, in {1}.", "If it was reworked, say so with `mends`; one `finished` is enough.");
 
+    // Costs.
+    public static readonly ProblemKind KitPaidTwice = Warning("kit-paid-twice", "A kit is bought here for {0}, and `cost` in {1} is the same; both count.", "Leave one of them out, unless there were two.");
+
     // Readings and settings. What is wrong, and the remedy, come from the reader of dimensions.
     public static readonly ProblemKind NotADimension = Error("not-a-dimension", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind NotAFit = Error("not-a-fit", "“{0}” does not do for `{1}`. {2}", "{3}");

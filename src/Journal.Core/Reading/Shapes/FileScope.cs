@@ -35,6 +35,9 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>Parts finished.</summary>
     public List<FinishedClaim> Finished { get; } = [];
 
+    /// <summary>Kits bought.</summary>
+    public List<KitClaim> Kits { get; } = [];
+
     /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
     public List<WrittenValue> Values { get; } = [];
 
@@ -69,3 +72,6 @@ internal sealed record WrittenValue(Place Map, string Key, TextNode Value);
 
 /// <summary>A part, or pieces of it, said to be finished.</summary>
 internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);
+
+/// <summary>A kit bought on an evening, and where that is said.</summary>
+internal sealed record KitClaim(decimal Cost, Place Place);

@@ -157,11 +157,17 @@ internal sealed class RemarkShapes(FileScope scope, Entry entry, PartsList parts
             scope.Mentions.Add(new Mention(IdKind.PartOrTool, entry.Build, target, fields["for"]!.Place));
         }
 
+        var kind = fields.Choice<PurchaseKind>("kind") ?? PurchaseKind.Consumable;
+        if (kind == PurchaseKind.Kit)
+        {
+            scope.Kits.Add(new KitClaim(cost, fields["cost"]!.Place));
+        }
+
         return new Purchase
         {
             What = fields.Text("what") ?? "",
             Cost = cost,
-            Kind = fields.Choice<PurchaseKind>("kind") ?? PurchaseKind.Consumable,
+            Kind = kind,
             ForPart = isPart ? new Id<Part>(target!) : null,
             ForTool = isPart || target is null ? null : new Id<Tool>(target),
             Because = fields.Mention<Mistake>("because", IdKind.Mistake, entry.Build),

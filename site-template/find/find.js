@@ -3,7 +3,7 @@
 // The page that searches. It loads the matcher and the index when someone begins to type, and the texts for the
 // words in context piece by piece, as classic scripts added to the page.
 (() => {
-  const KINDS = ['Builds', 'Parts', 'Tools', 'Operations', 'Lessons', 'Entries'];
+  const KINDS = ['Builds', 'Estimates', 'Parts', 'Tools', 'Operations', 'Lessons', 'Entries'];
   const SHOWN = 5;
   const CONTEXT = 170;
 

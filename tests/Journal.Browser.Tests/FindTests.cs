@@ -40,6 +40,18 @@ public sealed class FindTests(DemoSite site)
     }
 
     [Fact]
+    public async Task Find_Plan_LeadsToItsEstimateSheet()
+    {
+        var page = await Begin(fromFiles: false);
+        await page.Keyboard.TypeAsync("bench shaper");
+        await page.Locator("#find-results a").First.WaitForAsync();
+
+        Assert.Contains(await page.Locator("#find-results h2").AllInnerTextsAsync(), heading => heading.StartsWith("Estimates", StringComparison.Ordinal));
+        Assert.EndsWith("/plan/bench-shaper.html", await page.Locator("#find-results section:has(h2:text('Estimates')) a").First.GetAttributeAsync("href"), StringComparison.Ordinal);
+        await page.Context.CloseAsync();
+    }
+
+    [Fact]
     public async Task Find_ArrowKeys_GoDownAndBackToTheField()
     {
         var page = await Begin(fromFiles: false);

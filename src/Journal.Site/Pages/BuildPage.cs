@@ -49,7 +49,8 @@ public sealed record BuildPage(
     string CostTotal,
     IReadOnlyList<VideoView> Videos,
     string? Story,
-    string? Gallery)
+    string? Gallery,
+    string? Estimate)
 {
     internal static BuildPage Of(Book book, Build build)
     {
@@ -104,7 +105,8 @@ public sealed record BuildPage(
             Show.Money(costs.Total, book.Journal.Currency),
             VideoView.Of(book, build),
             StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
-            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null);
+            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null,
+            book.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null);
     }
 
     internal static string StatusWords(BuildStatus status) => status switch

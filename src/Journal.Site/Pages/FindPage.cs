@@ -7,9 +7,10 @@ public sealed record FindPage(PageFrame Frame, IReadOnlyList<LinkView> Lists)
     {
         var desk = new Desk(book, Addresses.Find);
         return new FindPage(
-            desk.Frame("find", "Find", "Search entries, parts, lessons, tools and operations.", [Desk.FrontCrumb]),
+            desk.Frame("find", "Find", "Search entries, parts, lessons, tools, operations and estimates.", [Desk.FrontCrumb]),
             [
                 .. book.Journal.Builds.Where(build => build.Entries.Any(book.Showing.Shows)).Select(build => new LinkView($"{build.Title}: parts and entries", Addresses.Of(build.Id))),
+                .. book.ShownPlans.Select(plan => new LinkView($"{plan.Title}: estimate sheet", Addresses.Of(plan.Id))),
                 new LinkView("Timeline", Addresses.Timeline),
                 new LinkView("Lessons", Addresses.Lessons),
                 new LinkView("Tooling", Addresses.Tooling),

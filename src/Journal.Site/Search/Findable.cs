@@ -6,6 +6,9 @@ internal enum FindKind
     /// <summary>A build.</summary>
     Build,
 
+    /// <summary>The estimate sheet of a plan.</summary>
+    Plan,
+
     /// <summary>A part sheet.</summary>
     Part,
 

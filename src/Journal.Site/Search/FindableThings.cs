@@ -10,6 +10,7 @@ internal static class FindableThings
     public static IReadOnlyList<Findable> Of(Book book) =>
     [
         .. book.Journal.Builds.Select(build => OfBuild(book, build)),
+        .. book.ShownPlans.Select(plan => OfPlan(book, plan)),
         .. book.Journal.Builds.SelectMany(build => build.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Id))), (build, part) => OfPart(book, build, part)),
         .. book.Tooling.Tools.Where(tool => book.Showing.Shows(tool.Id)).Select(tool => OfTool(book, tool)),
         .. book.ShownOperations.Select(operation => OfOperation(book, operation)),
@@ -23,6 +24,13 @@ internal static class FindableThings
         Addresses.Of(build.Id),
         BuildPage.StatusWords(build.Status),
         Sentences([BuildPage.GistOf(book, build), .. build.Videos.Select(video => video.Title)]));
+
+    private static Findable OfPlan(Book book, Plan plan) => new(
+        FindKind.Plan,
+        plan.Title,
+        Addresses.Of(plan.Id),
+        "Estimate sheet",
+        Sentences([PlanPage.GistOf(book, book.Forecast(plan)), plan.Parts.Count == 0 ? null : $"Parts: {string.Join(", ", plan.Parts.Select(part => Show.Lower(part.Title)))}"]));
 
     private static Findable OfPart(Book book, Build build, Part part)
     {

@@ -131,6 +131,8 @@ public sealed class PlanPageTests : IDisposable
         Assert.Contains("12 h, then 20 h", page.QuerySelector(".plan-section")!.TextContent.Replace('\u202F', ' '), StringComparison.Ordinal);
         Assert.Equal("Under way", front.QuerySelector(".plans-section .kind")!.TextContent);
         Assert.DoesNotContain(front.QuerySelectorAll(".ways a"), way => way.TextContent == "Next");
+        Assert.Equal("../plan/shaper.html", Page("shaper/index.html").QuerySelector(".parts-section .note a")!.GetAttribute("href"));
+        Assert.Null(Page("drill/index.html").QuerySelector(".parts-section .note"));
     }
 
     [Fact]

@@ -101,6 +101,39 @@ public sealed partial class PreviewTests : IDisposable
         await Task.WhenAny(waiting, Task.Delay(1000));
     }
 
+    // The program needs some 150 handles itself; more connections than are left are opened, held and let go.
+    [Fact]
+    public async Task Preview_AfterTheSystemHadNoHandleLeft_AnswersAgain()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        var place = FreePort();
+        var number = place.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        using var narrow = Process.Start(new ProcessStartInfo("sh", ["-c", "ulimit -n 200; exec \"$@\"", "sh", .. BuiltProgram.Words, "preview", "--port", number, "--in", disk.Folder]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        try
+        {
+            Assert.Equal($"http://127.0.0.1:{number}/", await narrow.StandardOutput.ReadLineAsync());
+            var held = new List<TcpClient>();
+            for (var i = 0; i < 260; i++)
+            {
+                held.Add(new TcpClient());
+                await held[^1].ConnectAsync("127.0.0.1", place);
+            }
+
+            held.ForEach(client => client.Dispose());
+
+            Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: 127.0.0.1:{number}\r\n", place).WaitAsync(TimeSpan.FromSeconds(20)), StringComparison.Ordinal);
+        }
+        finally
+        {
+            narrow.Kill();
+            await narrow.WaitForExitAsync();
+        }
+    }
+
     public void Dispose()
     {
         program.Kill();
@@ -110,7 +143,9 @@ public sealed partial class PreviewTests : IDisposable
 
     private Task<string> Get(string path) => Send($"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{port}\r\n");
 
-    private async Task<string> Send(string head)
+    private Task<string> Send(string head) => Send(head, port);
+
+    private static async Task<string> Send(string head, int port)
     {
         using var client = new TcpClient();
         await client.ConnectAsync("127.0.0.1", port);

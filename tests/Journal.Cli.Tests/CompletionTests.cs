@@ -53,6 +53,18 @@ public class CompletionTests
         Assert.Equal("", elsewhere.Ask("[suggest:22]", "journal write --tool b").Out.Trim());
     }
 
+    [Theory]
+    [InlineData("[suggest:25]", "journal stint begin --part=bo")]
+    [InlineData("[suggest:5]", "journal write --build nope --part ")]
+    [InlineData("[suggest:abc]", "journal")]
+    [InlineData("[suggest:99999999999]", "journal")]
+    public void Suggest_LineThatIsNotUnderstood_SaysNothing(string directive, string line)
+    {
+        using var folder = JournalOnDisk.Small();
+
+        Assert.Equal((0, ""), (folder.Ask(directive, line) is var found ? found.Status : 0, found.Error));
+    }
+
     [Fact]
     public void Completions_UnknownShell_NamesTheNearest()
     {

@@ -228,6 +228,12 @@ public sealed class TakeInTests : IDisposable
     [Theory]
     [InlineData("---\ndate: 2024-03-05\npublish: never\n---\nSecret.\n", true)]
     [InlineData("---\r\npublish: 2030-01-01\r\n---\r\nSecret.\r\n", true)]
+    [InlineData("---\n\"publish\": never\n---\nSecret.\n", true)]
+    [InlineData("---\n  publish: never\n---\nSecret.\n", true)]
+    [InlineData("---\n{publish: never}\n---\nSecret.\n", true)]
+    [InlineData("---\n? publish\n: never\n---\nSecret.\n", true)]
+    [InlineData("---\rpublish: never\r---\rSecret.\r", true)]
+    [InlineData("---\npublish: never\n", true)]
     [InlineData("---\ntitle: Rule above\n---\npublish: is only a word here\n", false)]
     [InlineData("Words\n---\npublish: never\n---\n", false)]
     public void NoteThatSaysWhetherToPublishIt_IsAFault_BecauseItWouldBePublished(string text, bool isFault)

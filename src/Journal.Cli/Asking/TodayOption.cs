@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
 
 namespace Journal.Cli.Asking;
 
@@ -28,7 +27,7 @@ internal static class TodayOption
     private static DateOnly? Read(ArgumentResult result)
     {
         var word = result.Tokens[0].Value;
-        if (DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (SaidDate.TryRead(word, out var date))
         {
             return date;
         }

@@ -69,7 +69,7 @@ internal sealed class WhatIf
     private static DateOnly? ReadDate(ArgumentResult result)
     {
         var word = result.Tokens[0].Value;
-        if (DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+        if (SaidDate.TryRead(word, out var date))
         {
             return date;
         }

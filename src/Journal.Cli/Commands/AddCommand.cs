@@ -31,6 +31,7 @@ internal static class AddCommand
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var name = asked.GetValue(id)!;
+            Refuse(!Lines.MayNameABuild(name), $"The name `{name}` is taken: the site, or Windows, uses it for something else. Choose another.");
             Refuse(open.Journal.Builds.Any(build => build.Id.Value == name), $"There is a build `{name}` already.");
             Refuse(asked.GetValue(units) is { } unit && unit is not ("mm" or "inch"), "Units are `mm` or `inch`.");
             return Write(open, terminal, lines => lines.AddBuild(name, [

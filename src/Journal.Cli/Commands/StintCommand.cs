@@ -72,7 +72,7 @@ internal static class StintCommand
     {
         if (slate.Slate.Stint is { } running)
         {
-            return GoOn(open, slate, running, terminal);
+            return GoOn(open, slate, running, isOther: named is not null || part is not null || operation is not null, terminal);
         }
 
         var build = open.Build(named);
@@ -90,11 +90,12 @@ internal static class StintCommand
         return ExitStatus.Well;
     }
 
-    private static int GoOn(OpenJournal open, SlateFile slate, Stint running, Terminal terminal)
+    private static int GoOn(OpenJournal open, SlateFile slate, Stint running, bool isOther, Terminal terminal)
     {
-        if (StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
+        if (isOther || StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
         {
-            throw new WrongWordException($"{Show(open, running, terminal)} End that one first: `journal stint end`.");
+            var goOn = isOther && running.IsPaused ? " To go on with it: `journal stint begin` and no more." : "";
+            throw new WrongWordException($"{Show(open, running, terminal)} End that one first: `journal stint end`.{goOn}");
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses.SkipLast(1), running.Pauses[^1] with { To = terminal.Now.ToUniversalTime() }] } });
@@ -106,7 +107,8 @@ internal static class StintCommand
     {
         if (slate.Slate.Stint is not { IsPaused: false } running || StintEnding.IsForgotten(running, open.Clock, terminal.Now))
         {
-            throw new WrongWordException(Show(open, slate.Slate.Stint, terminal));
+            var remedy = slate.Slate.Stint is { IsPaused: false } ? " It was not ended that evening; say when: `journal stint end --at 22:40`." : "";
+            throw new WrongWordException(Show(open, slate.Slate.Stint, terminal) + remedy);
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses, new Pause(terminal.Now.ToUniversalTime(), null)] } });
@@ -137,7 +139,7 @@ internal static class StintCommand
         }
 
         var job = JobWords.Of(new TitleBook(open.Journal), new(stint.Build), stint.Part, stint.Operation);
-        var began = $"{(StintEnding.IsForgotten(stint, open.Clock, terminal.Now) ? $"{Wording.Written.Date(open.Clock.Evening(stint.Began))} at " : "")}{open.Clock.Time(stint.Began)}";
+        var began = $"{(StintEnding.IsForgotten(stint, open.Clock, terminal.Now) ? $"{Wording.Written.Date(DateOnly.FromDateTime(open.Clock.Local(stint.Began)))} at " : "")}{open.Clock.Time(stint.Began)}";
         return stint.IsPaused
             ? $"A stint on {job} began {began} and is paused since {open.Clock.Time(stint.Pauses[^1].From)}: {stint.TimeUntil(terminal.Now)} at the bench."
             : $"A stint on {job} has been running since {began}: {stint.TimeUntil(terminal.Now)} at the bench.";

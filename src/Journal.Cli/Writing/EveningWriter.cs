@@ -1,6 +1,7 @@
 using Journal.Cli.Asking;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
+using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
@@ -23,14 +24,53 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     public int Write(Wish wish)
     {
         var slate = Peek();
-        var evening = wish.Evening ?? Evening(slate);
-        var build = open.Build(wish.Build ?? (wish.Hours is null ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
+        var evening = wish.Evening ?? (wish.Hours is null && slate.Stint is null && slate.Unwritten is { } left ? left.Evening : Evening(slate));
+        RefuseToCome(evening);
+        var fromStint = wish.Hours is null && ((slate.Stint is not null && evening == Evening(slate)) || slate.Unwritten?.Evening == evening);
+        if (fromStint)
+        {
+            RefuseAnotherJob(wish, slate);
+        }
+
+        var build = open.Build(wish.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
         var pictures = new EveningPictures(open, build, evening, Folder(wish.Photos));
         var remarks = Remarks(slate, evening);
-        var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
         var job = fromStint ? StintJob(wish, slate, build, remarks) : Job(wish, build, pictures, remarks);
         var words = Words(wish, job, pictures);
-        return Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
+        var status = Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
+        TellOfRemarks(evening);
+        return status;
+    }
+
+    private void RefuseToCome(DateOnly evening)
+    {
+        if (evening > open.Clock.Evening(terminal.Now))
+        {
+            throw new WrongWordException($"{Wording.Written.Date(evening)} is still to come; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
+        }
+    }
+
+    // What was said of another job would be lost in the entry of the stint.
+    private void RefuseAnotherJob(Wish wish, Slate slate)
+    {
+        var build = slate.Stint?.Build ?? BuildOf(slate.Unwritten, slate.Unwritten!.Evening);
+        if (wish.Build is { } other && other != build)
+        {
+            throw new WrongWordException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
+        }
+
+        if (slate.Stint is null && (wish.Part ?? wish.Operation) is { } word)
+        {
+            throw new WrongWordException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
+        }
+    }
+
+    private void TellOfRemarks(DateOnly evening)
+    {
+        foreach (var waiting in SlateFile.Peek(open.Folder).Jots.Where(jot => jot.Evening != evening).CountBy(jot => jot.Evening).OrderBy(one => one.Key))
+        {
+            terminal.Complain($"{Count.Capital(Count.Of(waiting.Value, "remark"))} of {Wording.Written.Date(waiting.Key)} {(waiting.Value == 1 ? "waits" : "wait")} for an entry: `journal write --date {Wording.Written.Date(waiting.Key)}`, with its `--hours`.");
+        }
     }
 
     // An entry that a stint made and that is gone since has nothing to be added to.
@@ -99,13 +139,13 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (said is not null)
         {
-            return HoursText.Read(said) ?? throw new WrongWordException(HoursText.WhyNot(said));
+            return HoursText.Read(said) is { } hours && HoursText.IsOfOneDay(hours) ? hours : throw new WrongWordException(HoursText.WhyNot(said));
         }
 
         var offered = pictures.Span is { Count: > 0 } span ? span.ToString() : null;
         if (terminal.CanAsk)
         {
-            return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours ? (hours, null) : ("", HoursText.WhyNot(line)));
+            return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours && HoursText.IsOfOneDay(hours) ? (hours, null) : ("", HoursText.WhyNot(line)));
         }
 
         return offered ?? throw new WrongWordException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
@@ -139,16 +179,27 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string[] AskTools(NewJob job)
     {
         var usual = job.Operation is null ? [] : Usual.Tools(open.Journal, new(job.Operation));
-        return questions.Line("Tools (`none` for none)", usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none"
-            ? line.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
-            : [];
+        while (questions.Line("Tools (`none` for none)", usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none")
+        {
+            var words = line.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+            if (words.FirstOrDefault(word => !Id<Tool>.HasRightForm(word)) is not { } unfit)
+            {
+                return words;
+            }
+
+            terminal.Complain(NoTool(unfit));
+        }
+
+        return [];
     }
+
+    private static string NoTool(string word) => $"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.";
 
     private string KnownTool(string word)
     {
         if (!Id<Tool>.HasRightForm(word))
         {
-            throw new WrongWordException($"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.");
+            throw new WrongWordException(NoTool(word));
         }
 
         if (open.Journal.Tools.All(tool => tool.Id.Value != word))
@@ -170,19 +221,22 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string? WriteUpStint(Wish wish, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
     {
         using var slate = SlateFile.Take(open.Folder);
-        if (slate.Slate.Stint is not null && new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation) is null)
+        var ended = slate.Slate.Stint is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation);
+        if (slate.Slate.Unwritten is null && ended is null)
         {
+            terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");
             return null;
         }
 
-        if (slate.Slate.Unwritten is not { } entry)
-        {
-            terminal.Complain("Tonight's entry has words already, so the stint's hours were added and nothing else.");
-            return null;
-        }
-
+        // An entry that has words already gets these below them.
+        var entry = slate.Slate.Unwritten ?? new StintEntry(ended!, evening);
         pictures.CopyIn();
         var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
+        foreach (var (key, value) in written.LeftOut)
+        {
+            terminal.Complain($"{entry.File} has `{key}` already, and keeps it. Not written: {value}");
+        }
+
         return written.File ?? throw new WrongWordException(written.WhyNot);
     }
 

@@ -14,6 +14,9 @@ namespace Journal.Cli.Writing;
 /// <param name="Clock">The clock over its bench.</param>
 internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClock Clock)
 {
+    /// <summary>The files of builds that cannot be read; which build is under way cannot be told then.</summary>
+    public IReadOnlyList<string> LostBuilds { get; init; } = [];
+
     /// <summary>Finds and reads the journal, then does something with it; says why where there is none.</summary>
     /// <param name="named">The folder that the maker named; null where none was.</param>
     /// <param name="terminal">Whom to tell.</param>
@@ -26,7 +29,8 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
             return ExitStatus.WrongUse;
         }
 
-        if (JournalReader.Read(folder, DateOnly.MaxValue).Journal is not { } journal)
+        var reading = JournalReader.Read(folder, DateOnly.MaxValue);
+        if (reading.Journal is not { } journal)
         {
             terminal.Complain("The journal's own file, journal.yaml, cannot be read. `journal check` says why.");
             return ExitStatus.Flawed;
@@ -35,7 +39,7 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
         terminal.IfStopped(() => "No file is half-written; `journal check` looks them over.");
         try
         {
-            return work(new OpenJournal(folder, journal, BenchClock.Of(journal)));
+            return work(new OpenJournal(folder, journal, BenchClock.Of(journal)) { LostBuilds = LostIn(reading, journal) });
         }
         catch (WrongWordException e)
         {
@@ -50,8 +54,8 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
         }
     }
 
-    /// <summary>The build that is named, else the one under way, else the first there is.</summary>
-    /// <exception cref="WrongWordException">There is none, or none of that name.</exception>
+    /// <summary>The build that is named, else the one under way, else the only one that may be begun.</summary>
+    /// <exception cref="WrongWordException">There is none, or none of that name, or it cannot be told which.</exception>
     public Build Build(string? named)
     {
         if (named is not null)
@@ -60,9 +64,24 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
                 ?? throw new WrongWordException($"There is no build `{named}`. {Suggestion.For(named, [.. Journal.Builds.Select(build => build.Id.Value)], "builds")}");
         }
 
+        if (LostBuilds.Count > 0)
+        {
+            throw new WrongWordException($"{LostBuilds[0]} cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.");
+        }
+
         var current = State.Of(Journal).Current?.Build;
         return Journal.Builds.FirstOrDefault(build => build.Id == current)
-            ?? (Journal.Builds.Count > 0 ? Journal.Builds[0] : throw new WrongWordException("There are no builds yet. `journal add build <id>` begins one."));
+            ?? (Journal.Builds.Where(build => build.Status == BuildStatus.Planned).ToList() is [var only] ? only : throw new WrongWordException(WhyNoBuild()));
+    }
+
+    private string WhyNoBuild() => Journal.Builds.Count == 0
+        ? "There are no builds yet. `journal add build <id>` begins one."
+        : $"No build is under way. Name one with `--build`: {string.Join(", ", Journal.Builds.Select(build => build.Id.Value))}; or begin one with `journal add build <id>`.";
+
+    private static IReadOnlyList<string> LostIn(JournalReading reading, MakerJournal journal)
+    {
+        var read = journal.Builds.Select(build => $"{build.Folder}/build.yaml").ToHashSet(StringComparer.Ordinal);
+        return [.. reading.Problems.Select(problem => problem.Place.File).Where(file => file.EndsWith("/build.yaml", StringComparison.Ordinal) && !read.Contains(file)).Distinct()];
     }
 
     /// <summary>A part of a build by the word for it; null for null.</summary>

@@ -16,6 +16,9 @@ internal sealed record SaidEnd(TimeOnly? At = null, bool Now = false, bool Drop 
 {
     /// <summary>Whether nothing was said.</summary>
     public bool IsOpen => At is null && !Now && !Drop;
+
+    /// <summary>Whether more than one thing was said.</summary>
+    public bool IsContradictory => new[] { At is not null, Now, Drop }.Count(one => one) > 1;
 }
 
 /// <summary>Ends a stint and puts its job into the evening's entry.</summary>
@@ -34,13 +37,22 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     public string? End(SaidEnd said, string? part, string? operation)
     {
         var stint = slate.Slate.Stint!;
-        var build = open.Build(stint.Build);
-        var job = new NewJob(OpenJournal.Part(build, part ?? stint.Part), open.Operation(operation ?? stint.Operation), "");
+        if (said.IsContradictory)
+        {
+            throw new WrongWordException("Say one of `--at`, `--now` and `--drop`.");
+        }
+
+        // It can be forgotten even where its build or its part is not there any more.
+        if (said.Drop)
+        {
+            return Forget();
+        }
+
+        var build = BuildOf(stint);
+        var job = new NewJob(PartOf(build, part, stint), open.Operation(operation ?? stint.Operation), "");
         if (When(stint, said) is not { } end)
         {
-            slate.Keep(slate.Slate with { Stint = null });
-            terminal.Complain("The stint is forgotten; nothing was written.");
-            return null;
+            return Forget();
         }
 
         var time = stint.TimeUntil(end);
@@ -61,11 +73,31 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         return file;
     }
 
+    private string? Forget()
+    {
+        slate.Keep(slate.Slate with { Stint = null });
+        terminal.Complain("The stint is forgotten; nothing was written.");
+        return null;
+    }
+
+    private Build BuildOf(Stint stint) => open.Journal.Builds.FirstOrDefault(build => build.Id.Value == stint.Build)
+        ?? throw new WrongWordException($"The stint was begun on the build `{stint.Build}`, which is not there any more, or cannot be read (`journal check` says why). Mend that, or forget the stint: `journal stint end --drop`.");
+
+    private static string? PartOf(Build build, string? said, Stint stint) =>
+        said is null && stint.Part is { } begun and not "whole" && !build.HasPart(new(begun))
+            ? throw new WrongWordException($"The stint was begun on the part `{begun}`, which {build.Title} has no more. Say which part it was with `--part`, or forget the stint: `journal stint end --drop`.")
+            : OpenJournal.Part(build, said ?? stint.Part);
+
     private DateTimeOffset? When(Stint stint, SaidEnd said)
     {
+        if (terminal.Now < stint.Began)
+        {
+            throw new WrongWordException(AheadOfTheClock(stint));
+        }
+
         if (said.IsOpen && !IsForgotten(stint, open.Clock, terminal.Now))
         {
-            return terminal.Now < stint.Began ? throw new WrongWordException(AheadOfTheClock(stint)) : terminal.Now;
+            return terminal.Now;
         }
 
         if (said.IsOpen)

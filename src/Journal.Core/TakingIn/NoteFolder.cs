@@ -93,7 +93,8 @@ public sealed partial class NoteFolder
             return (null, null, new TakeInFault(name, 1, fault));
         }
 
-        if (FrontMatter().Match(text) is { Success: true } own && Publish().IsMatch(own.Value))
+        // YAML has many ways to write a key; the word alone is enough to leave it to the maker.
+        if (FrontMatter().Match(text) is { Success: true } own && own.Value.Contains("publish", StringComparison.OrdinalIgnoreCase))
         {
             return (null, null, new TakeInFault(name, 1, "it says `publish` in front matter of its own, which would be plain text here and keep nothing back; put the file itself into the build's folder"));
         }
@@ -148,11 +149,9 @@ public sealed partial class NoteFolder
         return first.StartsWith('#') || first.Length <= 80 ? first : "";
     }
 
-    [GeneratedRegex(@"\A---[ \t]*\r?\n.*?^(?:---|\.\.\.)[ \t]*\r?$", RegexOptions.CultureInvariant | RegexOptions.Singleline | RegexOptions.Multiline)]
+    // What is not closed goes on to the end: rather one note too many for the maker's own hands than one published.
+    [GeneratedRegex(@"\A\s*---[ \t]*[\r\n].*?(?:[\r\n](?:---|\.\.\.)[ \t]*(?:[\r\n]|\z)|\z)", RegexOptions.CultureInvariant | RegexOptions.Singleline)]
     private static partial Regex FrontMatter();
-
-    [GeneratedRegex(@"^publish[ \t]*:", RegexOptions.CultureInvariant | RegexOptions.Multiline | RegexOptions.IgnoreCase)]
-    private static partial Regex Publish();
 
     [GeneratedRegex(@"(?<![0-9])[0-9]{1,2}[./-][0-9]{1,2}[./-](?:[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant)]
     private static partial Regex Numbers();

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Reading.Files;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Yaml;
@@ -11,6 +12,9 @@ public sealed class Lines(string folder)
 {
     /// <summary>The tool crib.</summary>
     public const string Crib = "tools.yaml";
+
+    /// <summary>Whether a build can have that name: the site, or Windows, has another use for some.</summary>
+    public static bool MayNameABuild(string id) => !FileNames.IsReserved(id) && !FileNames.IsOfTheSite(id);
 
     /// <summary>Begins a build: a folder with its <c>build.yaml</c>.</summary>
     /// <param name="id">The build's id, which is the folder's name.</param>

@@ -45,7 +45,7 @@ public sealed record FrontPage(
         return
         [
             new FactView("At the bench", Show.Hours(book.Hours.Minutes), first is { } since ? $"since {Show.Month(since)}" : null),
-            new FactView("Entries", Show.Number(journal.Entries.Count)),
+            new FactView("Entries", Show.Number(book.ShownEntries.Count)),
             new FactView("Builds", Show.Number(journal.Builds.Count), finished > 0 ? $"{Show.Number(finished)} finished" : null),
             new FactView("Lessons", Show.Number(book.Lessons.All.Count), $"heeded {Show.Times(book.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
             new FactView("Tools made", Show.Number(fixtures.Count), Show.Hours(book.Tooling.MinutesToMake)),

@@ -12,7 +12,7 @@ public sealed record SetUpView(int Number, string? Datum, string? Held, IReadOnl
 }
 
 /// <summary>A job of a set-up.</summary>
-public sealed record StepView(LinkView Operations, DateView Date, string Tools, string Hours, string SetUp, bool Mends);
+public sealed record StepView(LinkView Operations, DateView? Date, string Tools, string Hours, string SetUp, bool Mends);
 
 /// <summary>A part sheet: everything that the journal knows of one part, also as a shop copy on paper.</summary>
 public sealed record PartPage(
@@ -53,7 +53,7 @@ public sealed record PartPage(
             frame with { IsLong = lines > MostOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
-            FactsOf(part, hours.Minutes, route, entries),
+            FactsOf(part, hours.Minutes, route, entries, shown),
             route is null ? [] : [.. route.SetUps.Select(setUp => SetUpOf(book, setUp))],
             Show.Hours(route?.Minutes ?? Minutes.Zero),
             Show.HoursOrDash(hours.Work.In(TimeKind.SettingUp)),
@@ -117,7 +117,7 @@ public sealed record PartPage(
         };
     }
 
-    private static List<FactView> FactsOf(Part part, Minutes taken, Route? route, List<Entry> entries)
+    private static List<FactView> FactsOf(Part part, Minutes taken, Route? route, List<Entry> entries, List<Entry> shown)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
         if (part.Guess?.ForAll(part.Quantity) is { } guess)
@@ -135,8 +135,13 @@ public sealed record PartPage(
         {
             facts.Add(new FactView("Set-ups", Show.Number(route?.SetUpCount ?? 0)));
             facts.Add(new FactView("Days worked", Show.Number(entries.Select(entry => entry.Date).Distinct().Count())));
-            facts.Add(new FactView("From", Show.Date(entries[0].Date)));
-            facts.Add(new FactView("To", Show.Date(entries[^1].Date)));
+        }
+
+        // Hours of an evening that is not shown count, but not which evening it was.
+        if (shown.Count > 0)
+        {
+            facts.Add(new FactView("From", Show.Date(shown[0].Date)));
+            facts.Add(new FactView("To", Show.Date(shown[^1].Date)));
         }
 
         return facts;
@@ -156,7 +161,7 @@ public sealed record PartPage(
         var job = book.Entry(step.Entry).Jobs.First(one => one.Number == step.Job);
         return new StepView(
             new LinkView(operations, shown ? Addresses.Of(step.Entry) : null),
-            DateView.Of(step.Date),
+            shown ? DateView.Of(step.Date) : null,
             tools,
             Show.Hours(step.Minutes),
             Show.HoursOrDash(job.Parts.Count == 1 ? job.SetUp : Minutes.Zero),

@@ -1,7 +1,9 @@
 using System.Security.Cryptography;
 using Journal.Core.Model;
 using Journal.Core.Reading.Files;
+using Journal.Site.Feeds;
 using Journal.Site.Output;
+using Journal.Site.Pages;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Sending;
@@ -38,6 +40,11 @@ public static class SiteToSend
             return $"There is no published site in {site}. Publish first: `journal publish --to {site}`.";
         }
 
+        if (!IsOf(read, site))
+        {
+            return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
+        }
+
         var published = PublishTimes.Of(PictureCache.OfUser().Folder, Destination.RealPath(site), manifest);
         if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
         {
@@ -48,6 +55,13 @@ public static class SiteToSend
         return manifest.Files.Keys.FirstOrDefault(address => address.Split('/') is [_, "entry", _] && !entries.Contains(address)) is { } gone
             ? $"The site is older than the journal: it still shows {gone}. Publish first: `journal publish --to {site}`."
             : null;
+    }
+
+    // Its feed has the id that follows from the journal's.
+    private static bool IsOf(MakerJournal journal, string site)
+    {
+        var feed = Path.Combine(site, Addresses.AtomFeed);
+        return !File.Exists(feed) || new FileInfo(feed).Length == 0 || File.ReadAllText(feed).Contains($"<id>{FeedEntry.IdOf(journal, "feed")}</id>", StringComparison.Ordinal);
     }
 
     /// <summary>The site's files and their hashes.</summary>

@@ -66,4 +66,20 @@ public class AddTests
         Assert.Equal((2, error + "\n"), (added.Status, added.Error));
         Assert.Equal(before, bench.Text("drill/build.yaml") + bench.Text("tools.yaml"));
     }
+
+    [Theory]
+    [InlineData("con")]
+    [InlineData("plans")]
+    [InlineData("index")]
+    [InlineData("lesson")]
+    public void Build_NameThatIsTaken_IsRefused(string name)
+    {
+        using var bench = new AtTheBench();
+
+        var refused = bench.Ask("add", "build", name);
+
+        Assert.Equal(2, refused.Status);
+        Assert.Contains($"The name `{name}` is taken", refused.Error, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, name)) && File.Exists(Path.Combine(bench.Disk.Folder, name, "build.yaml")));
+    }
 }

@@ -182,4 +182,76 @@ public class StintTests
         Assert.Equal((2, "No stint is running. `journal stint begin` begins one.\n"), (again.Status, again.Error));
         Assert.Equal(entry, bench.Text("drill/2025-10-03-boring-head.md"));
     }
+
+    [Theory]
+    [InlineData("--part", "quill")]
+    [InlineData("--operation", "turning")]
+    [InlineData("--build", "vice")]
+    public void Begin_AfterAPauseWithAnotherJob_IsRefused_ForItsHoursWouldGoToTheOldOne(string option, string word)
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin", "--part", "head", "--operation", "boring");
+        bench.Ask("stint", "pause");
+
+        var refused = bench.Ask("stint", "begin", option, word);
+
+        Assert.Equal(2, refused.Status);
+        Assert.Contains("End that one first: `journal stint end`. To go on with it: `journal stint begin` and no more.", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("On again", bench.Ask("stint", "begin").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void End_ItsBuildIsGone_CanBeForgottenAllTheSame()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+        Directory.Move(Path.Combine(bench.Disk.Folder, "drill"), Path.Combine(bench.Disk.Folder, "boring-machine"));
+
+        Assert.Contains("begun on the build `drill`, which is not there any more", bench.Ask("stint", "end").Error, StringComparison.Ordinal);
+        Assert.Equal((0, "The stint is forgotten; nothing was written.\n"), (bench.Ask("stint", "end", "--drop") is var end ? end.Status : 0, end.Error));
+        Assert.Contains("No stint is running.", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--now", "--drop")]
+    [InlineData("--at", "19:30", "--drop")]
+    public void End_ContradictoryOptions_AreRefused(params string[] options)
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+
+        Assert.Equal((2, "Say one of `--at`, `--now` and `--drop`.\n"), (bench.Ask(["stint", "end", .. options]) is var end ? end.Status : 0, end.Error));
+        Assert.Contains("has been running", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void End_ClockPutBack_KeepsTheStint_EvenWithNow()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+
+        Assert.Contains("By the clock the stint has not begun yet", bench.At("2025-10-03 18:00").Ask("stint", "end", "--now").Error, StringComparison.Ordinal);
+        Assert.Contains("1h at the bench", bench.At("2025-10-03 20:10").Ask("stint", "end").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Begin_BuildUnderWayCannotBeRead_TakesNoOther()
+    {
+        using var bench = new AtTheBench();
+        bench.Disk.With("drill/build.yaml", "title: *x\n").With("vice/build.yaml", "title: Vice\nstatus: under-way\nparts: [jaw]\n");
+
+        var refused = bench.Ask("stint", "begin");
+
+        Assert.Equal((2, "drill/build.yaml cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.\n"), (refused.Status, refused.Error));
+        Assert.Equal(0, bench.Ask("stint", "begin", "--build", "vice").Status);
+    }
+
+    [Fact]
+    public void Begin_NothingUnderWay_AsksForTheBuild()
+    {
+        using var bench = new AtTheBench();
+        bench.Disk.With("drill/build.yaml", "title: Drill\nstatus: finished\nparts: [head, quill, gib-screw]\n").With("vice/build.yaml", "title: Vice\nstatus: laid-aside\nparts: [jaw]\n");
+
+        Assert.Equal("No build is under way. Name one with `--build`: drill, vice; or begin one with `journal add build <id>`.\n", bench.Ask("stint", "begin").Error);
+    }
 }

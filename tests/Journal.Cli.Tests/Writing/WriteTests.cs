@@ -1,3 +1,5 @@
+using Journal.Core.Reading;
+
 namespace Journal.Cli.Tests.Writing;
 
 public class WriteTests
@@ -207,6 +209,117 @@ public class WriteTests
         Assert.Equal(0, In(canAsk: false).Status);
         Assert.Empty(opened);
         Assert.Equal(In(canAsk: true).Out.Trim(), Assert.Single(opened));
+    }
+
+    [Fact]
+    public void Write_EntryHasWordsAlready_AddsBelowThem_AndTellsWhatItKeptAsItWas()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+        bench.At("2025-10-03 19:40").Ask("stint", "end");
+        bench.Ask("write", "--title", "First", "--next", "Face it");
+        var file = Path.Combine(bench.Disk.Folder, "drill/2025-10-03-boring-head.md");
+        File.AppendAllText(file, "By hand.\n");
+        bench.At("2025-10-03 20:10").Ask("stint", "begin");
+        bench.Ask("jot", "- 0.05 under");
+
+        var written = bench.At("2025-10-03 20:40").Ask("write", "--title", "Second", "--mistake", "Too deep.", "--next", "Ream it");
+
+        Assert.Equal(0, written.Status);
+        Assert.Contains("has `title` already, and keeps it. Not written: Second", written.Error, StringComparison.Ordinal);
+        Assert.Contains("has `next` already, and keeps it. Not written: Ream it", written.Error, StringComparison.Ordinal);
+        var text = File.ReadAllText(file);
+        Assert.Contains("title: First\n", text, StringComparison.Ordinal);
+        Assert.Contains("  - Too deep.\n", text, StringComparison.Ordinal);
+        Assert.EndsWith("By hand.\n\\- 0.05 under\n", text.Replace("\n\n", "\n", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
+    public void Write_StintIsInItsEntry_TakesNoOtherJobForIt()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+        bench.At("2025-10-03 19:40").Ask("stint", "end");
+
+        Assert.Equal((2, "The stint’s job is in drill/2025-10-03-boring-head.md already, and `quill` would not change it. Change it there; or say `--hours` for another entry.\n"), (bench.Ask("write", "--part", "quill") is var refused ? refused.Status : 0, refused.Error));
+        Assert.Contains("The stint was on `drill`.", bench.Ask("write", "--build", "vice").Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_OfAnotherEvening_LeavesTonightsStintAlone()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+
+        Assert.Contains("How long was it?", bench.At("2025-10-03 19:40").Ask("write", "--date", "2025-09-20", "--next", "For that evening").Error, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Ask("write", "--date", "2025-09-20", "--hours", "1h", "--next", "For that evening").Status);
+        Assert.Contains("next: For that evening\n", bench.Text("drill/2025-09-20-boring-head.md"), StringComparison.Ordinal);
+        Assert.Contains("has been running", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_NextMorning_WritesUpTheStint_AndTellsOfRemarksThatWait()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-02 19:10").Ask("jot", "From the day before");
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+        bench.At("2025-10-03 19:40").Ask("stint", "end");
+        bench.Ask("jot", "Of the evening");
+
+        var written = bench.At("2025-10-04 08:00").Ask("write", "--title", "In the morning");
+
+        Assert.Equal((0, "1 remark of 2025-10-02 waits for an entry: `journal write --date 2025-10-02`, with its `--hours`.\n"), (written.Status, written.Error));
+        Assert.EndsWith("---\nOf the evening\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_ToolThatIsNoId_IsAskedAgain()
+    {
+        using var bench = new AtTheBench();
+
+        var written = bench.AskAndAnswer(["Lathe", "lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        Assert.Equal(0, written.Status);
+        Assert.Contains("`Lathe` is not the id of a tool.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("tools: [lathe]\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    // What `check` would call an error, and no site could be published with.
+    [Theory]
+    [InlineData("--hours", "25h", "`25h` is more than a day has.")]
+    [InlineData("--hours", "2000m", "`2000m` is more than a day has.")]
+    [InlineData("--date", "2025-10-04", "2025-10-04 is still to come; this is the evening of 2025-10-03.")]
+    public void Write_WhatCannotBe_IsRefused(string option, string word, string why)
+    {
+        using var bench = new AtTheBench();
+        var before = bench.Entries();
+
+        var refused = bench.Ask(option == "--hours" ? ["write", option, word] : ["write", "--hours", "1h", option, word]);
+
+        Assert.Equal(2, refused.Status);
+        Assert.Contains(why, refused.Error, StringComparison.Ordinal);
+        Assert.Equal(before, bench.Entries());
+    }
+
+    [Theory]
+    [InlineData("- 0.05 mm under", "\\- 0.05 mm under")]
+    [InlineData("+ 0.1 over", "\\+ 0.1 over")]
+    [InlineData("1986. was the year", "1986\\. was the year")]
+    [InlineData("# 3 drill", "\\# 3 drill")]
+    [InlineData("> 30 rpm sings", "\\> 30 rpm sings")]
+    [InlineData("1.5 mm pitch", "1.5 mm pitch")]
+    [InlineData("-0.05 again", "-0.05 again")]
+    [InlineData("*slanted* words", "*slanted* words")]
+    public void Write_RemarkThatBeginsLikeAMarkOfMarkdown_IsReadAsItWasSaid(string said, string text)
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("jot", said);
+        bench.Ask("write", "--hours", "1h");
+
+        Assert.EndsWith($"---\n{text}\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+        var body = JournalReader.Read(bench.Disk.Folder, DateOnly.MaxValue).Journal!.Entries.Single(entry => entry.Id.Value == "2025-10-03-boring-head").Body;
+        Assert.IsType<Markdig.Syntax.ParagraphBlock>(Assert.Single(body.Document));
     }
 
     // Something happens before the second answer is read.

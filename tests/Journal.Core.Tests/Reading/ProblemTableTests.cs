@@ -43,6 +43,7 @@ public sealed class ProblemTableTests
         new(ProblemTable.Missing, "drill/2025-10-03.md:5:14", "`what` is missing.", "went wrong", j => j.WriteEntry("2025-10-03", "mistakes: [  {cause: haste}]")),
         new(NotText, "drill/2025-10-03.md:5:7", "`next` wants a single value here.", "plain text", j => j.WriteEntry("2025-10-03", "next: [a, b]")),
         new(NotAnId, "drill/build.yaml:3:10", "“Main Head” cannot be an id.", "`main-head`", j => j.Write("drill/build.yaml", "title: A\nparts:\n  - {id: Main Head}\n").Write("drill/2025-10-03.md", "---\npart: main-head\nhours: 1\n---\n")),
+        new(NotADate, "drill/2025-10-03.md:2:7", "“9999-12-27” is not a date.", "year, month and day", j => j.Write("drill/2025-10-03.md", "---\ndate: 9999-12-27\npart: head\nhours: 1h\n---\n")),
         new(NotADate, "drill/2025-10-03.md:5:7", "“3 October” is not a date.", "`2025-10-03`", j => j.WriteEntry("2025-10-03", "date: 3 October")),
         new(NotADateRange, "plans/a.yaml:3:8", "“Christmas” is not a stretch of days.", "slash", j => j.Write("plans/a.yaml", "title: A\nparts: [b]\naway: [Christmas]\n")),
         new(NotATime, "drill/2025-10-03.md:5:31", "“long” is not a time.", "`45m`", j => j.WriteEntry("2025-10-03", "mistakes: [{what: Slip, lost: long}]")),

@@ -41,6 +41,11 @@ public class AdditionTests
         .Where(IsGood);
 
     [Fact]
+    public void Items_CommentsOfTheLastItem_StayWithIt() => Assert.Equal(
+        "parts:\n  - id: head\n    # not the first casting:\n    # it had a blow-hole\n  - id: quill\n  # of the list\nnext: Face it\n",
+        Addition.To("parts:\n  - id: head\n    # not the first casting:\n    # it had a blow-hole\n  # of the list\nnext: Face it\n").Items("parts", ["id: quill"]).Text);
+
+    [Fact]
     public void Items_GeneratedEntries_OnlyInsertsAndHoldsTheAddition() => Gen.Select(Entry, OneOf(1, 2)).Sample(
         (entry, count) =>
         {

@@ -25,7 +25,7 @@ internal static class FileNames
             return false;
         }
 
-        if (IsReserved(name) || (atTopOfSite && TopOfSite.Contains(name)))
+        if (IsReserved(name) || (atTopOfSite && IsOfTheSite(name)))
         {
             log.Add(ProblemTable.ReservedName, place, name);
             return false;
@@ -33,6 +33,9 @@ internal static class FileNames
 
         return true;
     }
+
+    /// <summary>Whether the site has something of that name at its top.</summary>
+    public static bool IsOfTheSite(string name) => TopOfSite.Contains(name);
 
     /// <summary>Whether Windows keeps a name, with any ending, for a device.</summary>
     public static bool IsReserved(string name) => ReservedOnWindows.Contains(name);

@@ -8,8 +8,11 @@ internal static class Dates
 {
     private const string Form = "yyyy-MM-dd";
 
+    /// <summary>A day of a year that somebody may have worked in, or will: calendars at the bench reckon some way beyond it.</summary>
     public static bool TryParse(string text, out DateOnly date) =>
-        DateOnly.TryParseExact(text.Trim(), Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out date);
+        DateOnly.TryParseExact(text.Trim(), Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out date) && IsOfBenches(date);
+
+    public static bool IsOfBenches(DateOnly date) => date.Year is >= 1800 and <= 2999;
 
     /// <summary>A single day, or first and last day with a slash.</summary>
     public static bool TryParseRange(string text, [System.Diagnostics.CodeAnalysis.NotNullWhen(true)] out DateRange? range)

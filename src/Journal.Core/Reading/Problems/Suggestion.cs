@@ -21,7 +21,8 @@ public static class Suggestion
 
         foreach (var word in known)
         {
-            if (Math.Abs(word.Length - written.Length) < least && Edits(written, word) is var edits && edits < least)
+            if (Math.Abs(word.Length - written.Length) <= least && Edits(written, word) is var edits
+                && (edits < least || (edits == least && nearest is not null && Alike(written, word) > Alike(written, nearest))))
             {
                 (nearest, least) = (word, edits);
             }
@@ -42,6 +43,9 @@ public static class Suggestion
             ? $"There are no {whatTheyAre} yet."
             : $"Known {whatTheyAre}: {string.Join(", ", known.Take(MostListed))}{(known.Count > MostListed ? ", …" : ".")}";
     }
+
+    // How many letters they share from the first on: few slips are made in a word's beginning.
+    private static int Alike(string one, string other) => one.AsSpan().CommonPrefixLength(other);
 
     // Optimal string alignment distance; words here are short, so the plain table will do.
     private static int Edits(string from, string to)

@@ -40,18 +40,17 @@ public sealed class BenchClock(TimeZoneInfo zone)
         }
     }
 
-    private IEnumerable<DateTimeOffset> Instants(DateTime local)
+    // Tried with the offsets of the day before and the day after: what a zone says of its own ambiguous and skipped hours is
+    // wrong where winter time is the exception, as in Europe/Dublin.
+    private List<DateTimeOffset> Instants(DateTime local)
     {
-        if (zone.IsAmbiguousTime(local))
+        TimeSpan[] offsets = [.. new[] { -1, 1 }.Select(days => zone.GetUtcOffset(new DateTimeOffset(local, TimeSpan.Zero).AddDays(days))).Distinct()];
+        for (; ; local = local.AddMinutes(1))
         {
-            return zone.GetAmbiguousTimeOffsets(local).Select(offset => new DateTimeOffset(local, offset));
+            if (offsets.Select(offset => new DateTimeOffset(local, offset)).Where(instant => Local(instant) == local).ToList() is { Count: > 0 } shown)
+            {
+                return shown;
+            }
         }
-
-        while (zone.IsInvalidTime(local))
-        {
-            local = local.AddMinutes(1);
-        }
-
-        return [new DateTimeOffset(local, zone.GetUtcOffset(local))];
     }
 }

@@ -9,7 +9,11 @@ namespace Journal.Core.Writing.Entries;
 /// <summary>What came of writing: the file that holds it, or why nothing was written.</summary>
 /// <param name="File">The file from the journal's folder; null where nothing was written.</param>
 /// <param name="WhyNot">For the maker: what stands in the way, and what to do.</param>
-public readonly record struct Written(string? File, string WhyNot);
+public readonly record struct Written(string? File, string WhyNot)
+{
+    /// <summary>Keys that the entry had already and kept as they were, with what was not written.</summary>
+    public IReadOnlyList<(string Key, string Value)> LeftOut { get; init; } = [];
+}
 
 /// <summary>Writes an evening's work into the journal: into its entry where that can be done by adding, else into one of its own.</summary>
 /// <param name="folder">The journal's folder.</param>
@@ -72,9 +76,10 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
             text = new EntryText(longer);
         }
 
+        IReadOnlyList<(string, string)> leftOut = [.. keys.Where(pair => new EntryText(file.Text).Has(pair.Item1))];
         text = text.WithLines(NewEntry.Text(words.Remarks));
         slate.Write(new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null), file.Bytes(text.Text), isNew: false);
-        return new Written(entry.File, "");
+        return new Written(entry.File, "") { LeftOut = leftOut };
     }
 
     private string Create(DateOnly evening, NewJob job, string text, Func<string, Handover> handover)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using System.Text.RegularExpressions;
 using Journal.Core.Model;
 using Journal.Core.Writing.Yaml;
 
@@ -50,6 +51,9 @@ public sealed record WriteUp
     /// <summary>Remarks for the text, in their order.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
+    /// <summary>Whether there is nothing in it.</summary>
+    public bool IsEmpty => Title is null && Next is null && Tools.Count + Mistakes.Count + Photos.Count + Remarks.Count == 0;
+
     internal IEnumerable<(string Key, string Value)> Keys()
     {
         if (Tools.Count > 0)
@@ -65,7 +69,7 @@ public sealed record WriteUp
 }
 
 /// <summary>The text of a new entry.</summary>
-public static class NewEntry
+public static partial class NewEntry
 {
     /// <summary>An evening with one job, in the short form.</summary>
     public static string OfOneJob(DateOnly evening, NewJob job, WriteUp words)
@@ -114,7 +118,10 @@ public static class NewEntry
     }
 
     /// <summary>Remarks as lines of text: a paragraph for one, a list for several. Their times stay out; pages never show them.</summary>
-    internal static IReadOnlyList<string> Text(IReadOnlyList<string> remarks) => remarks.Count == 1 ? [remarks[0]] : [.. remarks.Select(remark => $"- {remark}")];
+    internal static IReadOnlyList<string> Text(IReadOnlyList<string> remarks) => remarks.Count == 1 ? [Plain(remarks[0])] : [.. remarks.Select(remark => $"- {Plain(remark)}")];
+
+    // A sign in front, such as that of “- 0.05 mm”, would begin a list, a heading or a quotation, and not be seen.
+    private static string Plain(string remark) => MarkInFront().Replace(remark, "$1\\$2");
 
     private static string Date(DateOnly date) => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
@@ -133,4 +140,7 @@ public static class NewEntry
             text.Append(i == 0 ? $"{key}:\n" : "").Append("  - ").Append(item).Append('\n');
         }
     }
+
+    [GeneratedRegex(@"^([0-9]{1,9}(?=[.)](?:\s|$)))?([-+*.)](?=\s|$)|#{1,6}(?=\s|$)|>|`{3}|~{3}|(?:[-*_]\s*){3,}$)", RegexOptions.CultureInvariant)]
+    private static partial Regex MarkInFront();
 }

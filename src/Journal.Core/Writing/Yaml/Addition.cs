@@ -120,7 +120,7 @@ internal sealed class Addition(string text, int start, int end)
                 var at = value.Items == 0 ? value.Start + 1 : LastItemEnd(value);
                 return Added.As(text.Insert(start + at, (value.Items == 0 ? "" : ", ") + string.Join(", ", items)));
             case Form.BlockList:
-                return Lines(value.End, items.Select(item => $"{Indent(value.Start)}- {item}"));
+                return Lines(PastComments(value.End, Indent(value.Start).Length), items.Select(item => $"{Indent(value.Start)}- {item}"));
             default:
                 return Added.Refused($"`{key}` holds a single value. Write it as a list, `{key}: [one, another]`, then try again.");
         }
@@ -147,6 +147,23 @@ internal sealed class Addition(string text, int start, int end)
         var isOpen = at > 0 && text[at - 1] != '\n';
         var joined = string.Join(lineEnd, lines);
         return Added.As(text.Insert(at, isOpen ? lineEnd + joined : joined + lineEnd));
+    }
+
+    // Comments indented deeper than the dashes speak of the last item.
+    private int PastComments(int place, int indent)
+    {
+        for (var at = place > 0 && yaml[place - 1] == '\n' ? place : LineEnd(place); at < yaml.Length; at = LineEnd(at))
+        {
+            var line = yaml.AsSpan(at, LineEnd(at) - at);
+            if (line.TrimStart(" ") is not ['#', ..] || line.IndexOf('#') <= indent)
+            {
+                return at;
+            }
+
+            place = LineEnd(at);
+        }
+
+        return place;
     }
 
     private int LineEnd(int place) => yaml.IndexOf('\n', place) is >= 0 and var found ? found + 1 : yaml.Length;

@@ -79,4 +79,23 @@ public class CheckTests
 
     private static (string Line, string Mark) Show(JournalOnDisk folder, int column) =>
         SourceLines.Of(Path.Combine(folder.Folder, "note.md")).Show(new Place("note.md", 1, column), 60)!.Value;
+
+    // Nine in the evening in Universal Time is the morning after on Kiritimati.
+    [Theory]
+    [InlineData("Pacific/Kiritimati", 0)]
+    [InlineData("Pacific/Honolulu", 1)]
+    public void Check_EntryOfTomorrowHere_IsJudgedByTheZoneOfTheBench(string zone, int status)
+    {
+        using var journal = JournalOnDisk.Small().With("journal.yaml", $"title: The Lean-to\ntime-zone: {zone}\n").With("drill/2025-10-04-late.md", "---\npart: head\nhours: 1h\n---\n");
+
+        var answer = journal.Ask("check");
+
+        Assert.Equal(status, answer.Status);
+        Assert.Equal(status == 1, answer.Out.Contains("2025-10-04 is still to come", StringComparison.Ordinal));
+        Assert.Equal(status, journal.Ask("publish", "--to", Path.Combine(journal.Folder, "..", Path.GetFileName(journal.Folder) + "-site")).Status);
+        if (status == 0)
+        {
+            Directory.Delete(journal.Folder + "-site", recursive: true);
+        }
+    }
 }

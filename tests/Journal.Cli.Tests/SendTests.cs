@@ -52,6 +52,22 @@ public sealed class SendTests : IDisposable
     }
 
     [Fact]
+    public void SiteOfAnotherJournal_IsRefused()
+    {
+        Publish();
+        journal.Ask("send", "disk");
+        var before = Directory.EnumerateFiles(Www, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
+        journal.With("other/journal.yaml", "title: Another\n").With("other/drill/build.yaml", "title: Drill\nparts: [head]\n");
+        journal.Ask("publish", "--in", "other", "--to", "site2");
+
+        var refused = journal.Ask("send", "disk", "--site", "site2");
+
+        Assert.Equal(3, refused.Status);
+        Assert.Contains("is another journal’s. Name this one’s with `--site`", refused.Error, StringComparison.Ordinal);
+        Assert.Equal(before, Directory.EnumerateFiles(Www, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
     public void DryRun_ListsAndSendsNothing()
     {
         Publish();

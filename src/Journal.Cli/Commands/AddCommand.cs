@@ -15,6 +15,8 @@ namespace Journal.Cli.Commands;
 /// <summary><c>journal add</c>: a build, a part or a tool, as a line in the right file.</summary>
 internal static class AddCommand
 {
+    private const int MostPieces = 100_000;
+
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal) =>
         new ExampledCommand("add", "A build, a part or a tool: a line in the right file, its neighbours untouched.", "journal add part lever --quantity 2 --material brass")
@@ -50,14 +52,13 @@ internal static class AddCommand
         var (id, folder, build, title) = (IdArgument("The part's id, such as gib-screw."), InOption.Create(), JobOptions.Build(), Text("--title", "words", "Its title."));
         var (item, material, stock) = (Text("--item", "number", "Its number on the drawing."), Text("--material", "words", "What it is made of, such as mild-steel 070M20."), Text("--stock", "words", "What it is made from, such as round 32 x 180."));
         var (drawing, guess) = (Text("--drawing", "words", "The sheet that shows it."), Text("--guess", "time", "How long you think it will take, such as 3h."));
-        var quantity = new Option<int?>("--quantity") { Description = "How many the build needs.", HelpName = "number" };
+        var quantity = new Option<int?>("--quantity") { Description = "How many the build needs.", HelpName = "number", CustomParser = ReadQuantity };
         var command = new ExampledCommand("part", "A part of a build.", "journal add part gib-screw --quantity 4 --material brass") { id, title, item, quantity, material, stock, drawing, guess, build, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var (into, name) = (open.Build(asked.GetValue(build)), asked.GetValue(id)!);
             Refuse(name == "whole", "`whole` means the build as a whole. Give the part another name.");
             Refuse(into.HasPart(new(name)), $"{into.Title} has a part `{name}` already.");
-            Refuse(asked.GetValue(quantity) < 1, "`--quantity` wants a number of 1 or more.");
             Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
             Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");
             Refuse(asked.GetValue(guess) is { } hours && Core.Writing.Entries.HoursText.Read(hours) is null, $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
@@ -107,6 +108,18 @@ internal static class AddCommand
         Refuse(written.File is null, written.WhyNot);
         terminal.Out.WriteLine(Path.Combine(open.Folder, written.File!.Replace('/', Path.DirectorySeparatorChar)));
         return ExitStatus.Well;
+    }
+
+    private static int? ReadQuantity(ArgumentResult result)
+    {
+        var word = result.Tokens[0].Value;
+        if (int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var quantity) && quantity is > 0 and <= MostPieces)
+        {
+            return quantity;
+        }
+
+        result.AddError($"`{word}` is not a number of pieces from 1 to {MostPieces.ToString(CultureInfo.InvariantCulture)}. Write it in digits, such as `--quantity 4`.");
+        return null;
     }
 
     private static Argument<string> IdArgument(string description) => new("id")

@@ -19,11 +19,11 @@ internal static class CheckCommand
         {
             folder, format, today,
         };
-        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today) ?? terminal.Today, terminal));
+        command.SetAction(asked => Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
         return command;
     }
 
-    private static int Run(string? named, OutputFormat format, DateOnly today, Terminal terminal)
+    private static int Run(string? named, OutputFormat format, DateOnly? today, Terminal terminal)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
         {
@@ -31,7 +31,7 @@ internal static class CheckCommand
             return ExitStatus.WrongUse;
         }
 
-        var reading = JournalReader.Read(folder, today);
+        var reading = JournalReader.Read(folder, today ?? terminal.TodayAt(folder));
         switch (format)
         {
             case OutputFormat.Json:

@@ -28,11 +28,11 @@ internal static class PreviewCommand
         var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
         var command = new ExampledCommand("preview", "The site on this machine while you write, renewed as files are saved. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
         command.SetAction((asked, cancellation) => Run(
-            asked.GetValue(folder), asked.GetValue(port), asked.GetValue(template), asked.GetValue(today) ?? terminal.Today, terminal, cancellation));
+            asked.GetValue(folder), asked.GetValue(port), asked.GetValue(template), asked.GetValue(today), terminal, cancellation));
         return command;
     }
 
-    private static async Task<int> Run(string? named, int? port, string? template, DateOnly today, Terminal terminal, CancellationToken cancellation)
+    private static async Task<int> Run(string? named, int? port, string? template, DateOnly? today, Terminal terminal, CancellationToken cancellation)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
         {
@@ -43,7 +43,7 @@ internal static class PreviewCommand
         var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
         try
         {
-            using var preview = Open(folder, today, look, port);
+            using var preview = Open(folder, today ?? terminal.TodayAt(folder), look, port);
             return await Run(preview, terminal, cancellation);
         }
         catch (SocketException e)

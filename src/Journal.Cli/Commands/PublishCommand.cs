@@ -24,11 +24,11 @@ internal static class PublishCommand
         var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
         var command = new ExampledCommand("publish", "The journal as a site of static files.", "journal publish --to site") { to, folder, template, today };
         command.SetAction((asked, cancellation) => Task.FromResult(Run(
-            asked.GetValue(folder), asked.GetValue(to)!, asked.GetValue(template), asked.GetValue(today) ?? terminal.Today, terminal, cancellation)));
+            asked.GetValue(folder), asked.GetValue(to)!, asked.GetValue(template), asked.GetValue(today), terminal, cancellation)));
         return command;
     }
 
-    private static int Run(string? named, string to, string? template, DateOnly today, Terminal terminal, CancellationToken cancellation)
+    private static int Run(string? named, string to, string? template, DateOnly? today, Terminal terminal, CancellationToken cancellation)
     {
         var clock = Stopwatch.StartNew();
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
@@ -40,7 +40,7 @@ internal static class PublishCommand
         var problems = new Printout(terminal with { Out = terminal.Error });
         var site = Path.GetFullPath(to, terminal.Folder);
         terminal.IfStopped(WhatStands(site));
-        var order = new SiteOrder(folder, site, today, template is null ? null : Path.GetFullPath(template, terminal.Folder))
+        var order = new SiteOrder(folder, site, today ?? terminal.TodayAt(folder), template is null ? null : Path.GetFullPath(template, terminal.Folder))
         {
             Progress = new PictureProgressLine(terminal),
             Read = found => Print(folder, found, problems),

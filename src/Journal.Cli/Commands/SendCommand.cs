@@ -45,7 +45,7 @@ internal static class SendCommand
         }
 
         terminal.IfStopped(() => "Nothing was sent.");
-        var today = wish.Today ?? terminal.Today;
+        var today = wish.Today ?? terminal.TodayAt(folder);
         var reading = JournalReader.Read(folder, today);
         if (reading.HasErrors || reading.Journal is null)
         {

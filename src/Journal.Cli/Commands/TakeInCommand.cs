@@ -51,7 +51,7 @@ internal static class TakeInCommand
         }
 
         terminal.IfStopped(() => "Nothing was taken in.");
-        var today = wish.Today ?? terminal.Today;
+        var today = wish.Today ?? terminal.TodayAt(folder);
         var reading = JournalReader.Read(folder, today);
         if (reading.Journal is not { } journal)
         {

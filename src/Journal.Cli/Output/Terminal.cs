@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Output;
 
@@ -31,6 +32,9 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
 
     /// <summary>The instant on the clock, for commands that measure time.</summary>
     public DateTimeOffset Now { get; init; } = DateTimeOffset.UtcNow;
+
+    /// <summary>Today at a journal's bench, whose time zone need not be that of this machine.</summary>
+    public DateOnly TodayAt(string journal) => BenchClock.DayAt(journal, Now) ?? Today;
 
     /// <summary>Takes answers.</summary>
     public TextReader In { get; init; } = TextReader.Null;

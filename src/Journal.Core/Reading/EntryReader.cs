@@ -54,7 +54,7 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
             Body = body,
             Written = EntryFacts.Of(halves, inText),
         };
-        var (mistakes, lessons) = new LessonShape(scope, entry.Ref, entry.Jobs.Count).Read(fields);
+        var (mistakes, lessons) = new LessonShape(scope, entry).Read(fields);
         var photos = new PhotoFiles(folder, scope).Find(new PhotoShape(scope).ReadAll(fields), inText);
         return new EntryDraft(
             new RemarkShapes(scope, entry, parts).Read(fields) with { Mistakes = mistakes, Lessons = lessons, Photos = photos },

@@ -31,7 +31,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
             Maker = fields.Text("maker") ?? "",
             Units = (fields.Choice<Units>("units") ?? Units.Mm).ToUnit(),
             Currency = Checked(fields, "currency", Currency(), "Write the three letters of ISO 4217, such as `EUR`.") ?? "EUR",
-            TimeZone = Checked(fields, "time-zone", TimeZone(), "Write the IANA name, such as `Europe/Dublin`."),
+            TimeZone = ZoneOf(fields),
             Address = Address(fields),
             Vocabulary = WithOwnWords(fields),
             Destinations = DestinationShape.ReadAll(fields, scope),
@@ -63,6 +63,17 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
 
         scope.Log.Add(ProblemTable.NotAChoice, fields[key]!.Place, text, key, remedy);
         return null;
+    }
+
+    private string? ZoneOf(Fields fields)
+    {
+        var name = Checked(fields, "time-zone", TimeZone(), "Write the IANA name, such as `Europe/Dublin`.");
+        if (name is not null && !TimeZoneInfo.TryFindSystemTimeZoneById(name, out _))
+        {
+            scope.Log.Add(ProblemTable.UnknownTimeZone, fields["time-zone"]!.Place, name);
+        }
+
+        return name;
     }
 
     private static Uri? Address(Fields fields)

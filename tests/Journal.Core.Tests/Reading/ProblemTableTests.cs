@@ -52,6 +52,7 @@ public sealed class ProblemTableTests
         new(NotANumber, "drill/2025-10-03.md:5:30", "“12,50” is not a number that `cost` can have.", "`12.50`", j => j.WriteEntry("2025-10-03", "bought: [{what: Drill, cost: \"12,50\"}]")),
         new(NotAChoice, "drill/build.yaml:2:9", "“finishd” is not a value of `status`.", "Did you mean `finished`?", j => j.Write("drill/build.yaml", "title: A\nstatus: finishd\n")),
         new(NotAnAddress, "journal.yaml:2:10", "“example.org” is not an address on the web.", "https://", j => j.Write("journal.yaml", "title: A\naddress: example.org\n")),
+        new(UnknownTimeZone, "journal.yaml:2:12", "no time zone “Europe/Dublinn”", "IANA name", j => j.Write("journal.yaml", "title: A\ntime-zone: Europe/Dublinn\n")),
         new(NotAnUuid, "journal.yaml:2:5", "“shed-1” is not a UUID.", "Leave `id` out", j => j.Write("journal.yaml", "title: A\nid: shed-1\n")),
         new(NotAFeature, "drill/build.yaml:4:17", "“head” is not a feature of a part.", "`quill.diameter`", j => j.Write("drill/build.yaml", "title: A\nparts: [head]\nmates:\n  - {     hole: head, shaft: head.a}\n")),
         new(NotAMark, "drill/2025-10-03.md:5:49", "A mark needs a place", "`{at: [62, 40], text: drill guide}`", j => j.WritePicture("drill/a.gif").WriteEntry("2025-10-03", "photos: [{file: a.gif, caption: Head, marks: [  {at: [120, 4], text: b}]}]")),
@@ -101,6 +102,7 @@ public sealed class ProblemTableTests
         new(TooManyPieces, "drill/2025-10-04.md:5:12", "With this, 7 pieces of `gib-screw` are finished; the build needs 6.", "`quantity`", j => j.WriteEntry("2025-10-03", "finished: {gib-screw: 4}").WriteEntry("2025-10-04", "finished: {gib-screw: 3}")),
         new(FinishedTwice, "drill/2025-10-04.md:5:11", "`head` was finished before, in 2025-10-03.", "`mends`", j => j.WriteEntry("2025-10-03", "finished: head").WriteEntry("2025-10-04", "finished: head")),
 
+        new(MoreLostThanWorked, "drill/2025-10-03.md:5:34", "“45” means 45h, and the whole entry has 1h.", "write `45m`", j => j.WriteEntry("2025-10-03", "mistakes: {what: Slipped., lost: 45}")),
         new(KitPaidTwice, "drill/2025-10-03.md:5:36", "A kit is bought here for 240, and `cost` in drill/build.yaml is the same", "Leave one", j => j.Write("drill/build.yaml", "title: Drill\ncost: 240.00\nparts: [head]\n").WriteEntry("2025-10-03", "bought: {what: The castings, cost: 240, kind: kit}")),
 
         new(NotADimension, "drill/2025-10-03.md:5:39", "“1/0 in” does not do for `required`.", "", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 1/0 in}")),

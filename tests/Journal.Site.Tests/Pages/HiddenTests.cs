@@ -45,6 +45,19 @@ public class HiddenTests
     }
 
     [Fact]
+    public void HiddenEntry_ItsEvening_IsNotOnThePartSheet_AndIsNoEntryOfTheCount()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-head.md", $"---\n{Never}\npart: head\noperation: turning\nhours: 1h05\n---\n");
+
+        var site = journal.Publish();
+
+        var part = site.Page("drill/part/head.html");
+        Assert.DoesNotContain("2025-10-01", part.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(part.QuerySelectorAll("td"), cell => Plain(cell.TextContent) == "1 h 05");
+        Assert.Equal("4", site.Page("index.html").QuerySelectorAll(".facts > div").Single(fact => fact.QuerySelector("dt")!.TextContent == "Entries").QuerySelector("dd")!.FirstChild!.TextContent.Trim());
+    }
+
+    [Fact]
     public void HiddenEntry_ItsHours_CountEverywhere()
     {
         using var journal = WithHidden(Never);

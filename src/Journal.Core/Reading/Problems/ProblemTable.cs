@@ -44,6 +44,7 @@ public static class ProblemTable
     public static readonly ProblemKind NotANumber = Error("not-a-number", "“{0}” is not a number that `{1}` can have.", "{2}");
     public static readonly ProblemKind NotAChoice = Error("not-a-choice", "“{0}” is not a value of `{1}`.", "{2}");
     public static readonly ProblemKind NotAnAddress = Error("not-an-address", "“{0}” is not an address on the web.", "Write it whole: `https://…`.");
+    public static readonly ProblemKind UnknownTimeZone = Warning("unknown-time-zone", "This machine knows no time zone “{0}” and takes its own instead.", "Write the IANA name, such as `Europe/Dublin`.");
     public static readonly ProblemKind NotAnUuid = Error("not-a-uuid", "“{0}” is not a UUID.", "Leave `id` out, or write all 32 digits as `journal start` does.");
     public static readonly ProblemKind NotAFeature = Error("not-a-feature", "“{0}” is not a feature of a part.", "Write part and feature with a dot: `quill.diameter`.");
     public static readonly ProblemKind NotAMark = Error("not-a-mark", "A mark needs a place in per cent of width and height, and a text.", "Write `{{at: [62, 40], text: drill guide}}`.");
@@ -90,6 +91,8 @@ public static class ProblemTable
     public static readonly ProblemKind FinishedBeforeWork = Error("finished-before-work", "`{0}` is finished on {1}; the first work on it is on {2}.", "Mend one of the dates, or move `finished` to the last evening on the part.");
     public static readonly ProblemKind TooManyPieces = Error("too-many-pieces", "With this, {0} pieces of `{1}` are finished; the build needs {2}.", "Mend the number here or `quantity` in build.yaml.");
     public static readonly ProblemKind FinishedTwice = Warning("finished-twice", "`{0}` was finished before, in {1}.", "If it was reworked, say so with `mends`; one `finished` is enough.");
+
+    public static readonly ProblemKind MoreLostThanWorked = Warning("more-lost-than-worked", "“{0}” means {1}, and the whole entry has {2}.", "If minutes are meant, write `{0}m`; if it is so, write `{0}h`.");
 
     // Costs.
     public static readonly ProblemKind KitPaidTwice = Warning("kit-paid-twice", "A kit is bought here for {0}, and `cost` in {1} is the same; both count.", "Leave one of them out, unless there were two.");

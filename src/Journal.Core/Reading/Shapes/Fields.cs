@@ -242,7 +242,7 @@ internal sealed class Fields
             return value;
         }
 
-        scope.Log.Add(ProblemTable.NotANumber, node.Place, text, key, "Write a whole number, 1 or more.");
+        scope.Log.Add(ProblemTable.NotANumber, node.Place, text, key, "Write a whole number from 1 to 100000.");
         return null;
     }
 

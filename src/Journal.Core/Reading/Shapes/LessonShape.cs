@@ -5,7 +5,7 @@ using Journal.Core.Reading.Yaml;
 namespace Journal.Core.Reading.Shapes;
 
 /// <summary>Reads mistakes, the lessons from them, and lessons learned without one.</summary>
-internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
+internal sealed class LessonShape(FileScope scope, Entry entry)
 {
     private readonly TradeWords words = new(scope);
 
@@ -28,7 +28,7 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
         var lessons = new List<Lesson>();
         foreach (var (place, given, lesson, mistake) in found.OrderBy(one => one.Place))
         {
-            var id = new Id<Lesson>(given ?? $"{entry.Build}-{entry.Entry}-{lessons.Count + 1}");
+            var id = new Id<Lesson>(given ?? $"{entry.Build}-{entry.Id}-{lessons.Count + 1}");
             scope.Definitions.Add(new Definition(IdKind.Lesson, null, id.Value, place));
             lessons.Add(lesson with { Id = id });
             if (mistake >= 0)
@@ -64,7 +64,7 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
             What = fields.Text("what") ?? "",
             Id = id,
             Cause = words.Cause(fields),
-            Lost = fields.DurationOrZero("lost"),
+            Lost = Lost(fields),
             Outcome = fields.Choice<Outcome>("outcome"),
             Pieces = fields.Count("pieces"),
             MadeOn = fields.Mention<Entry>("made-on", IdKind.Entry, entry.Build),
@@ -76,6 +76,18 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
         {
             ReadLesson(fields, lesson, Keys.MistakesLesson, mistakes.Count - 1, mistake.Job);
         }
+    }
+
+    // A number alone is hours; where more hours are lost than were worked, minutes may have been meant.
+    private Minutes Lost(Fields fields)
+    {
+        var lost = fields.DurationOrZero("lost");
+        if (lost > entry.Time && fields["lost"] is TextNode { Text: var text } node && text.Trim() is { Length: > 0 } number && number.All(char.IsAsciiDigit))
+        {
+            scope.Log.Add(ProblemTable.MoreLostThanWorked, node.Place, number, lost, entry.Time);
+        }
+
+        return lost;
     }
 
     private Id<Mistake>? MistakeId(Fields fields)
@@ -116,7 +128,7 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
     {
         Id = default,
         Text = text,
-        Entry = entry,
+        Entry = entry.Ref,
         Job = job,
         FromMistake = mistake is not null,
     };
@@ -124,12 +136,12 @@ internal sealed class LessonShape(FileScope scope, EntryRef entry, int jobs)
     private int JobNumber(Fields fields)
     {
         var number = fields.Count("job") ?? 1;
-        if (number <= Math.Max(jobs, 1))
+        if (number <= Math.Max(entry.Jobs.Count, 1))
         {
             return number;
         }
 
-        scope.Log.Add(ProblemTable.UnknownJob, fields["job"]!.Place, number, jobs);
+        scope.Log.Add(ProblemTable.UnknownJob, fields["job"]!.Place, number, entry.Jobs.Count);
         return 1;
     }
 }

@@ -1,5 +1,8 @@
 using System.Globalization;
 using Journal.Core.Model;
+using Journal.Core.Reading.Files;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Reading.Yaml;
 
 namespace Journal.Core.Writing.Bench;
 
@@ -10,8 +13,23 @@ public sealed class BenchClock(TimeZoneInfo zone)
     private const int MorningHour = 4;
 
     /// <summary>The clock of a journal; the machine's own zone where the journal names none that is known here.</summary>
-    public static BenchClock Of(MakerJournal journal) =>
-        new(journal.TimeZone is { } name && TimeZoneInfo.TryFindSystemTimeZoneById(name, out var zone) ? zone : TimeZoneInfo.Local);
+    public static BenchClock Of(MakerJournal journal) => new(ZoneNamed(journal.TimeZone) ?? TimeZoneInfo.Local);
+
+    /// <summary>
+    /// The day on the calendar over a journal's bench, of which no more is read than its own file: entries are dated by it,
+    /// so what is still to come must be told by it too. Null where the journal names no time zone that is known here.
+    /// </summary>
+    /// <param name="folder">The journal's folder.</param>
+    /// <param name="now">The instant.</param>
+    public static DateOnly? DayAt(string folder, DateTimeOffset now)
+    {
+        const string Head = "journal.yaml";
+        var log = new ProblemLog();
+        var name = TextFile.Read(Path.Combine(folder, Head), Head, log) is { } text
+            ? YamlReader.Read(text, Head, 1, log)?.Pairs.Where(pair => pair.Key.Text == "time-zone").Select(pair => pair.Value).OfType<TextNode>().FirstOrDefault()?.Text
+            : null;
+        return ZoneNamed(name) is { } zone ? DateOnly.FromDateTime(new BenchClock(zone).Local(now)) : null;
+    }
 
     /// <summary>What the clock shows at an instant.</summary>
     public DateTime Local(DateTimeOffset instant) => TimeZoneInfo.ConvertTime(instant, zone).DateTime;
@@ -39,6 +57,8 @@ public sealed class BenchClock(TimeZoneInfo zone)
             }
         }
     }
+
+    private static TimeZoneInfo? ZoneNamed(string? name) => name is not null && TimeZoneInfo.TryFindSystemTimeZoneById(name, out var zone) ? zone : null;
 
     // Tried with the offsets of the day before and the day after: what a zone says of its own ambiguous and skipped hours is
     // wrong where winter time is the exception, as in Europe/Dublin.

@@ -34,7 +34,8 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     public DateTimeOffset Now { get; init; } = DateTimeOffset.UtcNow;
 
     /// <summary>Today at a journal's bench, whose time zone need not be that of this machine.</summary>
-    public DateOnly TodayAt(string journal) => BenchClock.DayAt(journal, Now) ?? Today;
+    public DateOnly TodayAt(string journal) =>
+        BenchClock.DayAt(journal, Now) is { } there ? Today.AddDays(there.DayNumber - DateOnly.FromDateTime(Now.LocalDateTime).DayNumber) : Today;
 
     /// <summary>Takes answers.</summary>
     public TextReader In { get; init; } = TextReader.Null;

@@ -99,7 +99,7 @@ internal static class EstimateTable
 
         if (estimate.HoursAWeek is { } pace)
         {
-            print.Say($"Dates from {Written.Date(estimate.Start)} on, with {EstimateWords.Hours(pace)} a week, idle weeks counted.");
+            print.Say($"Dates from {Written.Date(estimate.Start)} on, with {EstimateWords.Hours(pace)} a week{(estimate.IsPaceSaid ? "" : ", as in your own weeks up to the last whole one, idle ones counted")}.");
         }
     }
 

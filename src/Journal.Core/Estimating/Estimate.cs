@@ -53,6 +53,9 @@ public sealed record Estimate
     /// <summary>Hours a week that the dates are reckoned with, idle weeks counted; null where nothing is known of the pace.</summary>
     public double? HoursAWeek { get; init; }
 
+    /// <summary>Whether that pace was said, by the plan or with the question, and does not come from the maker's own weeks.</summary>
+    public bool IsPaceSaid { get; init; }
+
     /// <summary>The day from which the dates are reckoned.</summary>
     public required DateOnly Start { get; init; }
 

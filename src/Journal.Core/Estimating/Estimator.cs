@@ -46,6 +46,7 @@ internal static class Estimator
             MinutesSoFar = undertaking.Build is null ? null : undertaking.SpentInAll.Count,
             Left = undertaking.Build is null ? null : Range(sorted, undertaking.SpentInAll.InHours),
             HoursAWeek = finish.HoursAWeek,
+            IsPaceSaid = (options.HoursAWeek ?? undertaking.HoursAWeek) is not null,
             Start = finish.Start,
             Remarks = [.. Remarks.On(undertaking, knowledge), .. finish.Remarks],
             Seed = options.Seed,

@@ -25,7 +25,7 @@ internal static class SpeedRangeChart
             id,
             title,
             tried.Count == 0 ? Picture.Instead("No speeds written down yet.") : DrawAll(id, title, description, tried),
-            tried.Count == 0 ? Html.Empty : new Html("<p class=\"key\"><span>Dot: worked. Lozenge: chattered. Band: from the slowest that worked to the fastest.</span></p>"),
+            tried.Count == 0 ? Html.Empty : new Html("<p class=\"key\"><span>Dot: worked. Lozenge: chattered, or failed otherwise. Band: from the slowest that worked to the fastest.</span></p>"),
             Table(speeds));
     }
 

@@ -49,6 +49,7 @@ public sealed class ProblemTableTests
         new(NotATime, "drill/2025-10-03.md:5:31", "“long” is not a time.", "`45m`", j => j.WriteEntry("2025-10-03", "mistakes: [{what: Slip, lost: long}]")),
         new(NotAMoment, "drill/build.yaml:2:58", "“late” is not a moment of a video.", "`\"3:20\"`", j => j.Write("drill/build.yaml", "title: A\nvideos: [{url: \"https://example.org/\", chapters: [{at:   late}]}]\n")),
         new(NotPositive, "drill/2025-10-03.md:3:8", "`hours` is 0; the least is one minute.", "`45m`", j => j.Write("drill/2025-10-03.md", "---\npart: head\nhours: 0\n---\n")),
+        new(NotANumber, "drill/build.yaml:2:15", "“1000” is not a number that `hours-a-week` can have.", "168", j => j.Write("drill/build.yaml", "title: Drill\nhours-a-week: 1000\nparts: [head]\n")),
         new(NotANumber, "drill/2025-10-03.md:5:30", "“12,50” is not a number that `cost` can have.", "`12.50`", j => j.WriteEntry("2025-10-03", "bought: [{what: Drill, cost: \"12,50\"}]")),
         new(NotAChoice, "drill/build.yaml:2:9", "“finishd” is not a value of `status`.", "Did you mean `finished`?", j => j.Write("drill/build.yaml", "title: A\nstatus: finishd\n")),
         new(NotAnAddress, "journal.yaml:2:10", "“example.org” is not an address on the web.", "https://", j => j.Write("journal.yaml", "title: A\naddress: example.org\n")),

@@ -26,7 +26,7 @@ public sealed class PublishAgainTests : IDisposable
 
         Assert.False(again.WasRead);
         Assert.Equal(0, again.Published!.Changed);
-        Assert.Equal((1, 2), (again.Published.Builds, again.Published.Entries));
+        Assert.Equal((1, 1), (again.Published.Builds, again.Published.Entries)); // The other is not shown yet.
         Assert.Equal(before, Stamps());
     }
 

@@ -212,14 +212,14 @@ internal sealed class Fields
         this[key] is TextNode node && !Forms.Duration.TryParse(node.Text, out _, out var fault) && fault == TimeFault.Zero ? Minutes.Zero : Duration(key) ?? Minutes.Zero;
 
     /// <summary>A number that may be zero, such as a cost.</summary>
-    public decimal? Number(string key, decimal least, string remedy)
+    public decimal? Number(string key, decimal least, string remedy, decimal most = 1_000_000_000m)
     {
         if (Text(key) is not { } text)
         {
             return null;
         }
 
-        if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value >= least && value <= 1_000_000_000m)
+        if (decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most)
         {
             return value;
         }

@@ -98,4 +98,23 @@ public class CheckTests
             Directory.Delete(journal.Folder + "-site", recursive: true);
         }
     }
+
+    [Theory]
+    [InlineData(8, false)]
+    [InlineData(9, true)]
+    public void Publish_ManyWarnings_AreCountedAndNotAllListed(int warnings, bool areCounted)
+    {
+        using var journal = JournalOnDisk.Small();
+        for (var i = 1; i <= warnings; i++)
+        {
+            journal.With($"drill/2025-09-1{i}.md", "---\noperation: boring\nhours: 1h\n---\n");
+        }
+
+        var published = journal.Ask("publish", "--to", journal.Folder + "-site");
+        Directory.Delete(journal.Folder + "-site", recursive: true);
+
+        Assert.Equal(0, published.Status);
+        Assert.Equal(areCounted, published.Error.Contains("Nine warnings; `journal check` shows each.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; `journal check` shows each.", StringComparison.Ordinal));
+        Assert.Equal(!areCounted, published.Error.Contains("The job names no part", StringComparison.Ordinal));
+    }
 }

@@ -16,6 +16,7 @@ namespace Journal.Cli.Commands;
 internal static class AddCommand
 {
     private const int MostPieces = 100_000;
+    private const decimal MostMoney = 1_000_000_000;
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal) =>
@@ -61,7 +62,7 @@ internal static class AddCommand
             Refuse(into.HasPart(new(name)), $"{into.Title} has a part `{name}` already.");
             Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
             Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");
-            Refuse(asked.GetValue(guess) is { } hours && Core.Writing.Entries.HoursText.Read(hours) is null, $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
+            Refuse(asked.GetValue(guess) is { } hours && !Core.Writing.Entries.HoursText.IsDuration(hours), $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
             return Write(open, terminal, lines => lines.AddPart(into, [
                 ("id", name),
                 ("item", asked.GetValue(item)),
@@ -137,7 +138,17 @@ internal static class AddCommand
         },
     };
 
-    private static Option<string?> Text(string name, string what, string description) => new(name) { Description = description, HelpName = what };
+    private static Option<string?> Text(string name, string what, string description) => new(name) { Description = description, HelpName = what, CustomParser = result => ReadText(name, result) };
+
+    private static string? ReadText(string name, ArgumentResult result)
+    {
+        if (string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+        {
+            result.AddError($"`{name}` wants words behind it; leave it out where there are none.");
+        }
+
+        return result.Tokens[0].Value;
+    }
 
     private static Option<decimal?> Number(string name, string what, string description) => new(name)
     {
@@ -148,12 +159,12 @@ internal static class AddCommand
 
     private static decimal? ReadNumber(string name, ArgumentResult result)
     {
-        if (decimal.TryParse(result.Tokens[0].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number))
+        if (decimal.TryParse(result.Tokens[0].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= MostMoney)
         {
             return number;
         }
 
-        result.AddError($"`{name}` wants the sum alone, such as 12.50.");
+        result.AddError($"`{name}` wants the sum alone, such as 12.50, and no more than a thousand million.");
         return null;
     }
 

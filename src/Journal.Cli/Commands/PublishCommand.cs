@@ -16,6 +16,8 @@ namespace Journal.Cli.Commands;
 /// <summary><c>journal publish</c>: the site.</summary>
 internal static class PublishCommand
 {
+    private const int FewWarnings = 8;
+
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
@@ -66,11 +68,19 @@ internal static class PublishCommand
         }
     }
 
+    // Many warnings, the same at every publish, would push what matters off a phone.
     private static void Print(string folder, IReadOnlyList<Problem> found, Printout problems)
     {
-        if (found.Count > 0)
+        var warnings = found.Count(problem => problem.Severity == Severity.Warning);
+        var shown = warnings > FewWarnings ? [.. found.Where(problem => problem.Severity != Severity.Warning)] : found;
+        if (shown.Count > 0)
         {
-            ProblemList.Print(folder, found, problems);
+            ProblemList.Print(folder, shown, problems);
+        }
+
+        if (warnings > FewWarnings)
+        {
+            problems.Say($"{Count.Capital(Count.Of(warnings, "warning"))}; `journal check` shows each.");
         }
     }
 

@@ -22,6 +22,12 @@ internal static class StartCommand
 
     private static int Start(string named, string title, DateOnly? today, Terminal terminal)
     {
+        if (string.IsNullOrWhiteSpace(title))
+        {
+            terminal.Complain("`--title` wants words behind it; leave it out where there are none. Nothing was written.");
+            return ExitStatus.WrongUse;
+        }
+
         var folder = Path.GetFullPath(named, terminal.Folder);
         if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
         {

@@ -82,4 +82,21 @@ public class AddTests
         Assert.Contains($"The name `{name}` is taken", refused.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, name)) && File.Exists(Path.Combine(bench.Disk.Folder, name, "build.yaml")));
     }
+
+    [Theory]
+    [InlineData("`--title` wants words behind it", "part", "lever", "--title", "")]
+    [InlineData("`two` is not a number of pieces from 1 to 100000. Write it in digits", "part", "lever", "--quantity", "two")]
+    [InlineData("`1000000` is not a number of pieces", "part", "lever", "--quantity", "1000000")]
+    [InlineData("`19:10-20:40` is not a time", "part", "lever", "--guess", "19:10-20:40")]
+    [InlineData("`--cost` wants the sum alone", "tool", "vice", "--cost", "99999999999999999999999")]
+    public void WhatCheckWouldCallAnError_IsRefused(string why, params string[] words)
+    {
+        using var bench = new AtTheBench();
+
+        var refused = bench.Ask(["add", .. words]);
+
+        Assert.Equal(2, refused.Status);
+        Assert.Contains(why, refused.Error, StringComparison.Ordinal);
+        Assert.Empty(bench.Problems());
+    }
 }

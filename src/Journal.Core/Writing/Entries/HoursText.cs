@@ -13,6 +13,9 @@ public static class HoursText
         return Duration.TryParse(words, out _, out _) || (Stretch.TryParse(words, out var stretch) && stretch.Time > Minutes.Zero) ? words : null;
     }
 
+    /// <summary>Whether they say how long, and not from when to when.</summary>
+    public static bool IsDuration(string text) => Duration.TryParse(text.Trim(), out _, out _);
+
     /// <summary>Whether they are no more than a day has.</summary>
     public static bool IsOfOneDay(string text) => !Duration.TryParse(text.Trim(), out var time, out _) || time.Count <= 24 * 60;
 

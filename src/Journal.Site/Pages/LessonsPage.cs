@@ -99,7 +99,7 @@ public sealed record LessonsPage(
             isFirst || order == LessonOrder.Cause ? CausesOf(book, "causes-by-time") : null,
             isFirst || order == LessonOrder.Cause ? CausesByCountOf(book, "causes-by-count") : null,
             isFirst ? PuttingRightOf(book) : [],
-            isFirst ? UntilForgottenOf(book.Lessons.Totals.DaysToRepeat) : null);
+            isFirst ? UntilForgottenOf(DaysToRepeat(book)) : null);
     }
 
     internal static string GroupId(string id) => $"of_{id}";
@@ -167,6 +167,10 @@ public sealed record LessonsPage(
         .. book.Lessons.Totals.PuttingRight.Where(one => one.Minutes > Minutes.Zero).Select(one => new PuttingRightView(
             new LinkView(book.Journal.Builds.First(build => build.Id == one.Build).Title, Addresses.Of(one.Build)), Show.Hours(one.Minutes), Show.PerCent(one.Share))),
     ];
+
+    // When an evening that is not shown repeated a lesson is nobody's business.
+    private static IReadOnlyList<int> DaysToRepeat(Book book) =>
+        [.. book.Lessons.All.SelectMany(lesson => lesson.Repeated).Where(repeat => book.Showing.Shows(repeat.Entry)).Select(repeat => repeat.DaysAfterLearning).Order()];
 
     private static string? UntilForgottenOf(IReadOnlyList<int> days) => days.Count switch
     {

@@ -77,7 +77,7 @@ public sealed class KilledPublishTests : IDisposable
     public async Task WhileOneIsAtWork_AnotherNamesItsProcess_AndOneThatWasKilledHoldsNobodyUp()
     {
         using var first = journal.Begin();
-        while (!File.Exists(Path.Combine(Path.GetDirectoryName(journal.Site)!, ".site.publishing")))
+        while (new FileInfo(Path.Combine(Path.GetDirectoryName(journal.Site)!, ".site.publishing")) is not { Exists: true, Length: > 0 })
         {
             Assert.False(first.HasEnded);
             await Task.Delay(5);

@@ -26,7 +26,8 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var slate = Peek();
         var evening = wish.Evening ?? (wish.Hours is null && slate.Stint is null && slate.Unwritten is { } left ? left.Evening : Evening(slate));
         RefuseToCome(evening);
-        var fromStint = wish.Hours is null && ((slate.Stint is not null && evening == Evening(slate)) || slate.Unwritten?.Evening == evening);
+        slate = slate with { Stint = StintOf(slate, evening) };
+        var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
         if (fromStint)
         {
             RefuseAnotherJob(wish, slate);
@@ -41,6 +42,9 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         TellOfRemarks(evening);
         return status;
     }
+
+    // A stint of another evening is none of this one's business.
+    private Stint? StintOf(Slate slate, DateOnly evening) => slate.Stint is { } stint && open.Clock.Evening(stint.Began) == evening ? stint : null;
 
     private void RefuseToCome(DateOnly evening)
     {
@@ -221,7 +225,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string? WriteUpStint(Wish wish, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
     {
         using var slate = SlateFile.Take(open.Folder);
-        var ended = slate.Slate.Stint is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation);
+        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation);
         if (slate.Slate.Unwritten is null && ended is null)
         {
             terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");

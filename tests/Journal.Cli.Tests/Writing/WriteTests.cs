@@ -274,6 +274,22 @@ public class WriteTests
     }
 
     [Fact]
+    public void Write_OfTheEveningBefore_WhileAStintRunsTonight_WritesThatUpAlone()
+    {
+        using var bench = new AtTheBench();
+        bench.At("2025-10-02 19:10").Ask("stint", "begin");
+        bench.At("2025-10-02 19:40").Ask("stint", "end");
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+
+        var written = bench.At("2025-10-03 19:40").Ask("write", "--date", "2025-10-02", "--title", "Of yesterday");
+
+        Assert.Equal((0, ""), (written.Status, written.Error));
+        Assert.Contains("title: Of yesterday\n", bench.Text("drill/2025-10-02-boring-head.md"), StringComparison.Ordinal);
+        Assert.Contains("has been running", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(bench.Entries(), name => name.StartsWith("2025-10-03", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Write_ToolThatIsNoId_IsAskedAgain()
     {
         using var bench = new AtTheBench();

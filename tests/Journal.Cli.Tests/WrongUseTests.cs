@@ -14,6 +14,9 @@ public class WrongUseTests
     [InlineData("hours --in a --in b", "`--in` was given more than once. See `journal hours --help`.")]
     [InlineData("hours extra", "`extra` is one word too many for `journal hours`. See `journal hours --help`.")]
     [InlineData("check --today 3/10/2025", "`3/10/2025` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
+    [InlineData("check --today 9999-12-31", "`9999-12-31` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
+    [InlineData("estimate bench-shaper --start 9999-12-01", "`9999-12-01` is not a date. Write year, month and day: `--start 2026-11-07`. See `journal estimate --help`.")]
+    [InlineData("lessons --for miling", "There is no operation `miling`. Did you mean `milling`? See `journal lessons --help`.")] // not `filing`, which is as near
     [InlineData("--format json", "`--format` goes behind a command, such as `journal estimate --format`. See `journal --help`.")]
     [InlineData("--version hours", "`--version` stands alone. See `journal hours --help`.")]
     public void Mistyped_EachKind_Is2WithOneLineThatNamesTheNearest(string words, string line)

@@ -102,9 +102,11 @@ public static class Publisher
             try
             {
                 var model = page.Model();
-                var text = engine.Fill(page.Template, model);
-                site.Write(page.Address, text);
-                ledger?.Note(page.Address, text, model);
+                engine.Fill(page.Template, model, text =>
+                {
+                    site.Write(page.Address, text);
+                    ledger?.Note(page.Address, text, model);
+                });
             }
             catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
             {

@@ -73,7 +73,7 @@ internal sealed class SiteFolder : IDisposable
     }
 
     /// <summary>Writes a text as UTF-8.</summary>
-    public void Write(string address, string text)
+    public void Write(string address, ReadOnlySpan<char> text)
     {
         var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
         Write(address, bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
@@ -91,7 +91,7 @@ internal sealed class SiteFolder : IDisposable
             return;
         }
 
-        DiskFile.Write(path, bytes);
+        DiskFile.Create(path, bytes);
         lock (written)
         {
             Changed++;

@@ -20,7 +20,7 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
     private readonly ConcurrentDictionary<EntryRef, bool> unfit = new();
 
     /// <summary>Notes where a page shows words of entries.</summary>
-    public void Note(string address, string page, object model)
+    public void Note(string address, ReadOnlySpan<char> page, object model)
     {
         foreach (var words in (model as IShowsWords)?.Words ?? [])
         {
@@ -77,11 +77,11 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
     }
 
     // Nothing shown has no place; what stands in a page twice, or not as it was made, cannot be told apart.
-    private static (int Offset, int Length)? Find(string page, string markup)
+    private static (int Offset, int Length)? Find(ReadOnlySpan<char> page, string markup)
     {
-        var at = markup.Length == 0 ? 0 : page.IndexOf(markup, StringComparison.Ordinal);
+        var at = page.IndexOf(markup);
         return markup.Length == 0 ? (0, 0)
-            : at >= 0 && page.IndexOf(markup, at + 1, StringComparison.Ordinal) < 0 ? (Encoding.UTF8.GetByteCount(page.AsSpan(0, at)), Encoding.UTF8.GetByteCount(markup))
+            : at >= 0 && page[(at + 1)..].IndexOf(markup) < 0 ? (Encoding.UTF8.GetByteCount(page[..at]), Encoding.UTF8.GetByteCount(markup))
             : null;
     }
 

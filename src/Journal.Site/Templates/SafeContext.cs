@@ -39,8 +39,12 @@ internal sealed class SafeContext : TemplateContext
         OnStringLimit = ScriptLimitBehavior.Throw;
         RecursiveLimit = DeepestInclude;
         NewLine = "\n";
+        PushOutput(Page);
         PushCulture(CultureInfo.InvariantCulture);
     }
+
+    /// <summary>What is written.</summary>
+    public PageText Page { get; } = new();
 
     /// <summary>The words of the piece that is being written; null outside of pieces.</summary>
     public ScriptArray? OfPiece { get; set; }
@@ -70,7 +74,7 @@ internal sealed class SafeContext : TemplateContext
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
-        return value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
+        return value is not (null or string or Html) && value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
     }
 
     protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>

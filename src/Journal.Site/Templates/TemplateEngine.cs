@@ -22,6 +22,18 @@ public sealed class TemplateEngine(TemplateFiles files)
     /// <exception cref="TemplateException">The template is missing or at fault.</exception>
     public string Fill(string template, object page)
     {
+        var text = "";
+        Fill(template, page, letters => text = letters.ToString());
+        return text;
+    }
+
+    /// <summary>Hands on the page that a template makes of a model.</summary>
+    /// <param name="template">The template's name, such as <c>entry</c>.</param>
+    /// <param name="page">The page model, which the template knows as <c>page</c>.</param>
+    /// <param name="take">Is given the page, which is good until it returns.</param>
+    /// <exception cref="TemplateException">The template is missing or at fault.</exception>
+    public void Fill(string template, object page, Action<ReadOnlySpan<char>> take)
+    {
         var path = $"pages/{template}.html";
         var body = Parse(path);
         if (!idle.TryPop(out var context))
@@ -35,10 +47,10 @@ public sealed class TemplateEngine(TemplateFiles files)
         using var clock = new CancellationTokenSource(Longest);
         context.CancellationToken = clock.Token;
         context.TakenBefore = GC.GetAllocatedBytesForCurrentThread();
-        string text;
+        context.Page.Clear();
         try
         {
-            text = body.Render(context);
+            body.Render(context);
         }
         catch (ScriptAbortException e)
         {
@@ -57,9 +69,9 @@ public sealed class TemplateEngine(TemplateFiles files)
             throw Fault(e.Span, e.OriginalMessage);
         }
 
+        take(context.Page.Letters);
         context.PopGlobal();
         idle.Push(context);
-        return text;
     }
 
     private Template Parse(string path) => parsed.GetOrAdd(path, name =>

@@ -21,6 +21,25 @@ public static class DiskFile
         }
     }
 
+    /// <summary>
+    /// Writes a file where there is none. Many systems write a file that took another's place to the disk at once, in case of
+    /// a power cut; where nothing is replaced there is nothing to lose, and a site has thousands.
+    /// </summary>
+    /// <exception cref="IOException">The disk is full, takes no file that large, or has a file of that name.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public static void Create(string path, ReadOnlySpan<byte> bytes)
+    {
+        using var file = File.OpenHandle(path, FileMode.CreateNew, FileAccess.Write, FileShare.None);
+        try
+        {
+            RandomAccess.Write(file, bytes, fileOffset: 0);
+        }
+        catch (ArgumentOutOfRangeException)
+        {
+            throw IsTooLarge(path);
+        }
+    }
+
     /// <summary>Copies a file to where there is none.</summary>
     /// <exception cref="IOException">The disk is full, or takes no file that large.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
@@ -91,7 +92,7 @@ internal static class StructuredData
 
     private static DataBlock Block(string type, Action<Utf8JsonWriter> write)
     {
-        using var bytes = new MemoryStream();
+        var bytes = new ArrayBufferWriter<byte>(1024);
         using (var json = new Utf8JsonWriter(bytes, Format))
         {
             json.WriteStartObject();
@@ -101,7 +102,6 @@ internal static class StructuredData
             json.WriteEndObject();
         }
 
-        var hash = Convert.ToBase64String(SHA256.HashData(bytes.ToArray()));
-        return new DataBlock(new Html(Encoding.UTF8.GetString(bytes.ToArray())), new Html(hash));
+        return new DataBlock(new Html(Encoding.UTF8.GetString(bytes.WrittenSpan)), new Html(Convert.ToBase64String(SHA256.HashData(bytes.WrittenSpan))));
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -166,15 +167,16 @@ internal sealed class FindIndex
 
     private static byte[] WriteScript(string call, Action<Utf8JsonWriter> write)
     {
-        using var bytes = new MemoryStream();
-        bytes.Write(Encoding.UTF8.GetBytes(call + "("));
+        const int MostPieces = 48 * 1024;
+        var bytes = new ArrayBufferWriter<byte>(MostPieces);
+        Encoding.UTF8.GetBytes(call + "(", bytes);
         using (var json = new Utf8JsonWriter(bytes, Format))
         {
             write(json);
         }
 
         bytes.Write(");\n"u8);
-        return bytes.ToArray();
+        return bytes.WrittenSpan.ToArray();
     }
 
     private static void WriteStrings(Utf8JsonWriter json, string name, IEnumerable<string> texts)

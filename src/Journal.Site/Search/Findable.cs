@@ -39,9 +39,9 @@ internal sealed record Findable(FindKind Kind, string Title, string Address, str
     /// <param name="rest">What follows.</param>
     public static (string Text, int OwnWords) TextOf(string words, string rest)
     {
-        var sentence = words.Length == 0 ? "" : char.IsPunctuation(words[^1]) ? words : words + ".";
-        var begin = sentence.Length > 0 && rest.Length > 0 ? sentence + " " : sentence;
-        return (begin + rest, begin.Length);
+        var stop = words.Length == 0 || char.IsPunctuation(words[^1]) ? "" : ".";
+        var text = string.Concat(words, stop, words.Length > 0 && rest.Length > 0 ? " " : "", rest);
+        return (text, text.Length - rest.Length);
     }
 }
 

@@ -28,10 +28,10 @@ public static class Cautions
 
     /// <summary>What some work calls for, each caution once.</summary>
     /// <param name="work">The work; materials count only for the operations beside them.</param>
-    /// <param name="text">What was written about it.</param>
-    public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, string text = "")
+    /// <param name="texts">What was written about it.</param>
+    public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, params IEnumerable<string> texts)
     {
-        var called = new HashSet<Caution>(CautionReader.SharedWords.In(text), ReferenceEqualityComparer.Instance);
+        var called = CautionReader.SharedWords.In(texts);
         foreach (var one in work)
         {
             called.UnionWith(CandidatesFor(one).Where(caution => caution.IsCalledForBy(one.Operations, one.Materials)));
@@ -44,7 +44,7 @@ public static class Cautions
     public static IReadOnlyList<Caution> For(Id<Operation> operation) => [.. MostUrgentFirst.Where(OfOperation[operation].Contains)];
 
     /// <summary>What an entry calls for by its jobs, its words and what its trials ran on.</summary>
-    public static IReadOnlyList<Caution> For(Build build, Entry entry) => For(entry.Jobs.Select(job => WorkOf(job, build)), TextOf(entry));
+    public static IReadOnlyList<Caution> For(Build build, Entry entry) => For(entry.Jobs.Select(job => WorkOf(job, build)), TextsOf(entry));
 
     /// <summary>What has been done to a part calls for, and what it is called.</summary>
     /// <param name="part">The part.</param>
@@ -52,7 +52,7 @@ public static class Cautions
     public static IReadOnlyList<Caution> For(Part part, IEnumerable<Entry> entries) => For(
         entries.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Id))
             .Select(job => new CautionedWork(job.Operations, part.Material is { } material ? [material.Family] : [])),
-        $"{part.Title}\n{part.Material?.Grade}");
+        [part.Title, part.Material?.Grade ?? ""]);
 
     /// <summary>What a plan calls for: its parts by their operations, materials and titles, and the work on the whole.</summary>
     public static IReadOnlyList<Caution> For(Plan plan) => For(
@@ -62,7 +62,7 @@ public static class Cautions
                 part.Material is { } material ? [material.Family] : [])),
             new CautionedWork([.. plan.Whole.Keys], []),
         ],
-        string.Join('\n', plan.Parts.Select(part => $"{part.Title} {part.Material?.Grade}")));
+        plan.Parts.Select(part => $"{part.Title} {part.Material?.Grade}"));
 
     /// <summary>
     /// The few that matter most: one of each kind that cannot be left out, then others as far as there is room. The four kinds are
@@ -81,6 +81,6 @@ public static class Cautions
         job.Operations,
         [.. job.Parts.Select(share => build.Parts.FirstOrDefault(part => part.Id == share.Part)?.Material?.Family).OfType<Id<MaterialFamily>>()]);
 
-    private static string TextOf(Entry entry) =>
-        $"{entry.Title}\n{entry.Body.Text}\n{string.Join('\n', entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}"))}";
+    private static IEnumerable<string> TextsOf(Entry entry) =>
+        [entry.Title, entry.Body.Text, .. entry.Trials.Select(trial => $"on {trial.On} {trial.Pressure} {trial.Result}")];
 }

@@ -27,7 +27,7 @@ internal static class JobSharing
     /// <summary>The job's time by part: by weight, or all of it to the whole (null).</summary>
     public static IReadOnlyList<(Id<Part>? Part, Minutes Time)> OverParts(this Job job) => job.IsGeneral
         ? [(null, job.Time)]
-        : [.. job.Parts.Zip(job.Time.Share([.. job.Parts.Select(share => share.Weight)]), (share, time) => ((Id<Part>?)share.Part, time))];
+        : job.Parts is [var only] ? [(only.Part, job.Time)] : [.. job.Parts.Zip(job.Time.Share([.. job.Parts.Select(share => share.Weight)]), (share, time) => ((Id<Part>?)share.Part, time))];
 
     /// <summary>First over the parts by weight, then each part's share over the operations equally.</summary>
     public static IEnumerable<OperationCell> OperationCells(Entry entry, Job job) =>

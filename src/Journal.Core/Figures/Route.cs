@@ -27,8 +27,13 @@ public sealed record Route(PartRef Part, IReadOnlyList<SetUp> SetUps)
         from entry in build.Entries
         from job in entry.Jobs
         where !job.IsGeneral
-        from share in job.OverParts().GroupBy(share => share.Part!.Value, share => share.Time)
-        select (share.Key, entry, job, share.Sum());
+        from share in SharesByPart(job)
+        select (share.Part, entry, job, share.Time);
+
+    // A job may name a part more than once.
+    private static IEnumerable<(Id<Part> Part, Minutes Time)> SharesByPart(Job job) => job.Parts is [var only]
+        ? [(only.Part, job.Time)]
+        : job.OverParts().GroupBy(share => share.Part!.Value, (part, shares) => (part, shares.Sum(share => share.Time)));
 
     private static Route Of(PartRef part, IEnumerable<(Id<Part> Part, Entry Entry, Job Job, Minutes Time)> jobs)
     {

@@ -49,13 +49,13 @@ public sealed class SimilarLessons
     public IReadOnlyList<SimilarLesson> To(Id<Lesson> lesson)
     {
         var place = places[lesson];
-        var near = new List<SimilarLesson>();
+        var near = new List<(double Nearness, LessonFigure Lesson)>();
         var spread = vectors[place].Spread(holders.Length);
         foreach (var other in Candidates(place))
         {
             if (vectors[other].Cosine(spread) is >= Least and var nearness)
             {
-                near.Add(new SimilarLesson(lessons[other], nearness));
+                near.Add((nearness, lessons[other]));
             }
         }
 
@@ -64,7 +64,8 @@ public sealed class SimilarLessons
             .. near
                 .OrderByDescending(similar => similar.Nearness)
                 .ThenBy(similar => similar.Lesson.Id)
-                .Take(MostShown),
+                .Take(MostShown)
+                .Select(similar => new SimilarLesson(similar.Lesson, similar.Nearness)),
         ];
     }
 

@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Frozen;
+using System.Runtime.InteropServices;
 
 namespace Journal.Core.Figures;
 
@@ -17,8 +19,29 @@ internal static class TextWords
         "well", "went", "were", "what", "when", "where", "which", "while", "who", "will", "with", "without", "would", "you", "your",
     }.ToFrozenSet(StringComparer.Ordinal);
 
+    /// <summary>More than anyone writes: what comes then is not kept.</summary>
+    private const int MostMet = 100_000;
+
+    // Words met so far: a maker writes the same few thousand over and over.
+    private static readonly ConcurrentDictionary<string, Word> Met = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, Word>.AlternateLookup<ReadOnlySpan<char>> MetBySpan = Met.GetAlternateLookup<ReadOnlySpan<char>>();
+
     /// <summary>The words in lower case and in reading order; numbers and the silent words are left out.</summary>
-    public static IEnumerable<string> Of(string text)
+    public static IEnumerable<string> Of(string text) => In(text).Select(word => word.Text);
+
+    /// <summary>How often each stem stands in a text.</summary>
+    public static Dictionary<string, int> Stems(string text)
+    {
+        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        foreach (var word in In(text))
+        {
+            CollectionsMarshal.GetValueRefOrAddDefault(counts, word.Stem, out _)++;
+        }
+
+        return counts;
+    }
+
+    private static IEnumerable<Word> In(string text)
     {
         for (var (start, i) = (0, 0); i <= text.Length; i++)
         {
@@ -27,29 +50,33 @@ internal static class TextWords
                 continue;
             }
 
-            if (i - start > 1 && text.AsSpan(start, i - start).ContainsAnyExceptInRange('0', '9'))
+            if (i - start > 1 && text.AsSpan(start, i - start).ContainsAnyExceptInRange('0', '9') && WordOf(text.AsSpan(start, i - start)) is { IsSilent: false } word)
             {
-                var word = string.Create(i - start, (text, start), (letters, from) => from.text.AsSpan(from.start, letters.Length).ToLowerInvariant(letters));
-                if (!Silent.Contains(word))
-                {
-                    yield return word;
-                }
+                yield return word;
             }
 
             start = i + 1;
         }
     }
 
-    /// <summary>How often each stem stands in a text.</summary>
-    public static Dictionary<string, int> Stems(string text)
+    private static Word WordOf(ReadOnlySpan<char> written)
     {
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
-        foreach (var word in Of(text))
+        const int Usual = 64;
+        var letters = written.Length <= Usual ? stackalloc char[Usual] : new char[written.Length];
+        written.ToLowerInvariant(letters);
+        letters = letters[..written.Length];
+        if (!MetBySpan.TryGetValue(letters, out var word))
         {
-            var stem = WordStem.Of(word);
-            counts[stem] = counts.GetValueOrDefault(stem) + 1;
+            var text = letters.ToString();
+            word = new Word(text, WordStem.Of(text), Silent.Contains(text));
+            if (Met.Count < MostMet)
+            {
+                Met.TryAdd(text, word);
+            }
         }
 
-        return counts;
+        return word;
     }
+
+    private sealed record Word(string Text, string Stem, bool IsSilent);
 }

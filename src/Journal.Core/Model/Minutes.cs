@@ -78,9 +78,9 @@ public readonly record struct Minutes : IComparable<Minutes>
     /// <summary>Shares this time equally among a number of things, exactly: minutes left over go to the first. Among none there are no shares.</summary>
     public IReadOnlyList<Minutes> ShareEqually(int count)
     {
-        if (count == 0)
+        if (count <= 1)
         {
-            return [];
+            return count == 0 ? [] : [this];
         }
 
         var (whole, left) = (Count / count, Count % count);

@@ -64,14 +64,25 @@ public sealed record Caution
     /// <param name="materials">What it was done to.</param>
     public bool IsCalledForBy(IReadOnlyCollection<Id<Operation>> operations, IReadOnlyCollection<Id<MaterialFamily>> materials)
     {
-        var byOperation = Operations.Any(operations.Contains);
-        var byMaterial = Materials.Any(materials.Contains);
         return (Operations.Count, Materials.Count) switch
         {
             (0, 0) => false,
-            (_, 0) => byOperation,
-            (0, _) => byMaterial,
-            _ => byOperation && byMaterial,
+            (_, 0) => Shares(operations, Operations),
+            (0, _) => Shares(materials, Materials),
+            _ => Shares(operations, Operations) && Shares(materials, Materials),
         };
+    }
+
+    private static bool Shares<T>(IReadOnlyCollection<Id<T>> done, IReadOnlyList<Id<T>> called)
+    {
+        for (var at = 0; at < called.Count; at++)
+        {
+            if (done.Contains(called[at]))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 }

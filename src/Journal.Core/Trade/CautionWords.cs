@@ -26,10 +26,20 @@ public sealed class CautionWords
         }
     }
 
-    /// <summary>The cautions of which a word or phrase stands in a text, whole and in letters of either case.</summary>
-    public IReadOnlySet<Caution> In(string text)
+    /// <summary>The cautions of which a word or phrase stands in one of these texts, whole and in letters of either case.</summary>
+    public HashSet<Caution> In(params IEnumerable<string> texts)
     {
         var found = new HashSet<Caution>(ReferenceEqualityComparer.Instance);
+        foreach (var text in texts)
+        {
+            Add(found, text);
+        }
+
+        return found;
+    }
+
+    private void Add(HashSet<Caution> found, string text)
+    {
         for (var at = 0; at < text.Length;)
         {
             var end = RunAt(text, at);
@@ -52,8 +62,6 @@ public sealed class CautionWords
 
             at = end;
         }
-
-        return found;
     }
 
     private bool MayBegin(char letter, int length) => !char.IsAsciiLetter(letter) || (lengths[letter | ' '] & BitOf(length)) != 0;

@@ -18,7 +18,7 @@ public sealed class TemplateEngine(TemplateFiles files)
 
     /// <summary>The page that a template makes of a model.</summary>
     /// <param name="template">The template's name, such as <c>entry</c>.</param>
-    /// <param name="page">The page model, which the template knows as <c>page</c>.</param>
+    /// <param name="page">The page model, which the template knows as <c>page</c>; its frame also as <c>frame</c>, and the way up from it to the site's root as <c>root</c>.</param>
     /// <exception cref="TemplateException">The template is missing or at fault.</exception>
     public string Fill(string template, object page)
     {
@@ -29,7 +29,7 @@ public sealed class TemplateEngine(TemplateFiles files)
 
     /// <summary>Hands on the page that a template makes of a model.</summary>
     /// <param name="template">The template's name, such as <c>entry</c>.</param>
-    /// <param name="page">The page model, which the template knows as <c>page</c>.</param>
+    /// <param name="page">The page model.</param>
     /// <param name="take">Is given the page, which is good until it returns.</param>
     /// <exception cref="TemplateException">The template is missing or at fault.</exception>
     public void Fill(string template, object page, Action<ReadOnlySpan<char>> take)
@@ -41,9 +41,7 @@ public sealed class TemplateEngine(TemplateFiles files)
             context = new SafeContext(new Loader(this));
         }
 
-        var globals = new ScriptObject { { "page", page } };
-        globals.SetReadOnly("page", true);
-        context.PushGlobal(globals);
+        context.PushGlobal(Globals(page));
         using var clock = new CancellationTokenSource(Longest);
         context.CancellationToken = clock.Token;
         context.TakenBefore = GC.GetAllocatedBytesForCurrentThread();
@@ -72,6 +70,20 @@ public sealed class TemplateEngine(TemplateFiles files)
         take(context.Page.Letters);
         context.PopGlobal();
         idle.Push(context);
+    }
+
+    // What every page has can be named without going through the page: `frame.title`, `root`.
+    private static ScriptObject Globals(object page)
+    {
+        var globals = new ScriptObject();
+        globals.SetValue("page", page, readOnly: true);
+        if (ViewAccessor.Read(page, "frame") is { } frame)
+        {
+            globals.SetValue("frame", frame, readOnly: true);
+            globals.SetValue("root", ViewAccessor.Read(frame, "root"), readOnly: false); // Older copies of templates set it themselves.
+        }
+
+        return globals;
     }
 
     private Template Parse(string path) => parsed.GetOrAdd(path, name =>

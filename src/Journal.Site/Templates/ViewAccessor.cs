@@ -22,6 +22,9 @@ internal sealed partial class ViewAccessor : ReadingAccessor
     /// <summary>The accessor of a model; one without members for what is none.</summary>
     public static ViewAccessor Of(Type type) => Known.GetOrAdd(type, static one => new ViewAccessor(MembersOf(one) ?? []));
 
+    /// <summary>A member of a model; null where it has none of that name.</summary>
+    public static object? Read(object target, string member) => Of(target.GetType()).getters.TryGetValue(member, out var getter) ? getter(target) : null;
+
     public override bool HasMember(TemplateContext context, SourceSpan span, object target, string member) => getters.ContainsKey(member);
 
     public override bool TryGetValue(TemplateContext context, SourceSpan span, object target, string member, out object? value)

@@ -44,6 +44,8 @@ internal sealed class PublishBenchmark : IBenchmark
         var (journal, cache) = (Path.Combine(root, $"journal-{entries}"), Path.Combine(root, "cache"));
         new JournalGenerator(7).Write(journal, entries);
         var series = new Series();
+
+        // Nothing is deleted before the end: for minutes afterwards ext4 looks for each new file past the files that were just deleted.
         for (var pair = 0; pair < Pairs; pair++)
         {
             var (site, floor) = (Path.Combine(root, $"site-{entries}-{pair}"), Path.Combine(root, $"floor-{entries}-{pair}"));
@@ -52,13 +54,11 @@ internal sealed class PublishBenchmark : IBenchmark
             series.Full.Add(run.Processor.TotalSeconds);
             series.PeakBytes = Math.Max(series.PeakBytes, run.PeakBytes);
             series.Floor.Add(benchmarks.Run(cache, "--child", "floor", journal, site, floor).Processor.TotalSeconds);
-            Directory.Delete(floor, recursive: true);
             series.Again.Add(Publish().Processor.TotalSeconds);
             JournalGenerator.EditWords(journal, string.Create(CultureInfo.InvariantCulture, $"Changed for the {pair} time."));
             series.Words.Add(Publish().Processor.TotalSeconds);
             JournalGenerator.EditHours(journal, pair);
             series.Hours.Add(Publish().Processor.TotalSeconds);
-            Directory.Delete(site, recursive: true);
         }
 
         return series;

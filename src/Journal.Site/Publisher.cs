@@ -123,13 +123,8 @@ public static class Publisher
 
     private static FindIndex WriteFindIndex(Book book, SiteFolder site)
     {
-        var (index, texts) = FindIndex.Of(FindableThings.Of(book));
+        var index = FindIndex.Of(FindableThings.Of(book), site.Write);
         site.Write(FindIndex.Address, index.Script());
-        foreach (var (address, script) in texts)
-        {
-            site.Write(address, script);
-        }
-
         return index;
     }
 

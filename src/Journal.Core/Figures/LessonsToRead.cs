@@ -68,7 +68,7 @@ public sealed class LessonsToRead
         [
             .. lessons
                 .Select(one => Read(one.Lesson, one.Words, one.Stems, asked, whole))
-                .Where(read => read.Nearness >= Least)
+                .OfType<LessonToRead>()
                 .OrderByDescending(read => read.Nearness * read.Weight)
                 .ThenByDescending(read => read.Lesson.Money)
                 .ThenByDescending(read => read.Lesson.Date)
@@ -76,14 +76,21 @@ public sealed class LessonsToRead
         ];
     }
 
-    private static LessonToRead Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Wish> asked, double whole)
+    // Null where it is about another job.
+    private static LessonToRead? Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Wish> asked, double whole)
     {
         var shared = asked.Select(wish => (Wish: wish, Share: wish.IsShared(lesson) ? 1 : wish.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
+        var nearness = shared.Sum(one => one.Share * one.Wish.Rarity) / whole;
+        if (nearness < Least)
+        {
+            return null;
+        }
+
         IReadOnlyList<Id<T>> Of<T>(WishKind kind) => [.. shared.Where(one => one.Wish.Kind == kind && one.Share == 1).Select(one => new Id<T>(one.Wish.Id))];
         var parts = Of<Part>(WishKind.Part).ToHashSet();
         return new LessonToRead(
             lesson,
-            shared.Sum(one => one.Share * one.Wish.Rarity) / whole,
+            nearness,
             Of<Operation>(WishKind.Operation),
             Of<MaterialFamily>(WishKind.Material),
             [.. lesson.On.Parts.Where(part => parts.Contains(part.Part))],

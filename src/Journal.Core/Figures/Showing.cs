@@ -8,7 +8,7 @@ namespace Journal.Core.Figures;
 /// </summary>
 public sealed class Showing
 {
-    private readonly HashSet<EntryRef> entries;
+    private readonly HashSet<EntryRef> hiddenEntries;
     private readonly HashSet<PartRef> hiddenParts;
     private readonly HashSet<Id<Tool>> hiddenTools;
     private readonly HashSet<Id<Lesson>> lessons;
@@ -19,7 +19,7 @@ public sealed class Showing
         Today = today;
         var byShown = journal.Builds.SelectMany(build => build.Entries).ToLookup(entry => entry.Publish.AllowsOn(today));
         var (shown, hidden) = (byShown[true].ToList(), byShown[false].ToList());
-        entries = [.. shown.Select(entry => entry.Ref)];
+        hiddenEntries = [.. hidden.Select(entry => entry.Ref)];
         lessons = [.. shown.SelectMany(entry => entry.Lessons).Select(lesson => lesson.Id)];
         hiddenParts = NamedOnlyBy(hidden, shown, PartsUsed, PartsTold);
         hiddenTools = NamedOnlyBy(hidden, shown, ToolsUsed, ToolsTold);
@@ -29,10 +29,10 @@ public sealed class Showing
     public DateOnly Today { get; }
 
     /// <summary>Whether an entry is shown.</summary>
-    public bool Shows(Entry entry) => entries.Contains(entry.Ref);
+    public bool Shows(Entry entry) => !hiddenEntries.Contains(entry.Ref);
 
-    /// <summary>Whether an entry is shown.</summary>
-    public bool Shows(EntryRef entry) => entries.Contains(entry);
+    /// <summary>Whether an entry of the journal is shown.</summary>
+    public bool Shows(EntryRef entry) => !hiddenEntries.Contains(entry);
 
     /// <summary>Whether a part is shown: unless only hidden entries name it.</summary>
     public bool Shows(PartRef part) => !hiddenParts.Contains(part);

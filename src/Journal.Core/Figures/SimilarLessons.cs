@@ -49,24 +49,32 @@ public sealed class SimilarLessons
     public IReadOnlyList<SimilarLesson> To(Id<Lesson> lesson)
     {
         var place = places[lesson];
-        var near = new List<(double Nearness, LessonFigure Lesson)>();
+        var nearest = new List<SimilarLesson>(MostShown + 1);
         var spread = vectors[place].Spread(holders.Length);
         foreach (var other in Candidates(place))
         {
             if (vectors[other].Cosine(spread) is >= Least and var nearness)
             {
-                near.Add((nearness, lessons[other]));
+                Place(nearest, lessons[other], nearness);
             }
         }
 
-        return
-        [
-            .. near
-                .OrderByDescending(similar => similar.Nearness)
-                .ThenBy(similar => similar.Lesson.Id)
-                .Take(MostShown)
-                .Select(similar => new SimilarLesson(similar.Lesson, similar.Nearness)),
-        ];
+        return nearest;
+    }
+
+    private static void Place(List<SimilarLesson> nearest, LessonFigure lesson, double nearness)
+    {
+        var place = nearest.Count;
+        while (place > 0 && (nearness > nearest[place - 1].Nearness || (nearness == nearest[place - 1].Nearness && lesson.Id.CompareTo(nearest[place - 1].Lesson.Id) < 0)))
+        {
+            place--;
+        }
+
+        if (place < MostShown)
+        {
+            nearest.Insert(place, new SimilarLesson(lesson, nearness));
+            nearest.RemoveRange(Math.Min(nearest.Count, MostShown), Math.Max(0, nearest.Count - MostShown));
+        }
     }
 
     private List<int> Candidates(int place)

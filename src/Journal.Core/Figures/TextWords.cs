@@ -32,7 +32,8 @@ internal static class TextWords
     /// <summary>How often each stem stands in a text.</summary>
     public static Dictionary<string, int> Stems(string text)
     {
-        var counts = new Dictionary<string, int>(StringComparer.Ordinal);
+        const int LettersOfAWord = 12; // A word that tells, with those between.
+        var counts = new Dictionary<string, int>(text.Length / LettersOfAWord, StringComparer.Ordinal);
         foreach (var word in In(text))
         {
             CollectionsMarshal.GetValueRefOrAddDefault(counts, word.Stem, out _)++;

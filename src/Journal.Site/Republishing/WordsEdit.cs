@@ -41,14 +41,10 @@ internal sealed class WordsEdit
             to.Write(address, Patched(File.ReadAllBytes(At(address)), of));
         }
 
-        var (texts, gone) = index.WithWords(toFind, name => FindIndex.TextsIn(File.ReadAllBytes(At(FindPiece.AddressOf(name)))));
+        var gone = index.WithWords(toFind, name => FindIndex.TextsIn(File.ReadAllBytes(At(FindPiece.AddressOf(name)))), to.Write);
         if (toFind.Count > 0)
         {
             to.Write(FindIndex.Address, index.Script());
-            foreach (var (address, script) in texts)
-            {
-                to.Write(address, script);
-            }
         }
 
         to.KeepOthers(gone);

@@ -1,6 +1,4 @@
-using System.Buffers;
 using System.Text;
-using System.Text.Encodings.Web;
 using System.Text.Json;
 
 namespace Journal.Site.Search;
@@ -15,8 +13,6 @@ internal sealed class FindIndex
 
     /// <summary>From so many things on, a word that more than half of them hold tells nothing.</summary>
     private const int EnoughToTell = 40;
-
-    private static readonly JsonWriterOptions Format = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     private readonly List<FindRow> rows;
     private readonly HeldWords words;
@@ -33,20 +29,23 @@ internal sealed class FindIndex
     /// <summary>The words of the texts.</summary>
     public HeldWords Words => words;
 
-    /// <summary>The index of some things, and the scripts of the pieces that their texts lie in.</summary>
-    public static (FindIndex Index, IReadOnlyList<(string Address, byte[] Script)> Texts) Of(IReadOnlyList<Findable> things)
+    /// <summary>The index of some things.</summary>
+    /// <param name="things">What a search can find.</param>
+    /// <param name="write">Is given the script of each piece that their texts lie in.</param>
+    public static FindIndex Of(IReadOnlyList<Findable> things, TakeScript write)
     {
+        var script = new FindScript();
         List<FindRow> rows = [.. things.Select(thing => new FindRow(thing.Kind, thing.Title, thing.Address, thing.About, thing.Text.Length, thing.OwnWords))];
-        var cut = FindPiece.Cut(rows).Select(piece => TextsOf(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)])).ToList();
-        return (new FindIndex(rows, [.. cut.Select(one => one.Piece)], HeldWords.Of(things.Select(thing => thing.Text))), [.. cut.Select(one => (one.Piece.Address, one.Script))]);
+        var pieces = FindPiece.Cut(rows).Select(piece => WriteTexts(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)], script, write)).ToList();
+        return new FindIndex(rows, pieces, HeldWords.Of(things.Select(thing => thing.Text)));
     }
 
     /// <summary>Takes other words for those of an entry's text.</summary>
     /// <param name="changed">The entries' addresses and the new words, on one line.</param>
     /// <param name="textsOf">The texts of a piece as they were, by its name.</param>
-    /// <returns>The pieces that are other than before, and the names of those that are no more.</returns>
-    public (IReadOnlyList<(string Address, byte[] Script)> Texts, IReadOnlyList<string> Gone) WithWords(
-        IReadOnlyDictionary<string, string> changed, Func<string, IReadOnlyList<string>> textsOf)
+    /// <param name="write">Is given the script of each piece that is other than before.</param>
+    /// <returns>The addresses of pieces that are no more.</returns>
+    public IReadOnlyList<string> WithWords(IReadOnlyDictionary<string, string> changed, Func<string, IReadOnlyList<string>> textsOf, TakeScript write)
     {
         var (before, known) = (Pieces, new Dictionary<int, string>());
         string TextBefore(int number)
@@ -72,23 +71,17 @@ internal sealed class FindIndex
         }
 
         var same = before.ToDictionary(piece => (piece.First, piece.Count));
-        var (pieces, scripts) = (new List<FindPiece>(), new List<(string Address, byte[] Script)>());
+        var (pieces, script) = (new List<FindPiece>(), new FindScript());
         foreach (var cut in FindPiece.Cut(rows))
         {
             var numbers = Enumerable.Range(cut.First, cut.Count);
-            if (same.TryGetValue((cut.First, cut.Count), out var old) && !numbers.Any(touched.Contains))
-            {
-                pieces.Add(old);
-                continue;
-            }
-
-            var (piece, script) = TextsOf(cut, [.. numbers.Select(number => known.TryGetValue(number, out var text) ? text : TextBefore(number))]);
-            pieces.Add(piece);
-            scripts.Add((piece.Address, script));
+            pieces.Add(same.TryGetValue((cut.First, cut.Count), out var old) && !numbers.Any(touched.Contains)
+                ? old
+                : WriteTexts(cut, [.. numbers.Select(number => known.TryGetValue(number, out var text) ? text : TextBefore(number))], script, write));
         }
 
         Pieces = pieces;
-        return (scripts, [.. before.Select(piece => piece.Address).Except(pieces.Select(piece => piece.Address))]);
+        return [.. before.Select(piece => piece.Address).Except(pieces.Select(piece => piece.Address))];
     }
 
     /// <summary>The texts of a piece, from its script.</summary>
@@ -99,10 +92,10 @@ internal sealed class FindIndex
         return [.. json.RootElement.GetProperty("texts").EnumerateArray().Select(text => text.GetString()!)];
     }
 
-    private static (FindPiece Piece, byte[] Script) TextsOf(FindPiece cut, IReadOnlyList<string> texts)
+    private static FindPiece WriteTexts(FindPiece cut, IReadOnlyList<string> texts, FindScript script, TakeScript write)
     {
         var piece = cut with { Stamp = FindPiece.StampOf(texts) };
-        return (piece, WriteScript("journalFind.texts", json =>
+        write(piece.Address, script.Write("journalFind.texts", json =>
         {
             json.WriteStartObject();
             json.WriteString("piece", piece.Name);
@@ -110,6 +103,7 @@ internal sealed class FindIndex
             WriteStrings(json, "texts", texts);
             json.WriteEndObject();
         }));
+        return piece;
     }
 
     /// <summary>The script of the index.</summary>
@@ -121,7 +115,7 @@ internal sealed class FindIndex
         var telling = inOrder.Where(word => !IsCommon(word.Holders)).ToList();
         var postings = new Postings(rows.Count);
         telling.ForEach(word => postings.Add(word.Holders));
-        return WriteScript("journalFind.open", json =>
+        return new FindScript().Write("journalFind.open", json =>
         {
             json.WriteStartObject();
             json.WriteString("accented", FoldedWords.Accented);
@@ -145,7 +139,7 @@ internal sealed class FindIndex
             json.WriteString("words", FrontCoded(telling.Select(word => word.Word)));
             json.WriteString("postings", postings.ToString());
             json.WriteEndObject();
-        });
+        }).ToArray();
     }
 
     // Sorted words share their beginnings with the word before: its length as one digit, then the rest.
@@ -163,20 +157,6 @@ internal sealed class FindIndex
         }
 
         return text.ToString();
-    }
-
-    private static byte[] WriteScript(string call, Action<Utf8JsonWriter> write)
-    {
-        const int MostPieces = 48 * 1024;
-        var bytes = new ArrayBufferWriter<byte>(MostPieces);
-        Encoding.UTF8.GetBytes(call + "(", bytes);
-        using (var json = new Utf8JsonWriter(bytes, Format))
-        {
-            write(json);
-        }
-
-        bytes.Write(");\n"u8);
-        return bytes.WrittenSpan.ToArray();
     }
 
     private static void WriteStrings(Utf8JsonWriter json, string name, IEnumerable<string> texts)

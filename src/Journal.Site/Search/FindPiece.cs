@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Security.Cryptography;
 using System.Text;
 
@@ -39,7 +40,20 @@ internal sealed record FindPiece(string Name, int First, int Count, string Stamp
     }
 
     /// <summary>The stamp of texts.</summary>
-    public static string StampOf(IEnumerable<string> texts) => Hash(string.Join('\n', texts));
+    public static string StampOf(IReadOnlyList<string> texts)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(texts.Max(text => text.Length)) + 1);
+        foreach (var (at, text) in texts.Index())
+        {
+            bytes[0] = (byte)'\n';
+            var count = Encoding.UTF8.GetBytes(text, bytes.AsSpan(1));
+            hash.AppendData(at == 0 ? bytes.AsSpan(1, count) : bytes.AsSpan(0, count + 1));
+        }
+
+        ArrayPool<byte>.Shared.Return(bytes);
+        return InShort(hash.GetHashAndReset());
+    }
 
     private static bool EndsPiece(string address)
     {
@@ -48,5 +62,7 @@ internal sealed record FindPiece(string Name, int First, int Count, string Stamp
         return hash[0] % OneInSoMany == 0;
     }
 
-    private static string Hash(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..12];
+    private static string Hash(string text) => InShort(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+
+    private static string InShort(ReadOnlySpan<byte> hash) => Convert.ToHexStringLower(hash[..6]);
 }

@@ -9,7 +9,7 @@ internal static class PlainText
 {
     public static string Of(MarkdownDocument document)
     {
-        var text = new StringBuilder();
+        var text = new StringBuilder(Math.Max(16, document.Span.Length));
         foreach (var block in document.Descendants<LeafBlock>())
         {
             if (block is HtmlBlock or LinkReferenceDefinition)

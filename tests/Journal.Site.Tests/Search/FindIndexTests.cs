@@ -13,13 +13,14 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 500, words: 250);
 
-        var (index, texts) = FindIndex.Of(FindableThings.Of(journal.Book()));
+        var scripts = new Dictionary<string, byte[]>();
+        var index = FindIndex.Of(FindableThings.Of(journal.Book()), (address, script) => scripts[address] = script.ToArray());
 
         var library = TemplateFiles.Own().Plain.Where(file => file.Key is "find/find.js" or "find/matcher.js").ToList();
         Assert.Equal(2, library.Count);
         Assert.InRange(Zipped(index.Script()) + library.Sum(file => Zipped(file.Value)), 60_000, 160_000);
-        Assert.InRange(texts.Count, 30, 60);
-        Assert.All(texts, piece => Assert.InRange(piece.Script.Length, 1, 40_000));
+        Assert.InRange(scripts.Count, 30, 60);
+        Assert.All(scripts.Values, script => Assert.InRange(script.Length, 1, 40_000));
     }
 
     [Fact]
@@ -50,7 +51,8 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 20, words: 40);
 
-        Assert.Equal(FindIndex.Of(FindableThings.Of(journal.Book())).Index.Script(), FindIndex.Of(FindableThings.Of(journal.Book())).Index.Script());
+        byte[] Script() => FindIndex.Of(FindableThings.Of(journal.Book()), (_, _) => { }).Script();
+        Assert.Equal(Script(), Script());
     }
 
     [Fact]
@@ -83,12 +85,16 @@ public sealed class FindIndexTests
     {
         var generated = new GeneratedWords(seed: 3);
         List<Findable> things = [.. Enumerable.Range(0, 300).Select(i => Thing(i, generated.Text(40 + i % 90)))];
-        var (index, texts) = FindIndex.Of(things);
-        var scripts = texts.ToDictionary(one => one.Address, one => one.Script);
+        var scripts = new Dictionary<string, byte[]>();
+        var index = FindIndex.Of(things, (address, script) => scripts[address] = script.ToArray());
         foreach (var round in Enumerable.Range(0, 12))
         {
             var changed = Enumerable.Range(0, 1 + round % 3).Select(i => (round * 97 + i * 31) % 300).Distinct().ToDictionary(at => at, at => round % 4 == 3 ? "" : generated.Text(5 + round * 40) + " zenith");
-            var (written, gone) = index.WithWords(changed.ToDictionary(one => things[one.Key].Address, one => one.Value), name => FindIndex.TextsIn(scripts[FindPiece.AddressOf(name)]));
+            var written = new Dictionary<string, byte[]>();
+            var gone = index.WithWords(
+                changed.ToDictionary(one => things[one.Key].Address, one => one.Value),
+                name => FindIndex.TextsIn(scripts[FindPiece.AddressOf(name)]),
+                (address, script) => written[address] = script.ToArray());
             foreach (var (at, words) in changed)
             {
                 things[at] = Thing(at, words);
@@ -104,10 +110,11 @@ public sealed class FindIndexTests
                 scripts[address] = script;
             }
 
-            var (fresh, freshTexts) = FindIndex.Of(things);
+            var freshScripts = new Dictionary<string, byte[]>();
+            var fresh = FindIndex.Of(things, (address, script) => freshScripts[address] = script.ToArray());
             Assert.Equal(fresh.Script(), index.Script());
-            Assert.Equal(freshTexts.Select(one => one.Address).Order(), scripts.Keys.Order());
-            Assert.All(freshTexts, one => Assert.Equal(one.Script, scripts[one.Address]));
+            Assert.Equal(freshScripts.Keys.Order(), scripts.Keys.Order());
+            Assert.All(freshScripts, one => Assert.Equal(one.Value, scripts[one.Key]));
         }
 
         static Findable Thing(int i, string words)

@@ -19,7 +19,7 @@ public sealed record Entry
     public required DateOnly Date { get; init; }
 
     /// <summary>The work done, in the order written; at least one.</summary>
-    public required IReadOnlyList<Job> Jobs { get; init; }
+    public required IReadOnlyList<Job> Jobs { get; init => field = value.ToArray(); }
 
     /// <summary>The text.</summary>
     public required Body Body { get; init; }

@@ -1,16 +1,17 @@
 namespace Journal.Core.Model;
 
 /// <summary>Work on one part or several, with one operation or several, for some time.</summary>
+/// <remarks>Its lists are kept as arrays: every figure goes through all of them, and arrays are gone through fastest.</remarks>
 public sealed record Job
 {
     /// <summary>Its number in the entry, from 1.</summary>
     public required int Number { get; init; }
 
     /// <summary>The parts it was for with their weights; empty for work on the build as a whole.</summary>
-    public IReadOnlyList<PartShare> Parts { get; init; } = [];
+    public IReadOnlyList<PartShare> Parts { get; init => field = value.ToArray(); } = [];
 
     /// <summary>The operations, which share the time equally; at least one.</summary>
-    public required IReadOnlyList<Id<Operation>> Operations { get; init; }
+    public required IReadOnlyList<Id<Operation>> Operations { get; init => field = value.ToArray(); }
 
     /// <summary>The time it took, set-up included; more than zero.</summary>
     public required Minutes Time { get; init; }
@@ -25,10 +26,10 @@ public sealed record Job
     public string? Datum { get; init; }
 
     /// <summary>The tools used.</summary>
-    public IReadOnlyList<Id<Tool>> Tools { get; init; } = [];
+    public IReadOnlyList<Id<Tool>> Tools { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Tools, jigs and fixtures that the job made.</summary>
-    public IReadOnlyList<Id<Tool>> Made { get; init; } = [];
+    public IReadOnlyList<Id<Tool>> Made { get; init => field = value.ToArray(); } = [];
 
     /// <summary>The mistake that the job puts right.</summary>
     public Id<Mistake>? Mends { get; init; }

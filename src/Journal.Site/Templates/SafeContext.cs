@@ -74,7 +74,7 @@ internal sealed class SafeContext : TemplateContext
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
-        return value is not (null or string or Html) && value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
+        return value is not (null or string or bool or int or Html) && value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
     }
 
     protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>

@@ -41,6 +41,18 @@ public sealed class TakeInTests : IDisposable
     }
 
     [Fact]
+    public void RowAsLongAsAnEveningOfThatDay_IsTakenIn_AndSaidToBeThereTwicePerhaps()
+    {
+        journal.With("drill/2024-10-03-head.md", "---\npart: head\noperation: boring\nhours: 2h\n---\n")
+            .With("old.csv", "date,part,hours\n2024-10-03,head,2\n2024-10-03,quill,2\n2024-10-03,head,1\n2024-10-04,head,2\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Contains("The journal has work of the same length on the same day, so these may be in it twice now: 2.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.DoesNotContain("twice", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void TwiceIn_DoesNotCountTwice_AndALongerLogAddsOnlyWhatIsNew()
     {
         journal.With("old.csv", "date,hours\n2024-10-03,2\n2024-10-03,2\n");

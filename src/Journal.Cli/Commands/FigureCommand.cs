@@ -36,6 +36,9 @@ internal sealed record FigureCommand
     /// <summary>Why its options cannot be meant, in a sentence, now that the journal is read; null where all is well.</summary>
     public Func<MakerJournal, string?> Objection { get; init; } = _ => null;
 
+    /// <summary>What to say besides to people, of what lies beside the journal in its folder.</summary>
+    public Func<string, MakerJournal, IEnumerable<string>> Besides { get; init; } = (_, _) => [];
+
     /// <summary>The command, talking to a terminal.</summary>
     public Command Create(Terminal terminal)
     {
@@ -70,6 +73,10 @@ internal sealed record FigureCommand
 
             Show(journal, format, terminal);
             terminal.Out.Flush();
+            foreach (var told in format == OutputFormat.Table ? Besides(folder, journal) : [])
+            {
+                terminal.Complain(told);
+            }
         }
 
         if (Flaws.Tell(reading, named) is { } flaws)

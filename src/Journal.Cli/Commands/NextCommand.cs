@@ -1,8 +1,10 @@
 using System.CommandLine;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
+using Journal.Cli.Writing;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
 
@@ -18,7 +20,21 @@ internal static class NextCommand
         Table = NextNote.Print,
         Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),
         Json = Shape,
+        Besides = (folder, journal) => Waiting(folder, BenchClock.Of(journal)),
     }.Create(terminal);
+
+    private static IEnumerable<string> Waiting(string folder, BenchClock clock)
+    {
+        try
+        {
+            var slate = SlateFile.Peek(folder);
+            return WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return [e.Message];
+        }
+    }
 
     private static List<object?[]> Rows(MakerJournal journal)
     {

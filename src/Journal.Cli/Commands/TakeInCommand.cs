@@ -135,6 +135,11 @@ internal static class TakeInCommand
             print.Say($"They are in {build.Folder}/{stored}; throw that folder away if it is not what you want.");
         }
 
+        if (harvest.Rows.Where(row => StandsAlready(row, build)).Select(row => row.From).ToList() is { Count: > 0 } twice)
+        {
+            print.Say($"The journal has work of the same length on the same day, so these may be in it twice now: {Few(twice)}.");
+        }
+
         if (harvest.Rows.Any(row => row.Missing.Length > 0) && !wish.DryRun)
         {
             print.Say("What is missing was left blank; `journal check` shows each place.");
@@ -185,6 +190,12 @@ internal static class TakeInCommand
             print.Say($"Their dates are the files' own times, for want of better ones: {string.Join(", ", undated)}.");
         }
     }
+
+    // What came from a log before is known by its line.
+    private static bool StandsAlready(HarvestRow row, Build build) => build.Entries
+        .Where(entry => entry.Date == row.Date && !entry.File.StartsWith($"{build.Folder}/{EntryStore.Name}", StringComparison.Ordinal))
+        .SelectMany(entry => entry.Jobs)
+        .Any(job => job.Time == row.Time && (row.Part.Length == 0 || job.Parts.Count == 0 || job.Parts.Any(share => share.Part.Value == row.Part)));
 
     private static string Few(IReadOnlyList<string> names) =>
         string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {Count.Of(names.Count - MostNamed, "more", "more")}" : "");

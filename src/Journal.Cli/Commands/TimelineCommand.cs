@@ -32,7 +32,7 @@ internal static class TimelineCommand
             build.First,
             build.Last,
             build.DaysWorked,
-            HoursAWeek = build.Pace?.HoursAWeek,
+            HoursAWeek = build.Pace is { } pace ? Math.Round(pace.HoursAWeek, 3) : (double?)null,
             Parts = build.Parts.Select(part => new { part.Part, part.First, part.Last, part.DaysWorked, part.SetUps, part.Minutes }),
             Idle = build.Idle.Select(idle => new { From = idle.First, To = idle.Last, idle.Days }),
             Milestones = build.Milestones.Select(milestone => new { milestone.Date, milestone.Text, milestone.Entry.Entry }),

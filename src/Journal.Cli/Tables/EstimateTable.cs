@@ -30,7 +30,8 @@ internal static class EstimateTable
 
         if (options.Without.Count > 0)
         {
-            print.Say($"Left out: {Count.List([.. options.Without.Select(part => part.Value)])}.");
+            var spentStays = estimate.MinutesSoFar is null ? "" : $"; what was spent on {(options.Without.Count == 1 ? "it" : "them")} stays counted";
+            print.Say($"Left out of what is to come: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
         }
 
         Chances(estimate, print);

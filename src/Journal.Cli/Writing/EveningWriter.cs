@@ -1,7 +1,6 @@
 using Journal.Cli.Asking;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
-using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Reading.Problems;
@@ -71,9 +70,10 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 
     private void TellOfRemarks(DateOnly evening)
     {
-        foreach (var waiting in SlateFile.Peek(open.Folder).Jots.Where(jot => jot.Evening != evening).CountBy(jot => jot.Evening).OrderBy(one => one.Key))
+        var slate = SlateFile.Peek(open.Folder);
+        foreach (var told in WaitingRemarks.Told(slate with { Jots = [.. slate.Jots.Where(jot => jot.Evening != evening)] }, _ => false))
         {
-            terminal.Complain($"{Count.Capital(Count.Of(waiting.Value, "remark"))} of {Wording.Written.Date(waiting.Key)} {(waiting.Value == 1 ? "waits" : "wait")} for an entry: `journal write --date {Wording.Written.Date(waiting.Key)}`, with its `--hours`.");
+            terminal.Complain(told);
         }
     }
 

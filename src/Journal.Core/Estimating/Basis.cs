@@ -38,7 +38,7 @@ internal static class Basis
         return guess.IsForOne(part) ? $"{time} for each of {part.Quantity}" : time.ToString();
     }
 
-    // `9 past boring jobs`, `9 past boring, 4 turning jobs`.
+    // `9 past boring jobs`, `9 past boring, 4 turning jobs`, `9 past boring jobs, none with lapping`.
     private static string OfOperations(IReadOnlyList<Id<Operation>> operations, History history)
     {
         if (operations.Count == 0)
@@ -50,9 +50,11 @@ internal static class Basis
         [
             .. operations.Select(operation => (operation, Jobs(operation, history))).Where(pair => pair.Item2 > 0),
         ];
-        return known.Count == 0
-            ? $"{Count(history.Parts.Count, "finished part")}, none with {string.Join(" or ", operations)}"
+        var first = known.Count == 0
+            ? Count(history.Parts.Count, "finished part")
             : $"{string.Join(", ", known.Select((pair, i) => $"{pair.Jobs} {(i == 0 ? "past " : "")}{pair.Operation}"))} {Jobs(known[^1].Jobs)}";
+        var unknown = operations.Except(known.Select(pair => pair.Operation)).ToList();
+        return unknown.Count == 0 ? first : $"{first}, none with {string.Join(" or ", unknown)}";
     }
 
     private static int Jobs(Id<Operation> operation, History history) =>

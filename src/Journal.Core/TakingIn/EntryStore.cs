@@ -9,8 +9,10 @@ namespace Journal.Core.TakingIn;
 /// </summary>
 public static class EntryStore
 {
+    /// <summary>How the folders are named, where need be with a number behind.</summary>
+    public const string Name = "taken-in";
+
     private const string Aside = ".being-taken-in";
-    private const string Name = "taken-in";
 
     /// <summary>Puts the entries of a harvest into a build, and gives the name of the new folder in it.</summary>
     /// <exception cref="IOException">The disk is full; nothing was put.</exception>

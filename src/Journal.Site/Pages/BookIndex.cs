@@ -22,6 +22,7 @@ internal sealed class BookIndex
     private readonly Dictionary<(PartRef Part, EntryRef Entry), Neighbours> onPart = [];
     private readonly Dictionary<(Id<Build> Build, Id<Mistake> Mistake), EntryRef> mistakesTold;
     private readonly Dictionary<(Id<Build> Build, Id<Snag> Snag), (EntryRef Entry, string Text)> snags;
+    private readonly Dictionary<(Id<Build> Build, Id<Snag> Snag), EntryRef> snagsCleared;
 
     public BookIndex(Book book)
     {
@@ -43,6 +44,7 @@ internal sealed class BookIndex
         snags = entries.SelectMany(entry => entry.Snags, (entry, snag) => (entry, snag))
             .DistinctBy(told => (told.entry.Build, told.snag.Id))
             .ToDictionary(told => (told.entry.Build, told.snag.Id), told => (told.entry.Ref, told.snag.Text));
+        snagsCleared = entries.SelectMany(entry => entry.Cleared, (entry, snag) => (Key: (entry.Build, snag), entry.Ref)).DistinctBy(cleared => cleared.Key).ToDictionary(cleared => cleared.Key, cleared => cleared.Ref);
         inBuild = journal.Builds.SelectMany(build => InOrder(build.Entries.Where(book.Showing.Shows))).ToDictionary(one => one.Entry, one => one.Beside);
         foreach (var part in book.Worked)
         {
@@ -73,6 +75,9 @@ internal sealed class BookIndex
 
     /// <summary>A snag and the entry that found it; null where none did.</summary>
     public (EntryRef Entry, string Text)? Snag(Id<Build> build, Id<Snag> snag) => snags.TryGetValue((build, snag), out var found) ? found : null;
+
+    /// <summary>The entry that put a snag right, shown or not; null where none did.</summary>
+    public EntryRef? ClearedIn(Id<Build> build, Id<Snag> snag) => snagsCleared.TryGetValue((build, snag), out var entry) ? entry : null;
 
     /// <summary>The shown entries before and after a shown one in its build.</summary>
     public Neighbours Beside(EntryRef entry) => inBuild.GetValueOrDefault(entry);

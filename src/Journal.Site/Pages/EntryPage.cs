@@ -11,6 +11,11 @@ public sealed record JobView(
 /// <summary>A purchase of an evening.</summary>
 public sealed record PurchaseView(string What, string Cost);
 
+/// <summary>A snag of an evening that was put right since.</summary>
+/// <param name="Text">What was to be put right.</param>
+/// <param name="Evening">The evening that did; its address is null where it is not shown.</param>
+public sealed record SnagPutRightView(string Text, LinkView Evening);
+
 /// <summary>The page of one entry. Nothing on it is a total over the journal, so that one edit touches few pages.</summary>
 public sealed record EntryPage(
     PageFrame Frame,
@@ -29,6 +34,7 @@ public sealed record EntryPage(
     IReadOnlyList<TrialView> Trials,
     IReadOnlyList<LinkView> Finished,
     IReadOnlyList<string> Snags,
+    IReadOnlyList<SnagPutRightView> SnagsPutRight,
     IReadOnlyList<string> Cleared,
     IReadOnlyList<ToolLineView> Tools,
     IReadOnlyList<PurchaseView> Bought,
@@ -74,7 +80,8 @@ public sealed record EntryPage(
             SettingRows.Of(book, entry),
             [.. entry.Trials.Select(trial => TrialOf(book, new DatedTrial(entry.Date, trial, entry.Ref)))],
             [.. entry.Finished.Select(finished => FinishedOf(book, build, finished))],
-            [.. entry.Snags.Select(snag => snag.Text)],
+            [.. entry.Snags.Where(snag => book.Index.ClearedIn(build.Id, snag.Id) is null).Select(snag => snag.Text)],
+            [.. SnagsPutRightOf(book, build, entry)],
             [.. entry.Cleared.Select(id => SnagText(book, build, id)).OfType<string>()],
             [.. ToolsOf(book, desk, entry)],
             [.. entry.Bought.Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
@@ -161,6 +168,12 @@ public sealed record EntryPage(
         var link = book.LinkWithItem(new PartRef(build.Id, finished.Part));
         return finished.Pieces is { } pieces ? link with { Text = $"{link.Text}, {Show.Count(pieces, "piece", "pieces")}" } : link;
     }
+
+    private static IEnumerable<SnagPutRightView> SnagsPutRightOf(Book book, Build build, Entry entry) =>
+        from snag in entry.Snags
+        let cleared = book.Index.ClearedIn(build.Id, snag.Id)
+        where cleared is not null && cleared != entry.Ref
+        select new SnagPutRightView(snag.Text, book.Showing.Shows(cleared.Value) ? new LinkView(Show.Date(book.Entry(cleared.Value).Date), Addresses.Of(cleared.Value)) : new LinkView("since", null));
 
     private static string? SnagText(Book book, Build build, Id<Snag> id) =>
         book.Index.Snag(build.Id, id) is var (entry, text) && book.Showing.Shows(entry) ? text : null;

@@ -69,6 +69,11 @@ internal static class PictureReader
     /// <exception cref="PictureRefusedException">They cannot be read.</exception>
     public static Image Open(byte[] bytes)
     {
+        if (JpegEnd.IsMissing(bytes))
+        {
+            throw new PictureRefusedException("its end is missing: copy it again from the camera.");
+        }
+
         bytes = PngTexts.Bounded(bytes);
         var expected = Measure(bytes);
         var image = Guard(() => Image.Load(Bounded, bytes));

@@ -274,6 +274,25 @@ public class WriteTests
     }
 
     [Fact]
+    public void Next_RemarksWithoutAnEntry_TellsOfThemAndHowToWriteThem()
+    {
+        using var bench = new AtTheBench();
+        Assert.Equal("", bench.At("2025-10-02 19:05").Ask("next").Error);
+        bench.At("2025-10-02 19:10").Ask("jot", "From the day before");
+        bench.At("2025-10-03 19:10").Ask("stint", "begin");
+        bench.Ask("jot", "One");
+        bench.Ask("jot", "Two");
+
+        var next = bench.Ask("next");
+
+        Assert.Equal((0, "1 remark of 2025-10-02 waits for an entry: `journal write --date 2025-10-02`, with its `--hours`.\n2 remarks of 2025-10-03 wait for an entry: `journal write`.\n"), (next.Status, next.Error));
+        Assert.Equal("", bench.Ask("next", "--format", "json").Error);
+        File.WriteAllText(Path.Combine(bench.Disk.Folder, ".bench", "slate.json"), "{");
+        Assert.Contains("cannot be read", bench.Ask("next").Error, StringComparison.Ordinal);
+        Assert.Equal(0, bench.Ask("next").Status);
+    }
+
+    [Fact]
     public void Write_OfTheEveningBefore_WhileAStintRunsTonight_WritesThatUpAlone()
     {
         using var bench = new AtTheBench();

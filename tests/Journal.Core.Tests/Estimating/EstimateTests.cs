@@ -194,7 +194,7 @@ public sealed class EstimateTests(ITestOutputHelper output)
     public void Of_MixedHistoryAndMixedPlan_ForecastsEachPartFromWhatFitsIt()
     {
         var shop = new Shop().WithDrill(8).WithDrill(9, "shaper", "2025-06-02", guesses: false);
-        var plan = Plan("planer", Part("bed", 12), Part("bush", operations: ["turning", "boring"]), Part("odd"), Part("new", operations: ["painting"]));
+        var plan = Plan("planer", Part("bed", 12), Part("bush", operations: ["turning", "boring"]), Part("odd"), Part("new", operations: ["painting"]), Part("both", operations: ["turning", "painting", "lapping"]));
 
         var estimate = Estimated(shop.Journal(), plan);
 
@@ -202,6 +202,7 @@ public sealed class EstimateTests(ITestOutputHelper output)
         Assert.Equal("17 past turning, 17 boring jobs", estimate.Parts[1].Basis);
         Assert.Equal("17 finished parts, as it names no operation", estimate.Parts[2].Basis);
         Assert.Equal("17 finished parts, none with painting", estimate.Parts[3].Basis);
+        Assert.Equal("17 past turning jobs, none with painting or lapping", estimate.Parts[4].Basis);
         Assert.True(Ratio(estimate.Parts[0]) < Ratio(estimate.Parts[1]));
         static double Ratio(PartEstimate part) => part.P90 / part.P10;
     }

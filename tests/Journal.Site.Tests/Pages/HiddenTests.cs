@@ -57,6 +57,20 @@ public class HiddenTests
         Assert.Equal("4", site.Page("index.html").QuerySelectorAll(".facts > div").Single(fact => fact.QuerySelector("dt")!.TextContent == "Entries").QuerySelector("dd")!.FirstChild!.TextContent.Trim());
     }
 
+    [Theory]
+    [InlineData("", "put right on 2025-10-09")]
+    [InlineData(Never, "put right since")]
+    public void Snag_PutRightOnAnotherEvening_IsStruckOutOnItsOwn(string publish, string told)
+    {
+        using var journal = JournalOnDisk.Small()
+            .With("drill/2025-10-08-leak.md", "---\npart: head\noperation: turning\nhours: 1h\nsnags: [{id: leak, text: It leaks}, {id: rattle, text: It rattles}]\n---\n")
+            .With("drill/2025-10-09-tight.md", $"---\n{publish}\npart: head\noperation: turning\nhours: 1h\ncleared: leak\n---\n");
+
+        var snags = journal.Publish().Page("drill/entry/2025-10-08-leak.html").QuerySelectorAll(".snags li").Select(snag => snag.TextContent);
+
+        Assert.Equal(["It rattles", $"It leaks {told}"], snags);
+    }
+
     [Fact]
     public void HiddenEntry_ItsHours_CountEverywhere()
     {

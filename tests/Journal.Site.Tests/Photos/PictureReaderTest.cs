@@ -36,6 +36,20 @@ public class PictureReaderTest
     }
 
     [Fact]
+    public void Open_JpegThatBreaksOffInItsPixels_IsRefused()
+    {
+        using var scene = TestPictures.Scene(320, 240);
+        var jpeg = TestPictures.Jpeg(scene);
+        var withThumbnail = (byte[])[0xFF, 0xD8, 0xFF, 0xE0, 0x00, 0x06, 0xFF, 0xD8, 0xFF, 0xD9, .. jpeg.AsSpan(2)];
+
+        using (PictureReader.Open(withThumbnail))
+        {
+            Assert.Equal("its end is missing: copy it again from the camera.", Assert.Throws<PictureRefusedException>(() => PictureReader.Open(jpeg[..(jpeg.Length * 2 / 3)])).Message);
+            Assert.Throws<PictureRefusedException>(() => PictureReader.Open(withThumbnail[..^2]));
+        }
+    }
+
+    [Fact]
     public void Open_TruncatedPicture_NeverThrowsAnythingElse()
     {
         using var scene = TestPictures.Scene(320, 240);

@@ -39,6 +39,18 @@ public sealed class TemplateTests
     }
 
     [Fact]
+    public void Publish_TemplateThatNamesFrameAndRootInEitherWay_FindsThem()
+    {
+        using var journal = Small()
+            .WithTemplate("pages/entry.html", "{{~ root = page.frame.root ~}}\n{{ root }}|{{ page.frame.root }}|{{ frame.title == page.frame.title }}")
+            .WithTemplate("pages/build.html", "{{ root }}|{{ frame.root }}");
+        journal.Publish();
+
+        Assert.Equal("../../|../../|true", journal.Text("drill/entry/2025-01-01-one.html"));
+        Assert.Equal("../|../", journal.Text("drill/index.html"));
+    }
+
+    [Fact]
     public void Publish_FaultInATemplate_LeavesTheOldSiteAsItWas()
     {
         using var journal = Small();

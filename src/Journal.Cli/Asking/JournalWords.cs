@@ -20,6 +20,8 @@ internal static class JournalWords
         ["--material"] = (journal, _) => Words(journal.Vocabulary.Materials),
         ["--stock"] = (journal, _) => Words(journal.Vocabulary.StockForms),
         ["--tool"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
+        ["--plan"] = (journal, _) => Plans(journal),
+        ["--like"] = (journal, _) => journal.Builds.SelectMany(build => build.Parts, (build, part) => $"{build.Id}/{part.Id}"),
         ["plan"] = (journal, _) => Plans(journal),
         ["plan or build"] = (journal, _) => [.. Plans(journal), .. Builds(journal)],
         ["destination"] = (journal, _) => journal.Destinations.Select(one => one.Name.Value),

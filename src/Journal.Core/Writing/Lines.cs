@@ -22,20 +22,36 @@ public sealed class Lines(string folder)
     public Written AddBuild(string id, IReadOnlyList<(string Key, string? Value)> keys)
     {
         var file = $"{id}/build.yaml";
-        var text = string.Concat(keys.Where(pair => pair.Value is not null).Select(pair => $"{pair.Key}: {YamlText.Of(pair.Value!)}\n"));
-        return SafeFile.TryCreate(PathOf(file), text) ? new Written(file, "") : new Written(null, $"{file} is there already; nothing was written.");
+        return Create(file, Text(keys));
+    }
+
+    /// <summary>Begins a plan: a file of its own.</summary>
+    /// <param name="id">The plan's id, which is the file's name.</param>
+    /// <param name="keys">Keys with what the maker said; null values are left out.</param>
+    /// <param name="parts">The keys of each part.</param>
+    public Written AddPlan(string id, IReadOnlyList<(string Key, string? Value)> keys, IReadOnlyList<IReadOnlyList<(string Key, string? Value)>> parts)
+    {
+        var file = $"plans/{id}.yaml";
+        return Create(file, $"{Text(keys)}parts:\n{string.Concat(parts.Select(part => $"  - {Line(part)}\n"))}");
     }
 
     /// <summary>Adds a part to a build's list.</summary>
-    public Written AddPart(Build build, IReadOnlyList<(string Key, string? Value)> keys)
-    {
-        var file = $"{build.Folder}/build.yaml";
-        return Add(file, yaml => yaml.Items("parts", [Line(keys)]));
-    }
+    public Written AddPart(Build build, IReadOnlyList<(string Key, string? Value)> keys) => AddPart($"{build.Folder}/build.yaml", keys);
+
+    /// <summary>Adds a part to a plan's list.</summary>
+    public Written AddPart(Plan plan, IReadOnlyList<(string Key, string? Value)> keys) => AddPart(plan.File, keys);
 
     /// <summary>Adds a tool to the crib, which is made where there is none.</summary>
     public Written AddTool(IReadOnlyList<(string Key, string? Value)> keys) =>
         SafeFile.TryCreate(PathOf(Crib), $"- {Line(keys)}\n") ? new Written(Crib, "") : Add(Crib, yaml => yaml.Items([Line(keys)]));
+
+    private Written AddPart(string file, IReadOnlyList<(string Key, string? Value)> keys) => Add(file, yaml => yaml.Items("parts", [Line(keys)]));
+
+    private Written Create(string file, string text) =>
+        SafeFile.TryCreate(PathOf(file), text) ? new Written(file, "") : new Written(null, $"{file} is there already; nothing was written.");
+
+    private static string Text(IReadOnlyList<(string Key, string? Value)> keys) =>
+        string.Concat(keys.Where(pair => pair.Value is not null).Select(pair => $"{pair.Key}: {YamlText.Of(pair.Value!)}\n"));
 
     private Written Add(string file, Func<Addition, Added> add)
     {

@@ -49,7 +49,26 @@ public class AddTests
         Assert.Empty(bench.Problems());
     }
 
+    [Fact]
+    public void Add_Plan_AndAPartToIt_CanBeEstimated()
+    {
+        using var bench = new AtTheBench();
+
+        Assert.Equal(Path.Combine(bench.Disk.Folder, "plans", "shaper.yaml") + "\n", bench.Ask("add", "plan", "shaper", "--title", "Hand shaper", "--start", "2027-01-09", "--part", "bed", "ram").Out);
+        Assert.Equal(0, bench.Ask("add", "part", "slide", "--plan", "shaper", "--guess", "9h", "--like", "drill/head").Status);
+
+        Assert.Equal("title: Hand shaper\nstart: 2027-01-09\nparts:\n  - {id: bed}\n  - {id: ram}\n  - {id: slide, guess: 9h, like: drill/head}\n", bench.Text("plans/shaper.yaml"));
+        Assert.Empty(bench.Problems());
+        Assert.Equal(0, bench.Ask("begin", "shaper").Status);
+        Assert.Equal("Hand shaper is a build by now: add the part there, with `--build shaper`.\n", bench.Ask("add", "part", "lever", "--plan", "shaper").Error);
+    }
+
     [Theory]
+    [InlineData("There is a build `drill` already, and a plan becomes a build of its name.", "plan", "drill", "--part", "bed")]
+    [InlineData("The part `bed` is named twice.", "plan", "shaper", "--part", "bed", "--part", "bed")]
+    [InlineData("The name `lesson` is taken: the site, or Windows, uses it for something else. Choose another.", "plan", "lesson", "--part", "bed")]
+    [InlineData("There is no part `drill/haed`. Did you mean `drill/head`?", "part", "bed", "--like", "drill/haed")]
+    [InlineData("A part is added to a plan or to a build: say `--plan` or `--build`.", "part", "bed", "--plan", "shaper", "--build", "drill")]
     [InlineData("Bench drill has a part `head` already.", "part", "head")]
     [InlineData("There is no material `bras`. Did you mean `brass`?", "part", "knob", "--material", "bras")]
     [InlineData("There is a tool `lathe` already.", "tool", "lathe")]

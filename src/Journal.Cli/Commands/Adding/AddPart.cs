@@ -1,0 +1,71 @@
+using System.CommandLine;
+using System.Globalization;
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Writing;
+using Journal.Core.Model;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Writing;
+using static Journal.Cli.Commands.Adding.Additions;
+
+namespace Journal.Cli.Commands.Adding;
+
+/// <summary><c>journal add part</c>: a line of a parts list.</summary>
+internal static class AddPart
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static ExampledCommand Create(Terminal terminal)
+    {
+        var (id, folder, build, title) = (Id("The part's id, such as gib-screw."), InOption.Create(), JobOptions.Build(), Text("--title", "words", "Its title."));
+        var (item, material, stock) = (Text("--item", "number", "Its number on the drawing."), Text("--material", "words", "What it is made of, such as mild-steel 070M20."), Text("--stock", "words", "What it is made from, such as round 32 x 180."));
+        var (drawing, guess) = (Text("--drawing", "words", "The sheet that shows it."), Text("--guess", "time", "How long you think it will take, such as 3h."));
+        var (quantity, like) = (Quantity("How many the build needs."), Text("--like", "build/part", "A part that it is like, for the estimate, such as bench-drill/head."));
+        var plan = new Option<string?>("--plan") { Description = "The plan that it is a part of, instead of a build.", HelpName = "id" };
+        var command = new ExampledCommand("part", "A part of a build or a plan.", "journal add part gib-screw --quantity 4 --material brass") { id, title, item, quantity, material, stock, drawing, guess, like, build, plan, folder };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
+        {
+            var (list, name) = (ListOf(open, asked.GetValue(plan), asked.GetValue(build)), asked.GetValue(id)!);
+            Refuse(name == "whole", "`whole` means the build as a whole. Give the part another name.");
+            Refuse(list.Parts.Any(one => one.Id.Value == name), $"{list.Title} has a part `{name}` already.");
+            Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
+            Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");
+            Refuse(asked.GetValue(guess) is { } hours && !Core.Writing.Entries.HoursText.IsDuration(hours), $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
+            RefuseUnlike(asked.GetValue(like), open.Journal);
+            return Write(open, terminal, lines => list.Add(lines, [
+                ("id", name),
+                ("item", asked.GetValue(item)),
+                ("title", asked.GetValue(title)),
+                ("material", asked.GetValue(material)),
+                ("stock", asked.GetValue(stock)),
+                ("drawing", asked.GetValue(drawing)),
+                ("quantity", asked.GetValue(quantity)?.ToString(CultureInfo.InvariantCulture)),
+                ("guess", asked.GetValue(guess)),
+                ("like", asked.GetValue(like)),
+            ]));
+        }));
+        return command;
+    }
+
+    private static PartsList ListOf(OpenJournal open, string? plan, string? build)
+    {
+        if (plan is null)
+        {
+            var into = open.Build(build);
+            return new PartsList(into.Title, into.Parts, (lines, keys) => lines.AddPart(into, keys));
+        }
+
+        Refuse(build is not null, "A part is added to a plan or to a build: say `--plan` or `--build`.");
+        var found = open.Journal.PlanNamed(plan);
+        Refuse(found is null, Undertakings.NoneNamed(plan, "plan", [.. open.Journal.Plans.Select(one => one.Id.Value)]));
+        Refuse(open.Journal.BegunAs(found!) is not null, $"{found!.Title} is a build by now: add the part there, with `--build {plan}`.");
+        return new PartsList(found.Title, found.Parts, (lines, keys) => lines.AddPart(found, keys));
+    }
+
+    private static void RefuseUnlike(string? like, MakerJournal journal)
+    {
+        var known = journal.Builds.SelectMany(build => build.Parts.Select(part => $"{build.Id}/{part.Id}")).ToList();
+        Refuse(like is not null && !known.Contains(like), $"There is no part `{like}`. {Suggestion.For(like ?? "", known, "parts")}");
+    }
+
+    private sealed record PartsList(string Title, IReadOnlyList<Part> Parts, Func<Lines, IReadOnlyList<(string Key, string? Value)>, Core.Writing.Entries.Written> Add);
+}

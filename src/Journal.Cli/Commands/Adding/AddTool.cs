@@ -1,0 +1,37 @@
+using Journal.Cli.Asking;
+using Journal.Cli.Output;
+using Journal.Cli.Writing;
+using Journal.Core.Model;
+using static Journal.Cli.Commands.Adding.Additions;
+
+namespace Journal.Cli.Commands.Adding;
+
+/// <summary><c>journal add tool</c>: a line of the crib.</summary>
+internal static class AddTool
+{
+    /// <summary>The command, talking to a terminal.</summary>
+    public static ExampledCommand Create(Terminal terminal)
+    {
+        var (id, folder, title) = (Id("The tool's id, such as boring-head."), InOption.Create(), Text("--title", "words", "Its title."));
+        var (kind, got) = (Text("--kind", "word", "What it is, such as gauge."), Text("--got", "word", $"How it came: {string.Join(", ", Words.All<Got>())}."));
+        var (cost, need) = (Number("--cost", "sum", "What it cost."), Text("--need", "word", $"How much it is needed: {string.Join(", ", Words.All<Need>())}."));
+        var command = new ExampledCommand("tool", "A tool in the crib.", "journal add tool boring-head --kind tool-holding --got bought --cost 85") { id, title, kind, got, cost, need, folder };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
+        {
+            var name = asked.GetValue(id)!;
+            Refuse(open.Journal.Tools.Any(tool => tool.Id.Value == name && tool.IsListed), $"There is a tool `{name}` already.");
+            Known(open.Journal.Vocabulary.ToolKinds, asked.GetValue(kind), "kind of tool", "kinds of tools");
+            OneOf<Got>(asked.GetValue(got), "--got");
+            OneOf<Need>(asked.GetValue(need), "--need");
+            return Write(open, terminal, lines => lines.AddTool([
+                ("id", name),
+                ("title", asked.GetValue(title)),
+                ("kind", asked.GetValue(kind)),
+                ("got", asked.GetValue(got)),
+                ("cost", Plain(asked.GetValue(cost))),
+                ("need", asked.GetValue(need)),
+            ]));
+        }));
+        return command;
+    }
+}

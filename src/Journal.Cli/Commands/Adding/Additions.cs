@@ -1,0 +1,109 @@
+using System.CommandLine;
+using System.CommandLine.Parsing;
+using System.Globalization;
+using Journal.Cli.Output;
+using Journal.Cli.Writing;
+using Journal.Core.Model;
+using Journal.Core.Reading.Problems;
+using Journal.Core.Trade;
+using Journal.Core.Writing;
+using Journal.Core.Writing.Bench;
+
+namespace Journal.Cli.Commands.Adding;
+
+/// <summary>What the commands below <c>journal add</c> share: options that are checked, and refusals.</summary>
+internal static class Additions
+{
+    private const int MostPieces = 100_000;
+    private const decimal MostMoney = 1_000_000_000;
+
+    public static int Write(OpenJournal open, Terminal terminal, Func<Lines, Core.Writing.Entries.Written> write)
+    {
+        using var slate = SlateFile.Take(open.Folder);
+        var written = write(new Lines(open.Folder));
+        Refuse(written.File is null, written.WhyNot);
+        terminal.Out.WriteLine(Path.Combine(open.Folder, written.File!.Replace('/', Path.DirectorySeparatorChar)));
+        return ExitStatus.Well;
+    }
+
+    /// <summary><c>--quantity</c>.</summary>
+    public static Option<int?> Quantity(string description) => new("--quantity") { Description = description, HelpName = "number", CustomParser = ReadQuantity };
+
+    private static int? ReadQuantity(ArgumentResult result)
+    {
+        var word = result.Tokens[0].Value;
+        if (int.TryParse(word, NumberStyles.None, CultureInfo.InvariantCulture, out var quantity) && quantity is > 0 and <= MostPieces)
+        {
+            return quantity;
+        }
+
+        result.AddError($"`{word}` is not a number of pieces from 1 to {MostPieces.ToString(CultureInfo.InvariantCulture)}. Write it in digits, such as `--quantity 4`.");
+        return null;
+    }
+
+    public static Argument<string> Id(string description) => new("id")
+    {
+        Description = description,
+        CustomParser = result =>
+        {
+            var word = result.Tokens[0].Value;
+            if (!Id<object>.HasRightForm(word))
+            {
+                result.AddError($"`{word}` is not an id. Write lower-case words joined by hyphens, such as gib-screw.");
+            }
+
+            return word;
+        },
+    };
+
+    public static Option<string?> Text(string name, string what, string description) => new(name) { Description = description, HelpName = what, CustomParser = result => ReadText(name, result) };
+
+    private static string? ReadText(string name, ArgumentResult result)
+    {
+        if (string.IsNullOrWhiteSpace(result.Tokens[0].Value))
+        {
+            result.AddError($"`{name}` wants words behind it; leave it out where there are none.");
+        }
+
+        return result.Tokens[0].Value;
+    }
+
+    public static Option<decimal?> Number(string name, string what, string description) => new(name)
+    {
+        Description = description,
+        HelpName = what,
+        CustomParser = result => ReadNumber(name, result),
+    };
+
+    private static decimal? ReadNumber(string name, ArgumentResult result)
+    {
+        if (decimal.TryParse(result.Tokens[0].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number <= MostMoney)
+        {
+            return number;
+        }
+
+        result.AddError($"`{name}` wants the sum alone, such as 12.50, and no more than a thousand million.");
+        return null;
+    }
+
+    public static string? Plain(decimal? number) => number?.ToString(CultureInfo.InvariantCulture);
+
+    public static void Known<T>(WordList<T> words, string? text, string whatItIs, string whatTheyAre)
+        where T : class
+    {
+        var word = text?.Split(' ')[0].TrimEnd(',');
+        Refuse(word is not null && !words.TryFind(word, out _), $"There is no {whatItIs} `{word}`. {(word is null ? "" : Suggestion.For(word, words.Spellings, whatTheyAre))}");
+    }
+
+    public static void OneOf<T>(string? word, string option)
+        where T : struct, Enum =>
+        Refuse(word is not null && !Words.TryFind<T>(word, out _), $"`{option}` is one of {string.Join(", ", Words.All<T>())}.");
+
+    public static void Refuse(bool isWrong, string why)
+    {
+        if (isWrong)
+        {
+            throw new WrongWordException(why);
+        }
+    }
+}

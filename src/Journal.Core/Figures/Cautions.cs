@@ -23,8 +23,16 @@ public static class Cautions
     private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionReader.Shared
         .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
 
-    private static readonly ILookup<Id<MaterialFamily>, Caution> OfMaterial = CautionReader.Shared
+    // The rule taken apart: what calls for a caution is an operation, a material, or one of each.
+    private static readonly ILookup<Id<Operation>, Caution> ByOperation = CautionReader.Shared.Where(caution => caution.Materials.Count == 0)
+        .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
+
+    private static readonly ILookup<Id<MaterialFamily>, Caution> ByMaterial = CautionReader.Shared.Where(caution => caution.Operations.Count == 0)
         .SelectMany(caution => caution.Materials, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
+
+    private static readonly ILookup<(Id<Operation>, Id<MaterialFamily>), Caution> ByBoth = CautionReader.Shared
+        .SelectMany(caution => caution.Operations.SelectMany(operation => caution.Materials, (operation, material) => (Key: (operation, material), caution)))
+        .ToLookup(pair => pair.Key, pair => pair.caution);
 
     /// <summary>What some work calls for, each caution once.</summary>
     /// <param name="work">The work; materials count only for the operations beside them.</param>
@@ -34,7 +42,19 @@ public static class Cautions
         var called = CautionReader.SharedWords.In(texts);
         foreach (var one in work)
         {
-            called.UnionWith(CandidatesFor(one).Where(caution => caution.IsCalledForBy(one.Operations, one.Materials)));
+            foreach (var material in one.Materials)
+            {
+                called.UnionWith(ByMaterial[material]);
+            }
+
+            foreach (var operation in one.Operations)
+            {
+                called.UnionWith(ByOperation[operation]);
+                foreach (var material in one.Materials)
+                {
+                    called.UnionWith(ByBoth[(operation, material)]);
+                }
+            }
         }
 
         return [.. MostUrgentFirst.Where(called.Contains)];
@@ -73,9 +93,6 @@ public static class Cautions
         List<Caution> always = [.. called.Where(caution => caution.Kind != CautionKind.Other).DistinctBy(caution => caution.Kind)];
         return [.. always, .. called.Except(always).Take(Few - always.Count)];
     }
-
-    private static IEnumerable<Caution> CandidatesFor(CautionedWork work) =>
-        work.Operations.SelectMany(id => OfOperation[id]).Concat(work.Materials.SelectMany(id => OfMaterial[id]));
 
     private static CautionedWork WorkOf(Job job, Build build) => new(
         job.Operations,

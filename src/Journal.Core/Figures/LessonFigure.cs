@@ -36,10 +36,10 @@ public sealed record LessonFigure(
     public Outcome? Outcome => Own?.Mistake.Outcome;
 
     /// <summary>The time that its mistakes cost together.</summary>
-    public Minutes MinutesLost => Mistakes.Sum(mistake => mistake.Minutes);
+    public Minutes MinutesLost { get; } = Mistakes.Sum(mistake => mistake.Minutes);
 
     /// <summary>The money that its mistakes cost together, in the journal's currency.</summary>
-    public decimal Money => Mistakes.Sum(mistake => mistake.Money);
+    public decimal Money { get; } = Mistakes.Sum(mistake => mistake.Money);
 }
 
 /// <summary>A lesson known already and not heeded.</summary>

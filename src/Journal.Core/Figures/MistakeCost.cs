@@ -18,10 +18,10 @@ public sealed record MistakeCost(
     IReadOnlyList<DatedPurchase> Purchases)
 {
     /// <summary>The time lost at once and the time of the jobs that mend it, set-up included.</summary>
-    public Minutes Minutes => Mistake.Lost + MendedBy.Sum(job => job.Minutes);
+    public Minutes Minutes { get; } = Mistake.Lost + MendedBy.Sum(job => job.Minutes);
 
     /// <summary>The money spent because of it, in the journal's currency.</summary>
-    public decimal Money => Purchases.Sum(purchase => purchase.Purchase.Cost);
+    public decimal Money { get; } = Purchases.Sum(purchase => purchase.Purchase.Cost);
 
     /// <summary>The mistakes of a journal with what they cost, by date, build, entry and number. Each job and purchase counts once.</summary>
     public static IReadOnlyList<MistakeCost> Of(MakerJournal journal)

@@ -52,22 +52,22 @@ public sealed record Build
     public decimal? HoursAWeek { get; init; }
 
     /// <summary>Days away from the bench; never published.</summary>
-    public IReadOnlyList<DateRange> Away { get; init; } = [];
+    public IReadOnlyList<DateRange> Away { get; init => field = value.ToArray(); } = [];
 
     /// <summary>The parts list in the order of the file.</summary>
-    public IReadOnlyList<Part> Parts { get; init; } = [];
+    public IReadOnlyList<Part> Parts { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Guesses for work on the build as a whole, by operation.</summary>
     public IReadOnlyDictionary<Id<Operation>, Minutes> Whole { get; init; } = new Dictionary<Id<Operation>, Minutes>();
 
     /// <summary>Features that must fit each other.</summary>
-    public IReadOnlyList<Mate> Mates { get; init; } = [];
+    public IReadOnlyList<Mate> Mates { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Videos about the build.</summary>
-    public IReadOnlyList<Video> Videos { get; init; } = [];
+    public IReadOnlyList<Video> Videos { get; init => field = value.ToArray(); } = [];
 
     /// <summary>The entries by date, then id.</summary>
-    public IReadOnlyList<Entry> Entries { get; init; } = [];
+    public IReadOnlyList<Entry> Entries { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Whether the parts list has a part.</summary>
     public bool HasPart(Id<Part> id) => Parts.Any(part => part.Id == id);

@@ -28,34 +28,34 @@ public sealed record Entry
     public AsWritten Written { get; init; } = new("", "");
 
     /// <summary>What went wrong.</summary>
-    public IReadOnlyList<Mistake> Mistakes { get; init; } = [];
+    public IReadOnlyList<Mistake> Mistakes { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Every lesson learned in this entry, from mistakes and without, in the order of the file.</summary>
-    public IReadOnlyList<Lesson> Lessons { get; init; } = [];
+    public IReadOnlyList<Lesson> Lessons { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Lessons that were applied.</summary>
-    public IReadOnlyList<Id<Lesson>> Heeded { get; init; } = [];
+    public IReadOnlyList<Id<Lesson>> Heeded { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Parts, or pieces of them, finished this evening.</summary>
-    public IReadOnlyList<Finished> Finished { get; init; } = [];
+    public IReadOnlyList<Finished> Finished { get; init => field = value.ToArray(); } = [];
 
     /// <summary>What to do next and how the machine was left.</summary>
     public string? Next { get; init; }
 
     /// <summary>Things still to put right.</summary>
-    public IReadOnlyList<Snag> Snags { get; init; } = [];
+    public IReadOnlyList<Snag> Snags { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Snags put right.</summary>
-    public IReadOnlyList<Id<Snag>> Cleared { get; init; } = [];
+    public IReadOnlyList<Id<Snag>> Cleared { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Runs, and how they went.</summary>
-    public IReadOnlyList<Trial> Trials { get; init; } = [];
+    public IReadOnlyList<Trial> Trials { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Dimensions measured.</summary>
-    public IReadOnlyList<MeasuredReading> Readings { get; init; } = [];
+    public IReadOnlyList<MeasuredReading> Readings { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Speeds, feeds and depths used.</summary>
-    public IReadOnlyList<Setting> Settings { get; init; } = [];
+    public IReadOnlyList<Setting> Settings { get; init => field = value.ToArray(); } = [];
 
     /// <summary>A day worth remembering, in a few words.</summary>
     public string? Milestone { get; init; }
@@ -64,13 +64,13 @@ public sealed record Entry
     public string? Story { get; init; }
 
     /// <summary>What was bought.</summary>
-    public IReadOnlyList<Purchase> Bought { get; init; } = [];
+    public IReadOnlyList<Purchase> Bought { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Where the part leaves the drawing on purpose, and why.</summary>
     public string? Departure { get; init; }
 
     /// <summary>Pictures listed, and those that stand in the text alone after them.</summary>
-    public IReadOnlyList<Photo> Photos { get; init; } = [];
+    public IReadOnlyList<Photo> Photos { get; init => field = value.ToArray(); } = [];
 
     /// <summary>When the entry may be shown.</summary>
     public Publication Publish { get; init; }

@@ -67,22 +67,9 @@ public sealed record Caution
         return (Operations.Count, Materials.Count) switch
         {
             (0, 0) => false,
-            (_, 0) => Shares(operations, Operations),
-            (0, _) => Shares(materials, Materials),
-            _ => Shares(operations, Operations) && Shares(materials, Materials),
+            (_, 0) => Operations.Any(operations.Contains),
+            (0, _) => Materials.Any(materials.Contains),
+            _ => Operations.Any(operations.Contains) && Materials.Any(materials.Contains),
         };
-    }
-
-    private static bool Shares<T>(IReadOnlyCollection<Id<T>> done, IReadOnlyList<Id<T>> called)
-    {
-        for (var at = 0; at < called.Count; at++)
-        {
-            if (done.Contains(called[at]))
-            {
-                return true;
-            }
-        }
-
-        return false;
     }
 }

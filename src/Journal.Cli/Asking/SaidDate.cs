@@ -1,4 +1,5 @@
 using System.Globalization;
+using Journal.Core.Reading.Forms;
 
 namespace Journal.Cli.Asking;
 
@@ -7,5 +8,5 @@ internal static class SaidDate
 {
     /// <summary>Year, month and day, with hyphens.</summary>
     public static bool TryRead(string word, out DateOnly date) =>
-        DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date) && date.Year is >= 1800 and <= 2999;
+        DateOnly.TryParseExact(word, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out date) && Dates.IsOfBenches(date);
 }

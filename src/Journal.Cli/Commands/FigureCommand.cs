@@ -36,7 +36,7 @@ internal sealed record FigureCommand
     /// <summary>Why its options cannot be meant, in a sentence, now that the journal is read; null where all is well.</summary>
     public Func<MakerJournal, string?> Objection { get; init; } = _ => null;
 
-    /// <summary>What to say besides to people, of what lies beside the journal in its folder.</summary>
+    /// <summary>What people are told besides, of what the journal’s folder holds beside the journal.</summary>
     public Func<string, MakerJournal, IEnumerable<string>> Besides { get; init; } = (_, _) => [];
 
     /// <summary>The command, talking to a terminal.</summary>

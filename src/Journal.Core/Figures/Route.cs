@@ -31,8 +31,8 @@ public sealed record Route(PartRef Part, IReadOnlyList<SetUp> SetUps)
         select (share.Part, entry, job, share.Time);
 
     // A job may name a part more than once.
-    private static IEnumerable<(Id<Part> Part, Minutes Time)> SharesByPart(Job job) => job.Parts is [var only]
-        ? [(only.Part, job.Time)]
+    private static IEnumerable<(Id<Part> Part, Minutes Time)> SharesByPart(Job job) => job.OverParts() is [var only]
+        ? [(only.Part!.Value, only.Time)]
         : job.OverParts().GroupBy(share => share.Part!.Value, (part, shares) => (part, shares.Sum(share => share.Time)));
 
     private static Route Of(PartRef part, IEnumerable<(Id<Part> Part, Entry Entry, Job Job, Minutes Time)> jobs)

@@ -19,6 +19,7 @@ public enum BuildStatus
 }
 
 /// <summary>One thing being made, from first sketch to running.</summary>
+/// <remarks>Lists are kept as arrays, as those of a <see cref="Job"/> are.</remarks>
 public sealed record Build
 {
     /// <summary>The folder's name.</summary>

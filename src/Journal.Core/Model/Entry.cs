@@ -1,6 +1,7 @@
 namespace Journal.Core.Model;
 
 /// <summary>One write-up, usually one evening's work.</summary>
+/// <remarks>Lists are kept as arrays, as those of a <see cref="Job"/> are.</remarks>
 public sealed record Entry
 {
     /// <summary>The file's name without <c>.md</c>, unique in its build.</summary>

@@ -78,7 +78,7 @@ public readonly record struct Minutes : IComparable<Minutes>
     /// <summary>Shares this time equally among a number of things, exactly: minutes left over go to the first. Among none there are no shares.</summary>
     public IReadOnlyList<Minutes> ShareEqually(int count)
     {
-        if (count <= 1)
+        if (count is 0 or 1)
         {
             return count == 0 ? [] : [this];
         }

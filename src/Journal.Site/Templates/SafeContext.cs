@@ -74,7 +74,13 @@ internal sealed class SafeContext : TemplateContext
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
-        return value is not (null or string or bool or int or Html) && value is ScriptRange or (IEnumerable and not (string or ICollection or IScriptObject)) && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
+        if (value is null or string or bool or int or Html)
+        {
+            return value; // Nearly all values; to ask them for their interfaces takes long.
+        }
+
+        var isWorkedOutLater = value is ScriptRange or (IEnumerable and not (ICollection or IScriptObject));
+        return isWorkedOutLater && !IsNumbers(scriptNode) ? InFull((IEnumerable)value, scriptNode!) : value;
     }
 
     protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>

@@ -65,6 +65,8 @@ public class AddTests
 
     [Theory]
     [InlineData("There is a build `drill` already, and a plan becomes a build of its name.", "plan", "drill", "--part", "bed")]
+    [InlineData("`whole` means the build as a whole. Give the part another name.", "plan", "shaper", "--part", "whole")]
+    [InlineData("`Bed` is not an id. Write lower-case words joined by hyphens, such as gib-screw.", "plan", "shaper", "--part", "Bed")]
     [InlineData("The part `bed` is named twice.", "plan", "shaper", "--part", "bed", "--part", "bed")]
     [InlineData("The name `lesson` is taken: the site, or Windows, uses it for something else. Choose another.", "plan", "lesson", "--part", "bed")]
     [InlineData("There is no part `drill/haed`. Did you mean `drill/head`?", "part", "bed", "--like", "drill/haed")]

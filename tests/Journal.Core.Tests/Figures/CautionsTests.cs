@@ -46,6 +46,25 @@ public sealed class CautionsTests
         Assert.Equal(marks.Count(mark => mark.EndsWith("looked-up}", StringComparison.Ordinal)), CautionReader.Shared.Count(caution => caution.IsLookedUp));
     }
 
+    // The rule at the head of the file stands with each caution; the figures have it taken apart, to look it up.
+    [Fact]
+    public void For_AnyOperationsOnAnyMaterials_IsWhatTheRuleSays()
+    {
+        var (operations, materials) = (VocabularyReader.Shared.Operations.Ids.ToList(), VocabularyReader.Shared.Materials.Ids.ToList());
+        List<CautionedWork> works =
+        [
+            .. operations.SelectMany(_ => materials, (operation, material) => new CautionedWork([operation], [material])),
+            .. operations.Zip(operations.Skip(1), (one, other) => new CautionedWork([one, other], [materials[^1], materials[one.Value.Length % materials.Count]])),
+            .. operations.Select(operation => new CautionedWork([operation], [])),
+            .. materials.Select(material => new CautionedWork([], [material])),
+        ];
+
+        Assert.All(works, work => Assert.Equal(
+            CautionReader.Shared.Where(caution => caution.IsCalledForBy(work.Operations, work.Materials)).Select(caution => caution.Id).Order(),
+            Cautions.For([work]).Select(caution => caution.Id).Order()));
+        Assert.Contains(works, work => Cautions.For([work]).Any(caution => caution.Operations.Count > 0 && caution.Materials.Count > 0));
+    }
+
     [Fact]
     public void Shared_FourKinds_LeaveItToLocalCodesAndCompetentPeople()
     {

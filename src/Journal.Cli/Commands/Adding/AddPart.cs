@@ -25,7 +25,7 @@ internal static class AddPart
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var (list, name) = (ListOf(open, asked.GetValue(plan), asked.GetValue(build)), asked.GetValue(id)!);
-            Refuse(name == "whole", "`whole` means the build as a whole. Give the part another name.");
+            RefusePart(name);
             Refuse(list.Parts.Any(one => one.Id.Value == name), $"{list.Title} has a part `{name}` already.");
             Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
             Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");

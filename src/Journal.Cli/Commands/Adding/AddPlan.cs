@@ -24,22 +24,17 @@ internal static class AddPlan
             Refuse(!Lines.MayNameABuild(name), $"The name `{name}` is taken: the site, or Windows, uses it for something else. Choose another.");
             Refuse(open.Journal.Plans.Any(plan => plan.Id.Value == name), $"There is a plan `{name}` already.");
             Refuse(open.Journal.Builds.Any(build => build.Id.Value == name), $"There is a build `{name}` already, and a plan becomes a build of its name.");
-            RefuseParts(named);
+            foreach (var part in named)
+            {
+                RefusePart(part);
+                Refuse(named.Count(one => one == part) > 1, $"The part `{part}` is named twice.");
+            }
+
             return Write(open, terminal, lines => lines.AddPlan(
                 name,
                 [("title", asked.GetValue(title) ?? Titles.FromId(name)), ("start", asked.GetValue(start) is { } day ? Wording.Written.Date(day) : null)],
                 [.. named.Select(part => (IReadOnlyList<(string, string?)>)[("id", part)])]));
         }));
         return command;
-    }
-
-    private static void RefuseParts(string[] named)
-    {
-        foreach (var part in named)
-        {
-            Refuse(!Id<Part>.HasRightForm(part), $"`{part}` is not an id. Write lower-case words joined by hyphens, such as gib-screw.");
-            Refuse(part == "whole", "`whole` means the build as a whole. Give the part another name.");
-            Refuse(named.Count(one => one == part) > 1, $"The part `{part}` is named twice.");
-        }
     }
 }

@@ -17,6 +17,7 @@ internal static class Additions
     private const int MostPieces = 100_000;
     private const decimal MostMoney = 1_000_000_000;
 
+    /// <summary>Adds, with the journal in one's hands, and says which file it went into.</summary>
     public static int Write(OpenJournal open, Terminal terminal, Func<Lines, Core.Writing.Entries.Written> write)
     {
         using var slate = SlateFile.Take(open.Folder);
@@ -28,6 +29,15 @@ internal static class Additions
 
     /// <summary><c>--quantity</c>.</summary>
     public static Option<int?> Quantity(string description) => new("--quantity") { Description = description, HelpName = "number", CustomParser = ReadQuantity };
+
+    /// <summary>Refuses a name that no part can have.</summary>
+    public static void RefusePart(string name)
+    {
+        Refuse(!Id<Part>.HasRightForm(name), NoId(name));
+        Refuse(name == "whole", "`whole` means the build as a whole. Give the part another name.");
+    }
+
+    private static string NoId(string word) => $"`{word}` is not an id. Write lower-case words joined by hyphens, such as gib-screw.";
 
     private static int? ReadQuantity(ArgumentResult result)
     {
@@ -49,7 +59,7 @@ internal static class Additions
             var word = result.Tokens[0].Value;
             if (!Id<object>.HasRightForm(word))
             {
-                result.AddError($"`{word}` is not an id. Write lower-case words joined by hyphens, such as gib-screw.");
+                result.AddError(NoId(word));
             }
 
             return word;

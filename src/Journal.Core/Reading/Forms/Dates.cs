@@ -4,7 +4,7 @@ using Journal.Core.Model;
 namespace Journal.Core.Reading.Forms;
 
 /// <summary>Dates and stretches of days of ISO 8601, in the extended form alone.</summary>
-internal static class Dates
+public static class Dates
 {
     private const string Form = "yyyy-MM-dd";
 
@@ -12,6 +12,7 @@ internal static class Dates
     public static bool TryParse(string text, out DateOnly date) =>
         DateOnly.TryParseExact(text.Trim(), Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out date) && IsOfBenches(date);
 
+    /// <summary>Whether a day lies in the years 1800 to 2999.</summary>
     public static bool IsOfBenches(DateOnly date) => date.Year is >= 1800 and <= 2999;
 
     /// <summary>A single day, or first and last day with a slash.</summary>
@@ -32,5 +33,6 @@ internal static class Dates
     public static DateOnly? AtStartOf(string name) =>
         name.Length >= Form.Length && TryParse(name[..Form.Length], out var date) ? date : null;
 
+    /// <summary>Year, month and day.</summary>
     public static string Write(DateOnly date) => date.ToString(Form, CultureInfo.InvariantCulture);
 }

@@ -42,6 +42,25 @@ public class TableTests
             journal.Ask("next").Out);
     }
 
+    [Fact]
+    public void Next_LastPartFinished_SaysHowToFinishTheBuild()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-last.md", "---\npart: head\noperation: boring\nhours: 1h\nfinished: [head, {gib-screw: 4}]\n---\n");
+
+        var words = string.Join(' ', journal.Ask("next").Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        Assert.EndsWith("To go No parts: each one on the list is finished. If the build is too, write `status: finished` in drill/build.yaml.", words.Split(" Before more")[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Next_NoPartsList_DoesNotSayThatAllIsFinished()
+    {
+        using var journal = JournalOnDisk.Empty()
+            .With("lamp/build.yaml", "title: Bench lamp\n")
+            .With("lamp/2025-10-01-arm.md", "---\noperation: turning\nhours: 1h\n---\n");
+
+        Assert.Contains("To go     The build has no parts list.", journal.Ask("next").Out, StringComparison.Ordinal);
+    }
+
     [Theory]
     [MemberData(nameof(Commands))]
     public void EmptyJournal_EachCommand_IsOneKindSentence(string command)

@@ -24,7 +24,7 @@ internal static class NextNote
         if (build.Entries.Count == 0)
         {
             print.Say("No entries yet: everything is still to come.");
-            Parts(state, titles, print);
+            Parts(build, state, titles, print);
             return;
         }
 
@@ -34,7 +34,7 @@ internal static class NextNote
         Step(state, latest, print);
         Left(state, print);
         Snags(state, print);
-        Parts(state, titles, print);
+        Parts(build, state, titles, print);
         Lessons(build, latest.Jobs[^1], Core.Figures.Lessons.Of(journal), titles, print);
     }
 
@@ -65,10 +65,12 @@ internal static class NextNote
         }
     }
 
-    private static void Parts(BuildState state, TitleBook titles, Printout print)
+    private static void Parts(Build build, BuildState state, TitleBook titles, Printout print)
     {
         var parts = state.ToGo.Select(part => titles.Of(new PartRef(state.Build, part.Part)) + (part.Of == 1 ? "" : $" ({part.Pieces} of {part.Of})")).ToList();
-        print.Hang("To go     ", parts.Count > 0 ? string.Join("; ", parts) : "No parts; every part on the list is finished.");
+        print.Hang("To go     ", parts.Count > 0 ? string.Join("; ", parts)
+            : build.Parts.Count == 0 ? "The build has no parts list."
+            : $"No parts: each one on the list is finished. If the build is too, write `status: finished` in {build.Folder}/build.yaml.");
     }
 
     private static void Lessons(Build build, Job job, Lessons lessons, TitleBook titles, Printout print)

@@ -14,7 +14,8 @@ internal static class Demo
     /// <summary>The text of <c>shared/cautions.yaml</c>.</summary>
     public static string CautionsFile => File.ReadAllText(Path.Combine(Root(), "shared", "cautions.yaml"));
 
-    private static string Root()
+    /// <summary>The repository.</summary>
+    public static string Root()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {

@@ -13,7 +13,7 @@ namespace Journal.Core.Tests.Writing;
 
 public partial class SchemaTests
 {
-    private static readonly string Root = FindRoot();
+    private static readonly string Root = Demo.Root();
     private static readonly Dictionary<string, JsonSchema> Schemas = new[] { "entry", "build", "tools", "journal", "plan" }
         .ToDictionary(name => name, name => JsonSchema.FromText(Text(name)));
 
@@ -83,6 +83,19 @@ public partial class SchemaTests
     }
 
     [Fact]
+    public void KeysPage_SchemasAndVocabulary_SaysThem()
+    {
+        var page = Path.Combine(Root, "docs", "keys.md");
+        var text = KeysPage.Text(Text);
+        if (Environment.GetEnvironmentVariable("JOURNAL_WRITE_KEYS") is not null)
+        {
+            File.WriteAllText(page, text);
+        }
+
+        Assert.Equal(text, File.ReadAllText(page));
+    }
+
+    [Fact]
     public void Schema_Choices_AreThoseOfTheProgram()
     {
         Same<Outcome>("entry", "$defs/mistake/properties/outcome");
@@ -135,17 +148,6 @@ public partial class SchemaTests
     };
 
     private static string Text(string schema) => File.ReadAllText(Path.Combine(Root, "shared", "schemas", $"{schema}.schema.json"));
-
-    private static string FindRoot()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Journal.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder.FullName;
-    }
 
     [GeneratedRegex(@"^[-+]?[0-9]+(\.[0-9]+)?$")]
     private static partial Regex Number();

@@ -46,6 +46,15 @@ public sealed class LessonsToReadTests
     }
 
     [Fact]
+    public void For_ATool_IsTheLessonsOfTheJobsThatUsedIt()
+    {
+        var with = Learned("with", "boring", lost: 5);
+        var read = Of(with with { Jobs = [with.Jobs[0] with { Tools = [new("boring-head"), new("square")] }] }, Learned("without", "boring", lost: 600));
+
+        Assert.Equal(["with"], read.For(new JobToCome([], [], [], [new("boring-head")])).Select(one => one.Lesson.Id.Value));
+    }
+
+    [Fact]
     public void For_NothingNear_IsEmpty()
     {
         var read = Of(Learned("a", "painting", lost: 600));

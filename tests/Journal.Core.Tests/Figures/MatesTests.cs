@@ -9,9 +9,12 @@ public sealed class MatesTests
     private static readonly Mate BoreAndQuill = new(new(new("head"), "bore"), new(new("quill"), "diameter"));
 
     // By the limits of ISO 286-2 for 40 mm: H7 +25/0; g6 -9/-25, k6 +18/+2, p6 +42/+26. H7/g6 has a clearance of 0.009 to 0.050,
-    // H7/k6 of -0.018 to 0.023, H7/p6 of -0.042 to -0.001 mm.
+    // H7/k6 of -0.018 to 0.023, H7/p6 of -0.042 to -0.001 mm. h6 is 0/-16: a fit that may have no clearance at all is one of clearance
+    // still (ISO 286-1, types of fit, from memory), and one that may just touch from the other side one of interference.
     [Theory]
     [InlineData("40 g6", 0.009, 0.050, FitKind.Clearance)]
+    [InlineData("40 h6", 0, 0.041, FitKind.Clearance)]
+    [InlineData("40 +0.041/+0.025", -0.041, 0, FitKind.Interference)]
     [InlineData("40 k6", -0.018, 0.023, FitKind.Transition)]
     [InlineData("40 p6", -0.042, -0.001, FitKind.Interference)]
     public void Of_FitCodes_GivesLeastAndGreatestClearance(string shaft, double least, double greatest, FitKind kind)
@@ -23,6 +26,10 @@ public sealed class MatesTests
 
     [Theory]
     [InlineData("39.99", 0.02, true)]
+    [InlineData("40.001", 0.009, true)]
+    [InlineData("40.002", 0.008, false)]
+    [InlineData("39.96", 0.05, true)]
+    [InlineData("39.959", 0.051, false)]
     [InlineData("40.02", -0.01, false)]
     public void Of_BothMeasured_ComparesThemAsBuilt(string shaft, double clearance, bool within)
     {

@@ -87,6 +87,20 @@ public sealed class SimilarLessonsTests
     }
 
     [Fact]
+    public void To_SixAlike_AreTheNearestFourAndThoseAsNearByTheirIds()
+    {
+        const string Same = "Lock every slide that is not being fed.";
+        var similar = Likeness(
+            ("f", Same, "boring"), ("d", Same, "boring"), ("b", Same, "boring"),
+            ("e", Same, "boring"), ("c", Same, "boring"), ("a", Same, "boring"), ("other", "Two coats of primer.", "painting"), ("more", "Degrease twice.", "cleaning"));
+
+        var nearest = similar.To(new("a"));
+
+        Assert.Equal(["b", "c", "d", "e"], nearest.Select(one => one.Lesson.Id.Value));
+        Assert.All(nearest, one => Assert.Equal(1, one.Nearness, 1e-9));
+    }
+
+    [Fact]
     public void To_DemoJournal_IsTheSameTwiceAndRarelyNear()
     {
         var lessons = Lessons.Of(Demo.Journal).All;

@@ -1,11 +1,12 @@
 using System.Security.Cryptography;
+using System.Text.RegularExpressions;
 using AngleSharp.Html.Dom;
 using AngleSharp.Html.Parser;
 
 namespace Journal.Site.Tests.Publishing;
 
 /// <summary>A site as it lies on disk.</summary>
-internal sealed class SiteOnDisk(string folder)
+internal sealed partial class SiteOnDisk(string folder)
 {
     // Parsed pages are large: they may go when memory is short. Their ids are small and asked for often.
     private readonly Dictionary<string, WeakReference<IHtmlDocument>> parsed = [];
@@ -58,7 +59,10 @@ internal sealed class SiteOnDisk(string folder)
         }
     }
 
-    /// <summary>The files that hold a text anywhere, in their name or their bytes.</summary>
+    /// <summary>The files that hold a text anywhere, in their name or their bytes; digests left out, in which a year may stand by chance.</summary>
     public IReadOnlyList<string> Holding(string word) => [.. Files.Where(file => file.Contains(word, StringComparison.OrdinalIgnoreCase)
-        || System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(PathOf(file))).Contains(word, StringComparison.OrdinalIgnoreCase))];
+        || Digest().Replace(System.Text.Encoding.UTF8.GetString(File.ReadAllBytes(PathOf(file))), "").Contains(word, StringComparison.OrdinalIgnoreCase))];
+
+    [GeneratedRegex("\\b[0-9a-f]{64}\\b")]
+    private static partial Regex Digest();
 }

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Commands;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;

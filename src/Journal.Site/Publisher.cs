@@ -2,7 +2,7 @@ using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
@@ -61,11 +61,11 @@ public static class Publisher
         var (begun, to) = (order.Begun ?? DateTime.UtcNow, Destination.Check(order.To, order.Folder));
         using var site = SiteFolder.Begin(to);
         var (photos, problems) = PublishPhotos(order, site, cancellation);
-        var book = new Book(order.Journal, order.Today, photos);
-        var pages = PageList.Of(book).ToList();
+        var figures = new SiteFigures(order.Journal, order.Today, photos);
+        var pages = PageList.Of(figures).ToList();
         WritePages(pages, new TemplateEngine(templates), site, order.Ledger, cancellation);
-        WriteFeeds(book, pages, site, order.Ledger);
-        var index = WriteFindIndex(book, site);
+        WriteFeeds(figures, pages, site, order.Ledger);
+        var index = WriteFindIndex(figures, site);
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
@@ -78,18 +78,18 @@ public static class Publisher
         PublishTimes.Note(CacheOf(order).Folder, to, begun);
         var journal = order.Journal;
         var published = new Published(
-            journal.Builds.Count, book.ShownEntries.Count, pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
-        order.Ledger?.Keep(record, order, book, index, published, to);
+            journal.Builds.Count, figures.ShownEntries.Count, pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
+        order.Ledger?.Keep(record, order, figures, index, published, to);
         return published;
     }
 
-    private static PictureCache CacheOf(PublishOrder order) => order.Cache is { } folder ? new PictureCache(folder) : PictureCache.OfUser();
+    private static UserCache CacheOf(PublishOrder order) => order.Cache is { } folder ? new UserCache(folder) : UserCache.OfUser();
 
     private static (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) PublishPhotos(
         PublishOrder order, SiteFolder site, CancellationToken cancellation)
     {
-        var showing = new Showing(order.Journal, order.Today);
-        var shown = order.Journal.Entries.Where(showing.Shows).SelectMany(entry => entry.Photos).Where(showing.Shows).Select(photo => photo.File);
+        var visibility = new Visibility(order.Journal, order.Today);
+        var shown = order.Journal.Entries.Where(visibility.Shows).SelectMany(entry => entry.Photos).Where(visibility.Shows).Select(photo => photo.File);
         using var stage = new PhotoStage(order.Folder, site, CacheOf(order), PictureSettings.Usual, order.Progress);
         return stage.Publish(shown, cancellation);
     }
@@ -121,32 +121,32 @@ public static class Publisher
         }
     }
 
-    private static FindIndex WriteFindIndex(Book book, SiteFolder site)
+    private static FindIndex WriteFindIndex(SiteFigures figures, SiteFolder site)
     {
-        var index = FindIndex.Of(FindableThings.Of(book), site.Write);
+        var index = FindIndex.Of(FindableThings.Of(figures), site.Write);
         site.Write(FindIndex.Address, index.Script());
         return index;
     }
 
-    private static void WriteFeeds(Book book, List<PageOrder> pages, SiteFolder site, PublishLedger? ledger)
+    private static void WriteFeeds(SiteFigures figures, List<PageOrder> pages, SiteFolder site, PublishLedger? ledger)
     {
-        var entries = FeedEntry.Latest(book);
-        var (atom, json) = (AtomFeed.Of(book, entries), JsonFeed.Of(book, entries));
+        var entries = FeedEntry.Latest(figures);
+        var (atom, json) = (AtomFeed.Of(figures, entries), JsonFeed.Of(figures, entries));
         site.Write(Addresses.AtomFeed, atom);
         site.Write(Addresses.JsonFeed, json);
         ledger?.Note(entries, atom, json);
-        foreach (var build in book.Journal.Builds.Where(build => StoryPage.HasStory(book, build)))
+        foreach (var build in figures.Journal.Builds.Where(build => StoryPage.HasStory(figures, build)))
         {
-            site.Write(Addresses.StoryText(build.Id), StoryPage.Text(book, build));
+            site.Write(Addresses.StoryText(build.Id), StoryPage.Text(figures, build));
         }
 
-        foreach (var (address, text) in book.Journal.Builds.SelectMany(VideoView.ChapterLists))
+        foreach (var (address, text) in figures.Journal.Builds.SelectMany(VideoView.ChapterLists))
         {
             site.Write(address, text);
         }
 
-        site.Write("robots.txt", SiteMap.Robots(book.Journal.Address));
-        if (book.Journal.Address is { } home)
+        site.Write("robots.txt", SiteMap.Robots(figures.Journal.Address));
+        if (figures.Journal.Address is { } home)
         {
             site.Write("sitemap.xml", SiteMap.Of(home, pages.Select(page => page.Address).Where(address => address != Addresses.NotFound)));
         }

@@ -1,5 +1,5 @@
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Checking;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Output;
 using Journal.Site.Photos;
 using Journal.Site.Republishing;
@@ -49,8 +49,8 @@ public static class SitePublisher
     public static SiteOutcome Publish(SiteOrder order, CancellationToken cancellation = default)
     {
         var begun = DateTime.UtcNow;
-        var cache = order.Cache ?? PictureCache.OfUser().Folder;
-        var look = LookMark.Of(order.Template);
+        var cache = order.Cache ?? UserCache.OfUser().Folder;
+        var look = BuildFingerprint.Of(order.Template);
         var sources = FileStamps.OfJournal(order.Folder);
         if (sources is not null && Again(order, cache, look, begun, sources, cancellation) is { } again)
         {

@@ -4,7 +4,7 @@ using Journal.Benchmarks.Lessons;
 using Journal.Benchmarks.Pictures;
 using Journal.Benchmarks.Programs;
 using Journal.Benchmarks.Publishing;
-using Journal.Benchmarks.TakingIn;
+using Journal.Benchmarks.Import;
 
 if (Measured.Run(args) is { } status)
 {

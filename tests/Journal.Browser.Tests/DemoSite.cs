@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Site;
 using Microsoft.Playwright;
 

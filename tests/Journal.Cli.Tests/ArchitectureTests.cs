@@ -3,9 +3,13 @@ using Journal.Core.Model;
 
 namespace Journal.Cli.Tests;
 
-// Data goes one way (DESIGN section 1): nothing on the left knows anything on its right.
+// Data goes one way: nothing on the left knows anything on its right. This holds for the projects, and for the folders in
+// each of them; DEVELOPERS.md says what each folder is for.
 public class ArchitectureTests
 {
+    private static readonly string[] FoldersOfCore =
+        ["Statistics", "Model", "Trade", "Parsing", "Figures", "Estimating", "Checking", "Writing", "Import"];
+
     private static readonly string[] ToTheRightOfCore =
     [
         "Journal.Site", "journal", "HtmlSanitizer", "AngleSharp", "Scriban", "SixLabors.ImageSharp", "System.ServiceModel.Syndication",
@@ -28,6 +32,22 @@ public class ArchitectureTests
 
         Assert.NotEmpty(known);
         Assert.Empty(known.Intersect(["journal", "Spectre.Console", "System.CommandLine", "System.Console"], StringComparer.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public void FoldersOfCore_PointLeftOnly() => AssertPointLeft("Journal.Core", FoldersOfCore);
+
+    private static void AssertPointLeft(string project, string[] folders)
+    {
+        var path = Path.Combine(AppContext.BaseDirectory, $"{project}.dll");
+
+        Assert.Equal(folders.Order(StringComparer.Ordinal), FolderGraph.In(path, project));
+        var toTheRight = FolderGraph.Of(path, project)
+            .Where(arrow => Array.IndexOf(folders, arrow.To) > Array.IndexOf(folders, arrow.From))
+            .Select(arrow => $"{arrow.From} names {arrow.To}: {arrow.Type} names {arrow.Named}")
+            .Distinct()
+            .ToList();
+        Assert.True(toTheRight.Count == 0, string.Join('\n', toTheRight));
     }
 
     private static string[] References(Assembly assembly) => [.. assembly.GetReferencedAssemblies().Select(name => name.Name!)];

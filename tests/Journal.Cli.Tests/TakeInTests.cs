@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Runtime.Versioning;
 using System.Text;
+using Journal.Core.Model;
 
 namespace Journal.Cli.Tests;
 

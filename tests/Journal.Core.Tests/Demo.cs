@@ -1,5 +1,5 @@
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 
 namespace Journal.Core.Tests;
 

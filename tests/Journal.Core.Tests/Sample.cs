@@ -1,6 +1,5 @@
 using System.Globalization;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Tests;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
 
@@ -40,7 +40,7 @@ internal sealed class PublishedJournal : IDisposable
     }
 
     /// <summary>The journal with its figures and without its pictures.</summary>
-    public Book Book(string today = "2026-11-25") => new(Read(Day(today)), Day(today), new Dictionary<string, PublishedPhoto>());
+    public SiteFigures SiteFigures(string today = "2026-11-25") => new(Read(Day(today)), Day(today), new Dictionary<string, PublishedPhoto>());
 
     /// <summary>Publishes as of a day; the journal must have no errors.</summary>
     public Published Publish(string today = "2026-11-25")

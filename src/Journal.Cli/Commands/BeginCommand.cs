@@ -1,9 +1,9 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Core.Writing;
 
 namespace Journal.Cli.Commands;
@@ -30,7 +30,7 @@ internal static class BeginCommand
         }
 
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
-        if (Undertakings.TellErrors(name, folder, reading, terminal))
+        if (EstimateSubjects.TellErrors(name, folder, reading, terminal))
         {
             terminal.Complain($"{name} cannot begin until that is mended. Nothing was written.");
             return ExitStatus.Flawed;
@@ -45,7 +45,7 @@ internal static class BeginCommand
         if (journal.PlanNamed(name) is not { } plan)
         {
             terminal.Complain(journal.BuildNamed(name) is { } build ? $"{build.Title} is a build already."
-                : Undertakings.NoneNamed(name, "plan", [.. journal.Plans.Where(one => journal.BegunAs(one) is null).Select(one => one.Id.Value)]));
+                : EstimateSubjects.NoneNamed(name, "plan", [.. journal.Plans.Where(one => journal.BegunAs(one) is null).Select(one => one.Id.Value)]));
             return ExitStatus.WrongUse;
         }
 

@@ -1,10 +1,10 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 
 namespace Journal.Cli.Commands;
 

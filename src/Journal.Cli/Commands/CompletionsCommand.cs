@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Journal.Cli.Output;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 
 namespace Journal.Cli.Commands;
 

@@ -1,10 +1,11 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
+using Journal.Core.Checking;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
-using Journal.Core.Reading;
+using Journal.Core.Trade;
 
 namespace Journal.Cli.Commands;
 
@@ -41,7 +42,7 @@ internal static class EstimateCommand
 
         // What is dated after today is not known yet, and no problem here: `journal check` tells it.
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
-        if (Undertakings.TellErrors(name, folder, reading, terminal))
+        if (EstimateSubjects.TellErrors(name, folder, reading, terminal))
         {
             terminal.Complain($"There is no estimate of {name} until that is mended.");
             return ExitStatus.Flawed;
@@ -56,7 +57,7 @@ internal static class EstimateCommand
         var (build, plan) = (journal.BuildNamed(name), journal.PlanNamed(name));
         if (build is null && plan is null)
         {
-            terminal.Complain(Undertakings.NoneNamed(name, "plan or build", [.. journal.Plans.Select(one => one.Id.Value), .. journal.Builds.Select(one => one.Id.Value)]));
+            terminal.Complain(EstimateSubjects.NoneNamed(name, "plan or build", [.. journal.Plans.Select(one => one.Id.Value), .. journal.Builds.Select(one => one.Id.Value)]));
             return ExitStatus.WrongUse;
         }
 
@@ -72,8 +73,8 @@ internal static class EstimateCommand
         }
 
         var preparation = build is not null
-            ? Preparation.For(build, journal, CautionReader.Shared)
-            : Preparation.For(plan!, journal, CautionReader.Shared);
+            ? Preparation.For(build, journal, CautionLoader.Shared)
+            : Preparation.For(plan!, journal, CautionLoader.Shared);
         Show(result.Estimate, preparation, journal, options, format, terminal);
         terminal.Out.Flush();
         if (Flaws.Tell(reading, named) is { } flaws)

@@ -1,8 +1,8 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 
 namespace Journal.Cli.Commands;
 

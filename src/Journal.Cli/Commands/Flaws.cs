@@ -1,6 +1,6 @@
 using Journal.Cli.Wording;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Checking;
+using Journal.Core.Parsing.Problems;
 
 namespace Journal.Cli.Commands;
 

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Cli.Writing;
@@ -30,7 +30,7 @@ internal static class GatherCommand
         var from = Path.GetFullPath(named, terminal.Folder);
         if (!Directory.Exists(from))
         {
-            throw new WrongWordException($"There is no folder {from}. Name the one where your pictures are.");
+            throw new UsageException($"There is no folder {from}. Name the one where your pictures are.");
         }
 
         var files = BehindLinks.FilesBelow(from).Where(path => !Path.GetFileName(path).StartsWith('.')).ToList();

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Cli.Writing;
@@ -25,7 +25,7 @@ internal static class JotCommand
     {
         if (text.Length == 0)
         {
-            throw new WrongWordException("`journal jot` wants <words> behind it.");
+            throw new UsageException("`journal jot` wants <words> behind it.");
         }
 
         using var slate = SlateFile.Take(open.Folder);

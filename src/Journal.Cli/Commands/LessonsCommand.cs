@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -10,7 +10,7 @@ namespace Journal.Cli.Commands;
 /// <summary><c>journal lessons</c>: what was learned and what it cost.</summary>
 internal static class LessonsCommand
 {
-    private static readonly FigureCommand Book = new()
+    private static readonly FigureCommand SiteFigures = new()
     {
         Name = "lessons",
         Description = "What was learned, what it cost, and why things go wrong; or what to read before a job.",
@@ -26,10 +26,10 @@ internal static class LessonsCommand
     public static Command Create(Terminal terminal)
     {
         var question = new JobQuestion();
-        return (Book with
+        return (SiteFigures with
         {
             Options = question.Options,
-            Narrowed = asked => question.IsAsked(asked) ? LessonsForTheJob.Of(Book, journal => question.Understand(asked, journal)) : Book,
+            Narrowed = asked => question.IsAsked(asked) ? LessonsForTheJob.Of(SiteFigures, journal => question.Understand(asked, journal)) : SiteFigures,
         }).Create(terminal);
     }
 

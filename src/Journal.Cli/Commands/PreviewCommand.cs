@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.Net.Sockets;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Preview;
 
 namespace Journal.Cli.Commands;

@@ -1,11 +1,11 @@
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site;
 using Journal.Site.Output;
 using Journal.Site.Sending;

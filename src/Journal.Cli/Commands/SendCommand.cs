@@ -1,10 +1,10 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Checking;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Sending;
 
 namespace Journal.Cli.Commands;
@@ -14,7 +14,7 @@ internal static class SendCommand
 {
     private const string UsualSite = "site";
 
-    private sealed record Wish(string Destination, string? Journal, string? Site, bool DryRun, bool TakeOver, bool Verify, DateOnly? Today);
+    private sealed record SendRequest(string Destination, string? Journal, string? Site, bool DryRun, bool TakeOver, bool Verify, DateOnly? Today);
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
@@ -30,22 +30,22 @@ internal static class SendCommand
             destination, site, dryRun, verify, takeOver, folder, today,
         };
         command.SetAction((asked, cancellation) => Run(
-            new Wish(asked.GetRequiredValue(destination), asked.GetValue(folder), asked.GetValue(site), asked.GetValue(dryRun), asked.GetValue(takeOver), asked.GetValue(verify), asked.GetValue(today)),
+            new SendRequest(asked.GetRequiredValue(destination), asked.GetValue(folder), asked.GetValue(site), asked.GetValue(dryRun), asked.GetValue(takeOver), asked.GetValue(verify), asked.GetValue(today)),
             terminal,
             cancellation));
         return command;
     }
 
-    private static async Task<int> Run(Wish wish, Terminal terminal, CancellationToken cancellation)
+    private static async Task<int> Run(SendRequest request, Terminal terminal, CancellationToken cancellation)
     {
-        if (JournalPlace.Find(wish.Journal, terminal.Folder) is not { } folder)
+        if (JournalPlace.Find(request.Journal, terminal.Folder) is not { } folder)
         {
-            terminal.Complain(JournalPlace.WhyNot(wish.Journal, terminal.Folder));
+            terminal.Complain(JournalPlace.WhyNot(request.Journal, terminal.Folder));
             return ExitStatus.WrongUse;
         }
 
         terminal.IfStopped(() => "Nothing was sent.");
-        var today = wish.Today ?? terminal.TodayAt(folder);
+        var today = request.Today ?? terminal.TodayAt(folder);
         var reading = JournalReader.Read(folder, today);
         if (reading.HasErrors || reading.Journal is null)
         {
@@ -55,14 +55,14 @@ internal static class SendCommand
             return ExitStatus.Flawed;
         }
 
-        if (reading.Journal.Destinations.FirstOrDefault(one => one.Name.Value == wish.Destination) is not { } destination)
+        if (reading.Journal.Destinations.FirstOrDefault(one => one.Name.Value == request.Destination) is not { } destination)
         {
             var known = reading.Journal.Destinations.Select(one => one.Name.Value).ToList();
-            terminal.Complain($"There is no destination `{wish.Destination}` in journal.yaml. {(known.Count == 0 ? "Write one under `destinations`, such as `disk: {folder: /srv/www/bench}`." : Suggestion.For(wish.Destination, known, "destinations"))}");
+            terminal.Complain($"There is no destination `{request.Destination}` in journal.yaml. {(known.Count == 0 ? "Write one under `destinations`, such as `disk: {folder: /srv/www/bench}`." : Suggestion.For(request.Destination, known, "destinations"))}");
             return ExitStatus.WrongUse;
         }
 
-        var site = SiteOf(wish, folder, terminal);
+        var site = SiteOf(request, folder, terminal);
         if (SiteToSend.WhyNot(folder, reading.Journal, site) is { } reason)
         {
             terminal.Complain($"{reason} Nothing was sent.");
@@ -73,9 +73,9 @@ internal static class SendCommand
         {
             Id = reading.Journal.Id,
             Title = reading.Journal.Title,
-            DryRun = wish.DryRun,
-            TakeOver = wish.TakeOver,
-            Verify = wish.Verify,
+            DryRun = request.DryRun,
+            TakeOver = request.TakeOver,
+            Verify = request.Verify,
             Maker = reading.Journal.Maker,
             Today = today,
             Progress = new SendProgressLine(terminal),
@@ -120,9 +120,9 @@ internal static class SendCommand
     }
 
     // As given, else where a publish usually puts it: here, in the journal, beside the journal.
-    private static string SiteOf(Wish wish, string journal, Terminal terminal)
+    private static string SiteOf(SendRequest request, string journal, Terminal terminal)
     {
-        if (wish.Site is { } given)
+        if (request.Site is { } given)
         {
             return Path.TrimEndingDirectorySeparator(Path.GetFullPath(given, terminal.Folder));
         }

@@ -1,10 +1,9 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Cli.Commands;
 

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Cli.Writing;
@@ -95,7 +95,7 @@ internal static class StintCommand
         if (isOther || StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
         {
             var goOn = isOther && running.IsPaused ? " To go on with it: `journal stint begin` and no more." : "";
-            throw new WrongWordException($"{Show(open, running, terminal)} End that one first: `journal stint end`.{goOn}");
+            throw new UsageException($"{Show(open, running, terminal)} End that one first: `journal stint end`.{goOn}");
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses.SkipLast(1), running.Pauses[^1] with { To = terminal.Now.ToUniversalTime() }] } });
@@ -108,7 +108,7 @@ internal static class StintCommand
         if (slate.Slate.Stint is not { IsPaused: false } running || StintEnding.IsForgotten(running, open.Clock, terminal.Now))
         {
             var remedy = slate.Slate.Stint is { IsPaused: false } ? " It was not ended that evening; say when: `journal stint end --at 22:40`." : "";
-            throw new WrongWordException(Show(open, slate.Slate.Stint, terminal) + remedy);
+            throw new UsageException(Show(open, slate.Slate.Stint, terminal) + remedy);
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses, new Pause(terminal.Now.ToUniversalTime(), null)] } });
@@ -120,7 +120,7 @@ internal static class StintCommand
     {
         if (slate.Slate.Stint is null)
         {
-            throw new WrongWordException(Show(open, null, terminal));
+            throw new UsageException(Show(open, null, terminal));
         }
 
         if (new StintEnding(open, slate, terminal).End(said, part, operation) is { } file)

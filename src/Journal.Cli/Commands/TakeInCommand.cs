@@ -2,13 +2,13 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Parsing;
 using System.Globalization;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
+using Journal.Core.Checking;
+using Journal.Core.Import;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
-using Journal.Core.TakingIn;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
@@ -19,7 +19,7 @@ internal static class TakeInCommand
     private const int MostShown = 20;
     private const int MostNamed = 6;
 
-    private sealed record Wish(string From, string? Journal, string? Build, Columns? Columns, DateForm? Dates, char? Separator, bool DryRun, DateOnly? Today);
+    private sealed record ImportRequest(string From, string? Journal, string? Build, Columns? Columns, DateForm? Dates, char? Separator, bool DryRun, DateOnly? Today);
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
@@ -37,21 +37,21 @@ internal static class TakeInCommand
             from, build, columns, dates, separator, dryRun, folder, today,
         };
         command.SetAction(asked => Run(
-            new Wish(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates), asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
+            new ImportRequest(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates), asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
             terminal));
         return command;
     }
 
-    private static int Run(Wish wish, Terminal terminal)
+    private static int Run(ImportRequest request, Terminal terminal)
     {
-        if (JournalPlace.Find(wish.Journal, terminal.Folder) is not { } folder)
+        if (JournalPlace.Find(request.Journal, terminal.Folder) is not { } folder)
         {
-            terminal.Complain(JournalPlace.WhyNot(wish.Journal, terminal.Folder));
+            terminal.Complain(JournalPlace.WhyNot(request.Journal, terminal.Folder));
             return ExitStatus.WrongUse;
         }
 
         terminal.IfStopped(() => "Nothing was taken in.");
-        var today = wish.Today ?? terminal.TodayAt(folder);
+        var today = request.Today ?? terminal.TodayAt(folder);
         var reading = JournalReader.Read(folder, today);
         if (reading.Journal is not { } journal)
         {
@@ -59,7 +59,7 @@ internal static class TakeInCommand
             return ExitStatus.Flawed;
         }
 
-        if (BuildOf(wish.Build, journal, terminal) is not { } build)
+        if (BuildOf(request.Build, journal, terminal) is not { } build)
         {
             return ExitStatus.WrongUse;
         }
@@ -68,10 +68,10 @@ internal static class TakeInCommand
         try
         {
             // Two at once would take each other's half-done folder away.
-            using var slate = wish.DryRun ? null : SlateFile.Take(folder);
-            return Read(wish, journal, build, buildFolder, today, terminal) is { } harvest ? Take(wish, harvest, build, buildFolder, terminal) : ExitStatus.WrongUse;
+            using var slate = request.DryRun ? null : SlateFile.Take(folder);
+            return Read(request, journal, build, buildFolder, today, terminal) is { } log ? Take(request, log, build, buildFolder, terminal) : ExitStatus.WrongUse;
         }
-        catch (TakeInException e)
+        catch (ImportException e)
         {
             terminal.Complain($"{e.Message} Nothing was taken in.");
             return ExitStatus.WrongUse;
@@ -100,73 +100,73 @@ internal static class TakeInCommand
         return null;
     }
 
-    private static Harvest? Read(Wish wish, MakerJournal journal, Build build, string buildFolder, DateOnly today, Terminal terminal)
+    private static ImportedLog? Read(ImportRequest request, MakerJournal journal, Build build, string buildFolder, DateOnly today, Terminal terminal)
     {
-        var from = Path.GetFullPath(wish.From, terminal.Folder);
+        var from = Path.GetFullPath(request.From, terminal.Folder);
         if (Directory.Exists(from))
         {
-            return NoteFolder.Read(from, buildFolder, wish.Dates, today);
+            return NoteFolder.Read(from, buildFolder, request.Dates, today);
         }
 
         if (File.Exists(from))
         {
-            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, wish.Columns ?? Columns.Usual, wish.Dates, wish.Separator, today);
+            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, request.Columns ?? Columns.Usual, request.Dates, request.Separator, today);
         }
 
         terminal.Complain($"There is no file or folder {from}.");
         return null;
     }
 
-    private static int Take(Wish wish, Harvest harvest, Build build, string buildFolder, Terminal terminal)
+    private static int Take(ImportRequest request, ImportedLog log, Build build, string buildFolder, Terminal terminal)
     {
         var print = new Printout(terminal);
-        Show(harvest, print);
-        var isStored = !wish.DryRun && harvest.Entries.Count > 0;
+        Show(log, print);
+        var isStored = !request.DryRun && log.Entries.Count > 0;
         if (isStored)
         {
             terminal.IfStopped(() => $"All of it was taken in, into a new folder of {build.Folder}, or nothing was.");
         }
 
-        var stored = isStored ? EntryStore.Store(harvest, buildFolder) : null;
+        var stored = isStored ? EntryStore.Store(log, buildFolder) : null;
         print.Gap();
-        print.Say(Summary(wish, harvest, build));
+        print.Say(Summary(request, log, build));
         if (stored is not null)
         {
             print.Say($"They are in {build.Folder}/{stored}; throw that folder away if it is not what you want.");
         }
 
-        if (harvest.Rows.Where(row => StandsAlready(row, build)).Select(row => row.From).ToList() is { Count: > 0 } twice)
+        if (log.Rows.Where(row => StandsAlready(row, build)).Select(row => row.From).ToList() is { Count: > 0 } twice)
         {
             print.Say($"The journal has work of the same length on the same day, so these may be in it twice now: {Few(twice)}.");
         }
 
-        if (harvest.Rows.Any(row => row.Missing.Length > 0) && !wish.DryRun)
+        if (log.Rows.Any(row => row.Missing.Length > 0) && !request.DryRun)
         {
             print.Say("What is missing was left blank; `journal check` shows each place.");
         }
 
-        if (harvest.PassedOver.Count > 0)
+        if (log.PassedOver.Count > 0)
         {
-            print.Say($"Passed over, for only files that end in .md, .markdown, .txt or .text are taken for notes, and no links: {Few(harvest.PassedOver)}.");
+            print.Say($"Passed over, for only files that end in .md, .markdown, .txt or .text are taken for notes, and no links: {Few(log.PassedOver)}.");
         }
 
-        foreach (var fault in harvest.Faults)
+        foreach (var fault in log.Faults)
         {
             terminal.Complain(string.Create(CultureInfo.InvariantCulture, $"{fault.File}, line {fault.Line}: {fault.Reason}."));
         }
 
-        return harvest.Faults.Count > 0 ? ExitStatus.Flawed : ExitStatus.Well;
+        return log.Faults.Count > 0 ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    private static void Show(Harvest harvest, Printout print)
+    private static void Show(ImportedLog log, Printout print)
     {
-        if (harvest.Rows.Count == 0)
+        if (log.Rows.Count == 0)
         {
             return;
         }
 
-        var rows = harvest.Rows.Take(MostShown);
-        if (harvest.Rows.Any(row => row.Missing.Length > 0))
+        var rows = log.Rows.Take(MostShown);
+        if (log.Rows.Any(row => row.Missing.Length > 0))
         {
             print.Table(
                 [Column.Words("Note"), Column.Words("Date"), Column.Words("Title"), Column.Words("Missing")],
@@ -179,12 +179,12 @@ internal static class TakeInCommand
                 rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, Written.Time(row.Time), row.Note }));
         }
 
-        if (harvest.Rows.Count > MostShown)
+        if (log.Rows.Count > MostShown)
         {
-            print.Say($"… and {Count.Of(harvest.Rows.Count - MostShown, "more", "more")}");
+            print.Say($"… and {Count.Of(log.Rows.Count - MostShown, "more", "more")}");
         }
 
-        if (harvest.Rows.Where(row => row.IsDateOfFile).Select(row => row.From).ToList() is { Count: > 0 } undated)
+        if (log.Rows.Where(row => row.IsDateOfFile).Select(row => row.From).ToList() is { Count: > 0 } undated)
         {
             print.Gap();
             print.Say($"Their dates are the files' own times, for want of better ones: {string.Join(", ", undated)}.");
@@ -192,7 +192,7 @@ internal static class TakeInCommand
     }
 
     // What came from a log before is known by its line.
-    private static bool StandsAlready(HarvestRow row, Build build) => build.Entries
+    private static bool StandsAlready(ImportedRow row, Build build) => build.Entries
         .Where(entry => entry.Date == row.Date && !entry.File.StartsWith($"{build.Folder}/{EntryStore.Name}", StringComparison.Ordinal))
         .SelectMany(entry => entry.Jobs)
         .Any(job => job.Time == row.Time && (row.Part.Length == 0 || job.Parts.Count == 0 || job.Parts.Any(share => share.Part.Value == row.Part)));
@@ -200,13 +200,13 @@ internal static class TakeInCommand
     private static string Few(IReadOnlyList<string> names) =>
         string.Join(", ", names.Take(MostNamed)) + (names.Count > MostNamed ? $" and {Count.Of(names.Count - MostNamed, "more", "more")}" : "");
 
-    private static string Summary(Wish wish, Harvest harvest, Build build)
+    private static string Summary(ImportRequest request, ImportedLog log, Build build)
     {
-        var time = harvest.Time == Minutes.Zero ? "" : $", {harvest.Time}";
-        var already = harvest.Already == 0 ? "" : $" {Count.Capital(Count.Of(harvest.Already, "was", "were"))} taken in before.";
-        var faults = harvest.Faults.Count == 0 ? "" : $" {Count.Capital(Count.Of(harvest.Faults.Count, "could", "could"))} not be read.";
-        var taken = harvest.Entries.Count == 0 ? "Nothing to take in."
-            : $"{(wish.DryRun ? "Would take in" : "Took in")} {Count.Of(harvest.Rows.Count, harvest.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(harvest.Entries.Count, "entry", "entries")} of `{build.Id}`.";
+        var time = log.Time == Minutes.Zero ? "" : $", {log.Time}";
+        var already = log.Already == 0 ? "" : $" {Count.Capital(Count.Of(log.Already, "was", "were"))} taken in before.";
+        var faults = log.Faults.Count == 0 ? "" : $" {Count.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
+        var taken = log.Entries.Count == 0 ? "Nothing to take in."
+            : $"{(request.DryRun ? "Would take in" : "Took in")} {Count.Of(log.Rows.Count, log.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(log.Entries.Count, "entry", "entries")} of `{build.Id}`.";
         return taken + already + faults;
     }
 
@@ -216,7 +216,7 @@ internal static class TakeInCommand
         {
             return Columns.Of(result.Tokens[0].Value);
         }
-        catch (TakeInException e)
+        catch (ImportException e)
         {
             result.AddError(e.Message);
             return null;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
 
@@ -24,7 +24,7 @@ internal static class WriteCommand
         {
             part, operation, hours, tools, title, mistakes, next, captions, photos, build, date, folder,
         };
-        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => new EveningWriter(open, terminal).Write(new Wish
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => new EveningWriter(open, terminal).Write(new EntryRequest
         {
             Build = asked.GetValue(build),
             Part = asked.GetValue(part),

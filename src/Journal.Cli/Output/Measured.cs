@@ -1,4 +1,4 @@
-using Journal.Core.Trade;
+using Journal.Core.Model;
 
 namespace Journal.Cli.Output;
 

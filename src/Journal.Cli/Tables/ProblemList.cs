@@ -1,8 +1,8 @@
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Spectre.Console;
 
 namespace Journal.Cli.Tables;

@@ -1,4 +1,4 @@
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 
 namespace Journal.Cli.Wording;
 

@@ -1,9 +1,9 @@
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 
@@ -20,24 +20,24 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private readonly Questions questions = new(terminal);
 
     /// <summary>Writes the entry and prints its path.</summary>
-    public int Write(Wish wish)
+    public int Write(EntryRequest request)
     {
         var slate = Peek();
-        var evening = wish.Evening ?? (wish.Hours is null && slate.Stint is null && slate.Unwritten is { } left ? left.Evening : Evening(slate));
+        var evening = request.Evening ?? (request.Hours is null && slate.Stint is null && slate.Unwritten is { } left ? left.Evening : Evening(slate));
         RefuseToCome(evening);
         slate = slate with { Stint = StintOf(slate, evening) };
-        var fromStint = wish.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
+        var fromStint = request.Hours is null && (slate.Stint is not null || slate.Unwritten?.Evening == evening);
         if (fromStint)
         {
-            RefuseAnotherJob(wish, slate);
+            RefuseAnotherJob(request, slate);
         }
 
-        var build = open.Build(wish.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
-        var pictures = new EveningPictures(open, build, evening, Folder(wish.Photos));
+        var build = open.Build(request.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
+        var pictures = new EveningPictures(open, build, evening, Folder(request.Photos));
         var remarks = Remarks(slate, evening);
-        var job = fromStint ? StintJob(wish, slate, build, remarks) : Job(wish, build, pictures, remarks);
-        var words = Words(wish, job, pictures);
-        var status = Finish(fromStint ? WriteUpStint(wish, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
+        var job = fromStint ? StintJob(request, slate, build, remarks) : Job(request, build, pictures, remarks);
+        var words = Words(request, job, pictures);
+        var status = Finish(fromStint ? WriteUpStint(request, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
         TellOfRemarks(evening);
         return status;
     }
@@ -49,22 +49,22 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (evening > open.Clock.Evening(terminal.Now))
         {
-            throw new WrongWordException($"{Wording.Written.Date(evening)} is still to come; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
+            throw new UsageException($"{Wording.Written.Date(evening)} is still to come; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
         }
     }
 
     // What was said of another job would be lost in the entry of the stint.
-    private void RefuseAnotherJob(Wish wish, Slate slate)
+    private void RefuseAnotherJob(EntryRequest request, Slate slate)
     {
         var build = slate.Stint?.Build ?? BuildOf(slate.Unwritten, slate.Unwritten!.Evening);
-        if (wish.Build is { } other && other != build)
+        if (request.Build is { } other && other != build)
         {
-            throw new WrongWordException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
+            throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
         }
 
-        if (slate.Stint is null && (wish.Part ?? wish.Operation) is { } word)
+        if (slate.Stint is null && (request.Part ?? request.Operation) is { } word)
         {
-            throw new WrongWordException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
+            throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
         }
     }
 
@@ -92,25 +92,25 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string? Folder(string? named) =>
         named is null ? null
             : Directory.Exists(Path.GetFullPath(named, terminal.Folder)) ? Path.GetFullPath(named, terminal.Folder)
-            : throw new WrongWordException($"There is no folder {named}.");
+            : throw new UsageException($"There is no folder {named}.");
 
     // The job of a running stint, or of the entry that one made; nothing of it is asked again.
-    private NewJob StintJob(Wish wish, Slate slate, Build build, List<string> remarks)
+    private NewJob StintJob(EntryRequest request, Slate slate, Build build, List<string> remarks)
     {
         var last = slate.Stint is { } stint ? new NewJob(stint.Part, stint.Operation, "")
             : build.Entries.FirstOrDefault(entry => entry.File == slate.Unwritten?.File)?.Jobs[^1] is { } job
                 ? new NewJob(job.Parts.Count > 0 ? job.Parts[0].Part.Value : "whole", job.Operations[0].Value, "")
             : new NewJob(null, null, "");
-        var meant = new NewJob(OpenJournal.Part(build, wish.Part ?? last.Part), open.Operation(wish.Operation ?? last.Operation), "");
+        var meant = new NewJob(OpenJournal.Part(build, request.Part ?? last.Part), open.Operation(request.Operation ?? last.Operation), "");
         Remind(build, meant, remarks);
         return meant;
     }
 
-    private NewJob Job(Wish wish, Build build, EveningPictures pictures, List<string> remarks)
+    private NewJob Job(EntryRequest request, Build build, EveningPictures pictures, List<string> remarks)
     {
         var state = State.Of(open.Journal).Builds.Single(state => state.Build == build.Id);
-        var part = OpenJournal.Part(build, wish.Part);
-        var operation = open.Operation(wish.Operation);
+        var part = OpenJournal.Part(build, request.Part);
+        var operation = open.Operation(request.Operation);
         var (usualPart, usualOperation) = (build.Parts.Count == 0 ? null : Usual.Part(build, state)?.Value ?? "whole", Usual.Operation(build)?.Value);
         if (terminal.CanAsk)
         {
@@ -120,7 +120,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 
         var job = new NewJob(part ?? usualPart, operation ?? usualOperation, "");
         Remind(build, job, remarks);
-        return job with { Hours = HoursOf(wish.Hours, pictures) };
+        return job with { Hours = HoursOf(request.Hours, pictures) };
     }
 
     private string? AskPart(Build build, BuildState state, string? usual)
@@ -143,7 +143,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (said is not null)
         {
-            return HoursText.Read(said) is { } hours && HoursText.IsOfOneDay(hours) ? hours : throw new WrongWordException(HoursText.WhyNot(said));
+            return HoursText.Read(said) is { } hours && HoursText.IsOfOneDay(hours) ? hours : throw new UsageException(HoursText.WhyNot(said));
         }
 
         var offered = pictures.Span is { Count: > 0 } span ? span.ToString() : null;
@@ -152,19 +152,19 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours && HoursText.IsOfOneDay(hours) ? (hours, null) : ("", HoursText.WhyNot(line)));
         }
 
-        return offered ?? throw new WrongWordException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
+        return offered ?? throw new UsageException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
     }
 
-    private WriteUp Words(Wish wish, NewJob job, EveningPictures pictures)
+    private WriteUp Words(EntryRequest request, NewJob job, EveningPictures pictures)
     {
-        var asksAll = terminal.CanAsk && !wish.WantsCaptions;
+        var asksAll = terminal.CanAsk && !request.WantsCaptions;
         return new WriteUp
         {
-            Tools = [.. (wish.Tools ?? (asksAll ? AskTools(job) : [])).Select(KnownTool)],
-            Title = wish.Title ?? (asksAll ? questions.Line("Title (Enter: none)") : null),
-            Mistakes = wish.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
-            Next = wish.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
-            Photos = [.. pictures.Names.Select(name => new NewPhoto(name, wish.WantsCaptions ? Caption(name) : null))],
+            Tools = [.. (request.Tools ?? (asksAll ? AskTools(job) : [])).Select(KnownTool)],
+            Title = request.Title ?? (asksAll ? questions.Line("Title (Enter: none)") : null),
+            Mistakes = request.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
+            Next = request.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
+            Photos = [.. pictures.Names.Select(name => new NewPhoto(name, request.WantsCaptions ? Caption(name) : null))],
         };
     }
 
@@ -177,7 +177,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         var line = terminal.In.ReadLine()?.Trim() ?? "";
-        return ForeignBytes.In(line) is { } wrong ? throw new WrongWordException(wrong) : line.Length == 0 ? null : line;
+        return ForeignBytes.In(line) is { } wrong ? throw new UsageException(wrong) : line.Length == 0 ? null : line;
     }
 
     private string[] AskTools(NewJob job)
@@ -203,7 +203,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (!Id<Tool>.HasRightForm(word))
         {
-            throw new WrongWordException(NoTool(word));
+            throw new UsageException(NoTool(word));
         }
 
         if (open.Journal.Tools.All(tool => tool.Id.Value != word))
@@ -222,10 +222,10 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
     }
 
-    private string? WriteUpStint(Wish wish, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
+    private string? WriteUpStint(EntryRequest request, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
     {
         using var slate = SlateFile.Take(open.Folder);
-        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), wish.Part, wish.Operation);
+        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operation);
         if (slate.Slate.Unwritten is null && ended is null)
         {
             terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");
@@ -241,7 +241,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             terminal.Complain($"{entry.File} has `{key}` already, and keeps it. Not written: {value}");
         }
 
-        return written.File ?? throw new WrongWordException(written.WhyNot);
+        return written.File ?? throw new UsageException(written.WhyNot);
     }
 
     private string WriteNew(NewJob job, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)

@@ -1,9 +1,9 @@
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
+using Journal.Core.Checking;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Writing;
@@ -41,7 +41,7 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
         {
             return work(new OpenJournal(folder, journal, BenchClock.Of(journal)) { LostBuilds = LostIn(reading, journal) });
         }
-        catch (WrongWordException e)
+        catch (UsageException e)
         {
             terminal.Complain(e.Message);
             return ExitStatus.WrongUse;
@@ -55,23 +55,23 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
     }
 
     /// <summary>The build that is named, else the one under way, else the only one that may be begun.</summary>
-    /// <exception cref="WrongWordException">There is none, or none of that name, or it cannot be told which.</exception>
+    /// <exception cref="UsageException">There is none, or none of that name, or it cannot be told which.</exception>
     public Build Build(string? named)
     {
         if (named is not null)
         {
             return Journal.Builds.FirstOrDefault(build => build.Id.Value == named)
-                ?? throw new WrongWordException($"There is no build `{named}`. {Suggestion.For(named, [.. Journal.Builds.Select(build => build.Id.Value)], "builds")}");
+                ?? throw new UsageException($"There is no build `{named}`. {Suggestion.For(named, [.. Journal.Builds.Select(build => build.Id.Value)], "builds")}");
         }
 
         if (LostBuilds.Count > 0)
         {
-            throw new WrongWordException($"{LostBuilds[0]} cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.");
+            throw new UsageException($"{LostBuilds[0]} cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.");
         }
 
         var current = State.Of(Journal).Current?.Build;
         return Journal.Builds.FirstOrDefault(build => build.Id == current)
-            ?? (Journal.Builds.Where(build => build.Status == BuildStatus.Planned).ToList() is [var only] ? only : throw new WrongWordException(WhyNoBuild()));
+            ?? (Journal.Builds.Where(build => build.Status == BuildStatus.Planned).ToList() is [var only] ? only : throw new UsageException(WhyNoBuild()));
     }
 
     private string WhyNoBuild() => Journal.Builds.Count == 0
@@ -85,32 +85,32 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
     }
 
     /// <summary>A part of a build by the word for it; null for null.</summary>
-    /// <exception cref="WrongWordException">The build has no such part.</exception>
+    /// <exception cref="UsageException">The build has no such part.</exception>
     public static string? Part(Build build, string? word) =>
         word is null or "whole" || build.HasPart(new(word)) ? word
-            : throw new WrongWordException($"{build.Title} has no part `{word}`. {Suggestion.For(word, [.. build.Parts.Select(part => part.Id.Value), "whole"], "parts")}");
+            : throw new UsageException($"{build.Title} has no part `{word}`. {Suggestion.For(word, [.. build.Parts.Select(part => part.Id.Value), "whole"], "parts")}");
 
     /// <summary>An operation by one of the words for it; null for null.</summary>
-    /// <exception cref="WrongWordException">There is no such operation.</exception>
+    /// <exception cref="UsageException">There is no such operation.</exception>
     public string? Operation(string? word) =>
         word is null ? null
             : Journal.Vocabulary.Operations.TryFind(word, out var id) ? id.Value
-            : throw new WrongWordException($"There is no operation `{word}`. {Suggestion.For(word, Journal.Vocabulary.Operations.Spellings, "operations")}");
+            : throw new UsageException($"There is no operation `{word}`. {Suggestion.For(word, Journal.Vocabulary.Operations.Spellings, "operations")}");
 }
 
 /// <summary>A word of the maker's that means nothing here; the message says what would.</summary>
-internal sealed class WrongWordException : Exception
+internal sealed class UsageException : Exception
 {
-    public WrongWordException()
+    public UsageException()
     {
     }
 
-    public WrongWordException(string message)
+    public UsageException(string message)
         : base(message)
     {
     }
 
-    public WrongWordException(string message, Exception inner)
+    public UsageException(string message, Exception inner)
         : base(message, inner)
     {
     }

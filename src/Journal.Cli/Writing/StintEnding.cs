@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Model;
@@ -39,7 +39,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         var stint = slate.Slate.Stint!;
         if (said.IsContradictory)
         {
-            throw new WrongWordException("Say one of `--at`, `--now` and `--drop`.");
+            throw new UsageException("Say one of `--at`, `--now` and `--drop`.");
         }
 
         // It can be forgotten even where its build or its part is not there any more.
@@ -65,7 +65,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
         if (time.Count > 24 * 60)
         {
-            throw new WrongWordException($"That would be {time}, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.");
+            throw new UsageException($"That would be {time}, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.");
         }
 
         var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
@@ -81,18 +81,18 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     }
 
     private Build BuildOf(Stint stint) => open.Journal.Builds.FirstOrDefault(build => build.Id.Value == stint.Build)
-        ?? throw new WrongWordException($"The stint was begun on the build `{stint.Build}`, which is not there any more, or cannot be read (`journal check` says why). Mend that, or forget the stint: `journal stint end --drop`.");
+        ?? throw new UsageException($"The stint was begun on the build `{stint.Build}`, which is not there any more, or cannot be read (`journal check` says why). Mend that, or forget the stint: `journal stint end --drop`.");
 
     private static string? PartOf(Build build, string? said, Stint stint) =>
         said is null && stint.Part is { } begun and not "whole" && !build.HasPart(new(begun))
-            ? throw new WrongWordException($"The stint was begun on the part `{begun}`, which {build.Title} has no more. Say which part it was with `--part`, or forget the stint: `journal stint end --drop`.")
+            ? throw new UsageException($"The stint was begun on the part `{begun}`, which {build.Title} has no more. Say which part it was with `--part`, or forget the stint: `journal stint end --drop`.")
             : OpenJournal.Part(build, said ?? stint.Part);
 
     private DateTimeOffset? When(Stint stint, SaidEnd said)
     {
         if (terminal.Now < stint.Began)
         {
-            throw new WrongWordException(AheadOfTheClock(stint));
+            throw new UsageException(AheadOfTheClock(stint));
         }
 
         if (said.IsOpen && !IsForgotten(stint, open.Clock, terminal.Now))
@@ -115,14 +115,14 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
     private DateTimeOffset At(Stint stint, TimeOnly at) =>
         open.Clock.Next(at, stint.Began) is var end && end <= terminal.Now ? end
-            : throw new WrongWordException($"{at.ToString("HH:mm", CultureInfo.InvariantCulture)} after the stint began is still to come; it began {Since(stint)}, and now it is {open.Clock.Time(terminal.Now)}.");
+            : throw new UsageException($"{at.ToString("HH:mm", CultureInfo.InvariantCulture)} after the stint began is still to come; it began {Since(stint)}, and now it is {open.Clock.Time(terminal.Now)}.");
 
     private SaidEnd Ask(Stint stint)
     {
         var what = $"The stint on {JobWords.Of(titles, new(stint.Build), stint.Part, stint.Operation)} began {Since(stint)} and was not ended.";
         if (!terminal.CanAsk)
         {
-            throw new WrongWordException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");
+            throw new UsageException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");
         }
 
         terminal.Complain(what);

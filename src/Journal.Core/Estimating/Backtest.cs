@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
 

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
 

@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 

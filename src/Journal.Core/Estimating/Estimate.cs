@@ -67,11 +67,11 @@ public sealed record Estimate
 
     /// <summary>The estimate of a plan.</summary>
     public static EstimateResult Of(MakerJournal journal, Plan plan, EstimateOptions options) =>
-        Estimator.Run(Undertaking.Of(plan), journal, options);
+        Estimator.Run(EstimateSubject.Of(plan), journal, options);
 
     /// <summary>The estimate of a build: what was spent so far and what is left, learning from the parts finished since its start.</summary>
     public static EstimateResult Of(MakerJournal journal, Build build, EstimateOptions options) =>
-        Estimator.Run(Undertaking.Of(journal.StoodOn(options.Today), build.Id), journal, options);
+        Estimator.Run(EstimateSubject.Of(journal.StoodOn(options.Today), build.Id), journal, options);
 }
 
 /// <summary>Hours that suffice with a chance of 10, 25, 50, 75, 80 and 90 %.</summary>

@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
 
@@ -8,7 +8,7 @@ namespace Journal.Core.Estimating;
 internal static class Estimator
 {
     /// <summary>The whole way from what was asked to the figures.</summary>
-    public static EstimateResult Run(Undertaking asked, MakerJournal journal, EstimateOptions options)
+    public static EstimateResult Run(EstimateSubject asked, MakerJournal journal, EstimateOptions options)
     {
         var history = History.Of(journal, options.Today);
         var faults = Faults.Of(asked, journal, history, options);

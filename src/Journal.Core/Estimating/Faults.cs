@@ -7,7 +7,7 @@ namespace Journal.Core.Estimating;
 internal static class Faults
 {
     /// <summary>Every fault, in the order of the parts list.</summary>
-    public static IReadOnlyList<EstimateFault> Of(Undertaking asked, MakerJournal journal, History history, EstimateOptions options)
+    public static IReadOnlyList<EstimateFault> Of(EstimateSubject asked, MakerJournal journal, History history, EstimateOptions options)
     {
         var kept = asked.Without(options.Without);
         return
@@ -19,7 +19,7 @@ internal static class Faults
         ];
     }
 
-    private static IEnumerable<EstimateFault> OfOptions(Undertaking undertaking, EstimateOptions options)
+    private static IEnumerable<EstimateFault> OfOptions(EstimateSubject undertaking, EstimateOptions options)
     {
         if (options.Draws < 100)
         {
@@ -41,7 +41,7 @@ internal static class Faults
         }
     }
 
-    private static IEnumerable<EstimateFault> OfList(Undertaking undertaking)
+    private static IEnumerable<EstimateFault> OfList(EstimateSubject undertaking)
     {
         if (undertaking.IsFinished)
         {
@@ -84,7 +84,7 @@ internal static class Faults
     }
 
     // With neither guess nor history an estimate would be invented.
-    private static IEnumerable<EstimateFault> OfGround(Undertaking undertaking, History history)
+    private static IEnumerable<EstimateFault> OfGround(EstimateSubject undertaking, History history)
     {
         List<Part> bare = [.. undertaking.Open.Where(part => part.CurrentGuess is null)];
         if (history.Parts.Count == 0 && bare.Count > 0)

@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Model;
 
 namespace Journal.Core.Estimating;
@@ -24,7 +24,7 @@ internal sealed record Finish
     public required IReadOnlyList<string> Remarks { get; init; }
 
     /// <summary>Reckons from the totals of the draws.</summary>
-    public static Finish Of(Undertaking undertaking, MakerJournal journal, double[] totals, EstimateOptions options)
+    public static Finish Of(EstimateSubject undertaking, MakerJournal journal, double[] totals, EstimateOptions options)
     {
         var asked = options.Start ?? undertaking.Start ?? options.Today;
         var start = asked < options.Today ? options.Today : asked;
@@ -54,5 +54,5 @@ internal sealed record Finish
     }
 
     private static DateOnly? By(DateOnly[] days, double share) =>
-        Chance.Quantiles.FirstReaching<DateOnly>(days, share) is var day && day == DateOnly.MaxValue ? null : day;
+        Statistics.Quantiles.FirstReaching<DateOnly>(days, share) is var day && day == DateOnly.MaxValue ? null : day;
 }

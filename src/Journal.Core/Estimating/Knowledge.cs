@@ -21,7 +21,7 @@ internal sealed record Knowledge
     /// Learns from the history. The parts of a build under way speak of its own luck when there are enough others to know
     /// the habit from; else they are what the habit is learned from.
     /// </summary>
-    public static Knowledge Of(Undertaking undertaking, History history)
+    public static Knowledge Of(EstimateSubject undertaking, History history)
     {
         List<HistoryPart> own = [.. history.Parts.Where(part => part.Ref.Build == undertaking.Build)];
         if (own.Count == 0)

@@ -13,7 +13,7 @@ internal sealed record PartsToCome(
     double[] Totals)
 {
     public static PartsToCome Of(
-        Undertaking undertaking,
+        EstimateSubject undertaking,
         Knowledge knowledge,
         IReadOnlyList<OpenPart> open,
         IReadOnlyList<double[]> hours,
@@ -30,7 +30,7 @@ internal sealed record PartsToCome(
     }
 
     // A part not begun is log-normal, exactly; of one begun the draws tell.
-    private static PartEstimate Estimated(OpenPart open, double[] draws, Knowledge knowledge, Undertaking undertaking)
+    private static PartEstimate Estimated(OpenPart open, double[] draws, Knowledge knowledge, EstimateSubject undertaking)
     {
         var (part, outlook, basis) = (open.Part, open.Outlook, open.Basis(knowledge));
         if (outlook.Spent == 0)
@@ -67,7 +67,7 @@ internal sealed record PartsToCome(
 internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
 {
     /// <summary>The parts of an undertaking still to make, in the order of its list.</summary>
-    public static IReadOnlyList<OpenPart> Of(Undertaking undertaking, Knowledge knowledge) =>
+    public static IReadOnlyList<OpenPart> Of(EstimateSubject undertaking, Knowledge knowledge) =>
     [
         .. from part in undertaking.Open
            let planned = knowledge.Planned(part, undertaking.SpentOn(part.Id))

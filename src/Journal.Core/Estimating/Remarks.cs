@@ -7,7 +7,7 @@ namespace Journal.Core.Estimating;
 public static class Remarks
 {
     /// <summary>About the history and the list, in the order of their weight.</summary>
-    internal static IEnumerable<string> On(Undertaking undertaking, Knowledge knowledge)
+    internal static IEnumerable<string> On(EstimateSubject undertaking, Knowledge knowledge)
     {
         List<Part> open = [.. undertaking.Open];
         if (open.Count > 0 && Thin(open, knowledge) is { } thin)

@@ -1,3 +1,5 @@
+using Journal.Core.Model;
+
 namespace Journal.Core.Estimating;
 
 /// <summary>Where the uncertainty of a total comes from.</summary>

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
 
@@ -11,7 +11,7 @@ namespace Journal.Core.Estimating;
 internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
 {
     /// <summary>The outlooks on the guesses for the whole: each is forecast like a part with a guess, by the same habit.</summary>
-    public static IReadOnlyList<Outlook> Guesses(Undertaking undertaking, Knowledge knowledge) =>
+    public static IReadOnlyList<Outlook> Guesses(EstimateSubject undertaking, Knowledge knowledge) =>
     [
         .. Guessed(undertaking).Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
         {
@@ -20,7 +20,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
     ];
 
     public static WholeToCome Of(
-        Undertaking undertaking,
+        EstimateSubject undertaking,
         Knowledge knowledge,
         IReadOnlyList<Outlook> guesses,
         IReadOnlyList<double[]> hours,
@@ -30,11 +30,11 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         : WholeShare.Of(knowledge.History) is { } share && parts.Totals.Min() > 0 ? FromShare(undertaking, share, parts, options)
         : Nothing(undertaking, options);
 
-    private static List<KeyValuePair<Id<Operation>, Minutes>> Guessed(Undertaking undertaking) =>
+    private static List<KeyValuePair<Id<Operation>, Minutes>> Guessed(EstimateSubject undertaking) =>
         [.. undertaking.Whole.Where(guess => guess.Value > Minutes.Zero)];
 
     private static WholeToCome FromGuesses(
-        Undertaking undertaking,
+        EstimateSubject undertaking,
         Knowledge knowledge,
         IReadOnlyList<Outlook> outlooks,
         IReadOnlyList<double[]> hours,
@@ -51,7 +51,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         return new(Ranged(totals, Basis.OfGuess(words, isSecond: false, ratio, knowledge.Maker)), totals);
     }
 
-    private static WholeToCome FromShare(Undertaking undertaking, WholeShare share, PartsToCome parts, EstimateOptions options)
+    private static WholeToCome FromShare(EstimateSubject undertaking, WholeShare share, PartsToCome parts, EstimateOptions options)
     {
         double[] middles = [.. parts.Totals.Select(hours => SameEverywhere.Ln(hours * share.Share))];
         var hours = Draws.About("whole", middles, share.Spread, undertaking.SpentOnWhole.Values.Sum().InHours, options.Seed);
@@ -61,7 +61,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         return new(Ranged(hours, basis), hours);
     }
 
-    private static WholeToCome Nothing(Undertaking undertaking, EstimateOptions options)
+    private static WholeToCome Nothing(EstimateSubject undertaking, EstimateOptions options)
     {
         var spent = undertaking.SpentOnWhole.Values.Sum();
         var taken = spent == Minutes.Zero ? (double?)null : Rounded.Hours(spent.InHours);

@@ -1,5 +1,4 @@
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Figures;
@@ -18,19 +17,19 @@ public static class Cautions
     /// <summary>How many lines an entry has room for.</summary>
     public const int Few = 3;
 
-    private static readonly Caution[] MostUrgentFirst = [.. CautionReader.Shared.OrderBy(caution => caution.Kind == CautionKind.Other)];
+    private static readonly Caution[] MostUrgentFirst = [.. CautionLoader.Shared.OrderBy(caution => caution.Kind == CautionKind.Other)];
 
-    private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionReader.Shared
+    private static readonly ILookup<Id<Operation>, Caution> OfOperation = CautionLoader.Shared
         .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
 
     // The rule taken apart: what calls for a caution is an operation, a material, or one of each.
-    private static readonly ILookup<Id<Operation>, Caution> ByOperation = CautionReader.Shared.Where(caution => caution.Materials.Count == 0)
+    private static readonly ILookup<Id<Operation>, Caution> ByOperation = CautionLoader.Shared.Where(caution => caution.Materials.Count == 0)
         .SelectMany(caution => caution.Operations, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
 
-    private static readonly ILookup<Id<MaterialFamily>, Caution> ByMaterial = CautionReader.Shared.Where(caution => caution.Operations.Count == 0)
+    private static readonly ILookup<Id<MaterialFamily>, Caution> ByMaterial = CautionLoader.Shared.Where(caution => caution.Operations.Count == 0)
         .SelectMany(caution => caution.Materials, (caution, id) => (id, caution)).ToLookup(pair => pair.id, pair => pair.caution);
 
-    private static readonly ILookup<(Id<Operation>, Id<MaterialFamily>), Caution> ByBoth = CautionReader.Shared
+    private static readonly ILookup<(Id<Operation>, Id<MaterialFamily>), Caution> ByBoth = CautionLoader.Shared
         .SelectMany(caution => caution.Operations.SelectMany(operation => caution.Materials, (operation, material) => (Key: (operation, material), caution)))
         .ToLookup(pair => pair.Key, pair => pair.caution);
 
@@ -39,7 +38,7 @@ public static class Cautions
     /// <param name="texts">What was written about it.</param>
     public static IReadOnlyList<Caution> For(IEnumerable<CautionedWork> work, params IEnumerable<string> texts)
     {
-        var called = CautionReader.SharedWords.In(texts);
+        var called = CautionLoader.SharedWords.In(texts);
         foreach (var one in work)
         {
             foreach (var material in one.Materials)

@@ -1,5 +1,4 @@
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Figures;
 

@@ -58,7 +58,7 @@ public sealed class LessonsToRead
     public IReadOnlyList<LessonToRead> Ranked(JobToCome job)
     {
         var asked = Asked(job);
-        var whole = asked.Sum(wish => wish.Rarity);
+        var whole = asked.Sum(subject => subject.Rarity);
         if (whole <= 0)
         {
             return [];
@@ -77,44 +77,44 @@ public sealed class LessonsToRead
     }
 
     // Null where it is about another job.
-    private static LessonToRead? Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Wish> asked, double whole)
+    private static LessonToRead? Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Subject> asked, double whole)
     {
-        var shared = asked.Select(wish => (Wish: wish, Share: wish.IsShared(lesson) ? 1 : wish.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
-        var nearness = shared.Sum(one => one.Share * one.Wish.Rarity) / whole;
+        var shared = asked.Select(subject => (Subject: subject, Share: subject.IsShared(lesson) ? 1 : subject.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
+        var nearness = shared.Sum(one => one.Share * one.Subject.Rarity) / whole;
         if (nearness < Least)
         {
             return null;
         }
 
-        IReadOnlyList<Id<T>> Of<T>(WishKind kind) => [.. shared.Where(one => one.Wish.Kind == kind && one.Share == 1).Select(one => new Id<T>(one.Wish.Id))];
-        var parts = Of<Part>(WishKind.Part).ToHashSet();
+        IReadOnlyList<Id<T>> Of<T>(SubjectKind kind) => [.. shared.Where(one => one.Subject.Kind == kind && one.Share == 1).Select(one => new Id<T>(one.Subject.Id))];
+        var parts = Of<Part>(SubjectKind.Part).ToHashSet();
         return new LessonToRead(
             lesson,
             nearness,
-            Of<Operation>(WishKind.Operation),
-            Of<MaterialFamily>(WishKind.Material),
+            Of<Operation>(SubjectKind.Operation),
+            Of<MaterialFamily>(SubjectKind.Material),
             [.. lesson.On.Parts.Where(part => parts.Contains(part.Part))],
-            Of<Tool>(WishKind.Tool),
-            [.. shared.Where(one => one.Share < 1).Select(one => one.Wish.Id)]);
+            Of<Tool>(SubjectKind.Tool),
+            [.. shared.Where(one => one.Share < 1).Select(one => one.Subject.Id)]);
     }
 
     // A part or tool that no lesson knows yet is left out: the rest of the job still has its lessons. An operation or a material
     // that none knows stays in, so that what is near in nothing else does not come up.
-    private List<Wish> Asked(JobToCome job)
+    private List<Subject> Asked(JobToCome job)
     {
-        IEnumerable<(WishKind Kind, string Id)> wishes =
+        IEnumerable<(SubjectKind Kind, string Id)> subjects =
         [
-            .. job.Operations.Distinct().Select(id => (WishKind.Operation, id.Value)),
-            .. job.Materials.Distinct().Select(id => (WishKind.Material, id.Value)),
-            .. job.Parts.Distinct().Select(id => (WishKind.Part, id.Value)),
-            .. job.Tools.Distinct().Select(id => (WishKind.Tool, id.Value)),
+            .. job.Operations.Distinct().Select(id => (SubjectKind.Operation, id.Value)),
+            .. job.Materials.Distinct().Select(id => (SubjectKind.Material, id.Value)),
+            .. job.Parts.Distinct().Select(id => (SubjectKind.Part, id.Value)),
+            .. job.Tools.Distinct().Select(id => (SubjectKind.Tool, id.Value)),
         ];
-        List<Wish> all = [.. wishes.Select(wish => Wish.Of(wish.Kind, wish.Id, lessons.Select(one => one.Lesson)))];
-        var known = all.Where(wish => wish.IsKnown || wish.Kind is WishKind.Operation or WishKind.Material).ToList();
+        List<Subject> all = [.. subjects.Select(subject => Subject.Of(subject.Kind, subject.Id, lessons.Select(one => one.Lesson)))];
+        var known = all.Where(subject => subject.IsKnown || subject.Kind is SubjectKind.Operation or SubjectKind.Material).ToList();
         return known.Count > 0 ? known : all;
     }
 
-    private enum WishKind
+    private enum SubjectKind
     {
         Operation,
         Material,
@@ -122,21 +122,21 @@ public sealed class LessonsToRead
         Tool,
     }
 
-    private sealed record Wish(WishKind Kind, string Id, IReadOnlyList<string> Words, bool IsKnown, double Rarity)
+    private sealed record Subject(SubjectKind Kind, string Id, IReadOnlyList<string> Words, bool IsKnown, double Rarity)
     {
-        public static Wish Of(WishKind kind, string id, IEnumerable<LessonFigure> lessons)
+        public static Subject Of(SubjectKind kind, string id, IEnumerable<LessonFigure> lessons)
         {
             // A part's name is a common word of the shop as often as not: only having worked on it counts.
-            var wish = new Wish(kind, id, kind == WishKind.Part ? [] : [.. TextWords.Of(id)], IsKnown: false, Rarity: 0);
-            var (all, having) = lessons.Aggregate((All: 0, Having: 0), (sum, lesson) => (sum.All + 1, sum.Having + (wish.IsShared(lesson) ? 1 : 0)));
-            return wish with { IsKnown = having > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
+            var subject = new Subject(kind, id, kind == SubjectKind.Part ? [] : [.. TextWords.Of(id)], IsKnown: false, Rarity: 0);
+            var (all, having) = lessons.Aggregate((All: 0, Having: 0), (sum, lesson) => (sum.All + 1, sum.Having + (subject.IsShared(lesson) ? 1 : 0)));
+            return subject with { IsKnown = having > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
         }
 
         public bool IsShared(LessonFigure lesson) => Kind switch
         {
-            WishKind.Operation => lesson.On.Operations.Any(id => id.Value == Id),
-            WishKind.Material => lesson.On.Materials.Any(material => material.Family.Value == Id),
-            WishKind.Part => lesson.On.Parts.Any(part => part.Part.Value == Id),
+            SubjectKind.Operation => lesson.On.Operations.Any(id => id.Value == Id),
+            SubjectKind.Material => lesson.On.Materials.Any(material => material.Family.Value == Id),
+            SubjectKind.Part => lesson.On.Parts.Any(part => part.Part.Value == Id),
             _ => lesson.On.Tools.Any(id => id.Value == Id),
         };
 

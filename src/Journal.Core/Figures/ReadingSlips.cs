@@ -1,4 +1,5 @@
 using System.Globalization;
+using Journal.Core.Model;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Figures;

@@ -53,7 +53,7 @@ internal static class SettingSums
                 return null;
             }
 
-            if (!Length.TryParse(text, build.Units, out var length, out var fault))
+            if (!LengthText.TryParse(text, build.Units, out var length, out var fault))
             {
                 findings.Add(new(setting.Place, key, fault));
                 return null;

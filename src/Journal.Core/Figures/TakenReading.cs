@@ -107,7 +107,7 @@ internal static class TakenReadings
             return null;
         }
 
-        if (!Length.TryParse(reading.Actual!, requirement?.Unit ?? build.Units, out var actual, out var fault))
+        if (!LengthText.TryParse(reading.Actual!, requirement?.Unit ?? build.Units, out var actual, out var fault))
         {
             findings.Add(new(reading.Place, "actual", fault));
             return null;

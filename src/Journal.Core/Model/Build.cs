@@ -1,5 +1,3 @@
-using Journal.Core.Trade;
-
 namespace Journal.Core.Model;
 
 /// <summary>Where a build stands.</summary>

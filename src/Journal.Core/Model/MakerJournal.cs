@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Model;
 

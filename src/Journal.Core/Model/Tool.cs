@@ -1,5 +1,3 @@
-using Journal.Core.Trade;
-
 namespace Journal.Core.Model;
 
 /// <summary>How a tool came to the shop.</summary>

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Journal.Core.Model;
 
 namespace Journal.Core.Trade;
 

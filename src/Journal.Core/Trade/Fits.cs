@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
+using Journal.Core.Model;
 
 namespace Journal.Core.Trade;
 

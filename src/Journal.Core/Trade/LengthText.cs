@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Journal.Core.Model;
 
 namespace Journal.Core.Trade;
 
@@ -10,10 +11,10 @@ namespace Journal.Core.Trade;
 internal readonly record struct Measure(decimal Value, LengthUnit? Unit, bool IsFraction, int Start);
 
 /// <summary>Lengths as the maker writes them.</summary>
-internal static class LengthText
+public static class LengthText
 {
     /// <summary>Longer texts are no lengths, requirements or feeds.</summary>
-    public const int Longest = 100;
+    internal const int Longest = 100;
 
     private const int MostDecimals = 12;
     private const decimal Limit = 1_000_000;
@@ -33,7 +34,14 @@ internal static class LengthText
         ("thous", LengthUnit.Inch, 0.001m), ("thou", LengthUnit.Inch, 0.001m),
     ];
 
-    /// <summary>Reads a length and nothing else.</summary>
+    /// <summary>
+    /// Reads <c>12</c>, <c>12.5 mm</c>, <c>1/2 in</c>, <c>1-1/8"</c>, <c>12 thou</c>, <c>20 µm</c>. A bare number takes the
+    /// unit of the drawing; a bare fraction only where the drawing is in inches.
+    /// </summary>
+    /// <param name="text">What the maker wrote.</param>
+    /// <param name="defaultUnit">The unit of the drawing.</param>
+    /// <param name="length">The length, below a kilometre and with at most 12 decimals.</param>
+    /// <param name="fault">What is wrong where it is not a length.</param>
     public static bool TryParse(string text, LengthUnit defaultUnit, out Length length, [NotNullWhen(false)] out Fault? fault)
     {
         length = default;
@@ -53,8 +61,23 @@ internal static class LengthText
         return true;
     }
 
+    /// <summary>Reads a length that belongs to no drawing, so that its unit must stand behind it.</summary>
+    /// <param name="text">What the maker wrote.</param>
+    /// <param name="length">The length.</param>
+    /// <param name="fault">What is wrong where it is not a length, or has no unit.</param>
+    public static bool TryParse(string text, out Length length, [NotNullWhen(false)] out Fault? fault)
+    {
+        // A length whose unit changes with the drawing has none of its own.
+        if (TryParse(text, LengthUnit.Inch, out length, out fault) && TryParse(text, LengthUnit.Millimetre, out var same, out fault) && same.Unit != length.Unit)
+        {
+            fault = new(FaultCode.MissingUnit, "The unit is missing.", "Write it behind the number: `0.01 mm`, `0.0005 in`.", 0);
+        }
+
+        return fault is null;
+    }
+
     /// <summary>Starts to read a text that is neither empty nor overlong.</summary>
-    public static bool TryBegin(string text, out Cursor cursor, [NotNullWhen(false)] out Fault? fault)
+    internal static bool TryBegin(string text, out Cursor cursor, [NotNullWhen(false)] out Fault? fault)
     {
         cursor = new Cursor(text.Length > Longest ? "" : text);
         cursor.SkipBlanks();
@@ -70,7 +93,7 @@ internal static class LengthText
     }
 
     /// <summary>Ends reading: only blanks may be left.</summary>
-    public static bool TryEnd(Cursor cursor, [NotNullWhen(false)] out Fault? fault)
+    internal static bool TryEnd(Cursor cursor, [NotNullWhen(false)] out Fault? fault)
     {
         cursor.SkipBlanks();
         fault = cursor.AtEnd
@@ -84,7 +107,7 @@ internal static class LengthText
     }
 
     /// <summary>Takes a number or fraction and the unit behind it.</summary>
-    public static bool TryTake(Cursor cursor, out Measure measure, [NotNullWhen(false)] out Fault? fault)
+    internal static bool TryTake(Cursor cursor, out Measure measure, [NotNullWhen(false)] out Fault? fault)
     {
         measure = default;
         cursor.SkipBlanks();
@@ -106,7 +129,7 @@ internal static class LengthText
     }
 
     /// <summary>Gives a measure the unit that it was written with, else the drawing's.</summary>
-    public static bool TryGiveUnit(Measure measure, LengthUnit defaultUnit, out Length length, [NotNullWhen(false)] out Fault? fault)
+    internal static bool TryGiveUnit(Measure measure, LengthUnit defaultUnit, out Length length, [NotNullWhen(false)] out Fault? fault)
     {
         length = new(measure.Value, measure.Unit ?? defaultUnit);
         fault = measure.IsFraction && measure.Unit is null && defaultUnit == LengthUnit.Millimetre

@@ -1,3 +1,5 @@
+using Journal.Core.Model;
+
 namespace Journal.Core.Trade;
 
 /// <summary>How much metal comes off.</summary>

@@ -1,3 +1,5 @@
+using Journal.Core.Model;
+
 namespace Journal.Core.Trade;
 
 /// <summary>A screw thread that a drawing asks for. A gauge decides whether it is right, not this table.</summary>

@@ -1,3 +1,5 @@
+using Journal.Core.Model;
+
 namespace Journal.Core.Trade;
 
 /// <summary>How fast the cutting edge meets the work.</summary>

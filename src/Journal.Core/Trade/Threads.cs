@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Journal.Core.Model;
 
 namespace Journal.Core.Trade;
 

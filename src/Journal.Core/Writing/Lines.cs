@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Core.Reading.Files;
+using Journal.Core.Parsing.Files;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Yaml;

@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Yaml;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Writing;
 

@@ -26,10 +26,10 @@ internal static class BacktestChart
         id,
         title,
         forecasts.Count == 0 ? Picture.Instead("Too little finished work to try the method on.") : DrawAll(id, title, description, forecasts),
-        forecasts.Count == 0 ? Html.Empty : Key(forecasts),
+        forecasts.Count == 0 ? SafeHtml.Empty : Key(forecasts),
         Table(forecasts, what));
 
-    private static Html DrawAll(string id, string title, string description, IReadOnlyList<ForecastAndTaken> forecasts)
+    private static SafeHtml DrawAll(string id, string title, string description, IReadOnlyList<ForecastAndTaken> forecasts)
     {
         var fold = Fold<ForecastAndTaken>.Latest(forecasts);
         var greatest = 1.02 * Math.Max(fold.Shown.Max(forecast => Math.Max(forecast.P90.Count, forecast.Taken.Count)), 1);
@@ -61,7 +61,7 @@ internal static class BacktestChart
         }
     }
 
-    private static Html Key(IReadOnlyList<ForecastAndTaken> forecasts) => new(
+    private static SafeHtml Key(IReadOnlyList<ForecastAndTaken> forecasts) => new(
         $"<p class=\"key\"><span>{ChartText.Count(forecasts.Count(forecast => forecast.Held))} of {ChartText.Count(forecasts.Count)} fell in their range; 8 in 10 should. " +
         "Line: the range forecast. Heavy stroke: as likely over as under. Dot: hours taken, within. Lozenge: outside.</span></p>");
 

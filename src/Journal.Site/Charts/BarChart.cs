@@ -24,10 +24,10 @@ internal static class BarChart
         id,
         title,
         bars.Count == 0 ? Picture.Instead("No hours yet.") : DrawBars(id, title, description, bars),
-        Html.Empty,
+        SafeHtml.Empty,
         Table(bars, what));
 
-    private static Html DrawBars(string id, string title, string description, IReadOnlyList<Bar> bars)
+    private static SafeHtml DrawBars(string id, string title, string description, IReadOnlyList<Bar> bars)
     {
         var fold = Fold<Bar>.Greatest(bars, bar => bar.Time.Count);
         var greatest = Math.Max(fold.Shown.Max(bar => bar.Time.Count), 1);

@@ -51,7 +51,7 @@ internal static class ChartText
     /// A text made fit for SVG. XML 1.0 (section 2.2) has no room for control characters, however escaped, and one
     /// that turns the writing direction would turn our figures with it; a maker misses neither.
     /// </summary>
-    public static string Escape(string text) => Html.Escape(string.Concat(text.Select(Fit)));
+    public static string Escape(string text) => SafeHtml.Escape(string.Concat(text.Select(Fit)));
 
     private static string Fit(char character) => CharUnicodeInfo.GetUnicodeCategory(character) switch
     {

@@ -8,7 +8,7 @@ namespace Journal.Site.Charts;
 /// <param name="Svg">The picture, without styles of its own: the page's classes colour it.</param>
 /// <param name="Key">What stands under the picture, such as the list of numbered milestones; may be empty.</param>
 /// <param name="Table">The figures.</param>
-public sealed record ChartView(string Id, string Title, Html Svg, Html Key, ChartTable Table);
+public sealed record ChartView(string Id, string Title, SafeHtml Svg, SafeHtml Key, ChartTable Table);
 
 /// <summary>The figures of a chart. The first column heads its row; the others are right-aligned numbers.</summary>
 public sealed record ChartTable(IReadOnlyList<string> Columns, IReadOnlyList<ChartRow> Rows, ChartRow? Total = null);

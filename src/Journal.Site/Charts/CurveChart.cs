@@ -46,7 +46,7 @@ internal static class CurveChart
             id,
             title,
             picture.Finish(title, description, Base + 24),
-            Html.Empty,
+            SafeHtml.Empty,
             Table("Hours at most", chances.Select(chance => (chance.Share, ChartText.Measure(Math.Round(chance.Hours, 1), "h")))));
     }
 
@@ -71,12 +71,12 @@ internal static class CurveChart
             id,
             title,
             picture.Finish(title, description, Base + CalendarScale.AxisHeight + 8),
-            Html.Empty,
+            SafeHtml.Empty,
             Table("Done by", chances.Select(chance => (chance.Share, ChartText.Date(chance.Day)))));
     }
 
     private static ChartView Nothing(string id, string title, string what) =>
-        new(id, title, Picture.Instead("Too little history for a range yet."), Html.Empty, Table(what, []));
+        new(id, title, Picture.Instead("Too little history for a range yet."), SafeHtml.Empty, Table(what, []));
 
     /// <summary>A day is done only when it is over, so a place between two days counts for the later one.</summary>
     private static DateOnly Day(double number) => DateOnly.FromDayNumber((int)Math.Ceiling(number));

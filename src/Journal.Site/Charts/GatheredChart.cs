@@ -29,10 +29,10 @@ internal static class GatheredChart
         id,
         title,
         days.Count == 0 ? Picture.Instead("No hours yet.") : DrawCurve(id, title, description, days, milestones),
-        days.Count == 0 ? Html.Empty : MilestoneMark.Key(milestones, root),
+        days.Count == 0 ? SafeHtml.Empty : MilestoneMark.Key(milestones, root),
         Table(days));
 
-    private static Html DrawCurve(string id, string title, string description, IReadOnlyList<GatheredHours> days, IReadOnlyList<MilestoneMark> milestones)
+    private static SafeHtml DrawCurve(string id, string title, string description, IReadOnlyList<GatheredHours> days, IReadOnlyList<MilestoneMark> milestones)
     {
         var calendar = Calendar(days, milestones);
         var hours = EvenScale.Between(0, days[^1].Total.InHours, MostLines);

@@ -24,10 +24,10 @@ internal static class GuessChart
         id,
         title,
         items.Count == 0 ? Picture.Instead("No hours to compare with a guess yet.") : DrawAll(id, title, description, items),
-        Html.Empty,
+        SafeHtml.Empty,
         Table(items, what));
 
-    private static Html DrawAll(string id, string title, string description, IReadOnlyList<TakenAndGuess> items)
+    private static SafeHtml DrawAll(string id, string title, string description, IReadOnlyList<TakenAndGuess> items)
     {
         var fold = Fold<TakenAndGuess>.Greatest(items, Longest);
         var greatest = Math.Max(fold.Shown.Max(Longest), 1);

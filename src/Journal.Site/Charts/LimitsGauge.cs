@@ -18,11 +18,11 @@ internal static class LimitsGauge
     /// <param name="nominal">The nominal size; null where none is given.</param>
     /// <param name="greatest">The greatest size allowed; null where only a least is given.</param>
     /// <param name="actual">The size measured, all in one unit.</param>
-    public static Html Draw(decimal? least, decimal? nominal, decimal? greatest, decimal actual)
+    public static SafeHtml Draw(decimal? least, decimal? nominal, decimal? greatest, decimal actual)
     {
         if (least is null && greatest is null)
         {
-            return Html.Empty;
+            return SafeHtml.Empty;
         }
 
         var scale = Scale.Of(least, nominal, greatest, actual);
@@ -30,7 +30,7 @@ internal static class LimitsGauge
         var to = greatest is null ? 100 : ZoneTo;
         var isOutside = actual < least || actual > greatest;
         var nominalAt = nominal is { } size ? scale.At(size) : -1;
-        return new Html(
+        return new SafeHtml(
             "<svg class=\"limits\" viewBox=\"0 0 100 16\" aria-hidden=\"true\">" +
             $"<rect x=\"{Px(from)}\" y=\"3\" width=\"{Px(to - from)}\" height=\"10\"/>" +
             "<line x1=\"0\" x2=\"100\" y1=\"8\" y2=\"8\"/>" +

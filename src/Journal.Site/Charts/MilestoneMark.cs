@@ -11,9 +11,9 @@ internal sealed record MilestoneMark(DateOnly Date, string Text, string? Address
     /// <summary>The numbered list under a picture.</summary>
     /// <param name="marks">The milestones, in order.</param>
     /// <param name="root">What leads from the page to the root of the site, such as <c>../</c>.</param>
-    public static Html Key(IReadOnlyList<MilestoneMark> marks, string root) => marks.Count == 0
-        ? Html.Empty
-        : new Html($"<ol class=\"key flags\">{string.Concat(marks.Select((mark, i) => mark.KeyLine(i + 1, root)))}</ol>");
+    public static SafeHtml Key(IReadOnlyList<MilestoneMark> marks, string root) => marks.Count == 0
+        ? SafeHtml.Empty
+        : new SafeHtml($"<ol class=\"key flags\">{string.Concat(marks.Select((mark, i) => mark.KeyLine(i + 1, root)))}</ol>");
 
     private string KeyLine(int number, string root)
     {

@@ -31,7 +31,7 @@ internal static class ParetoChart
         id,
         title,
         steps.Sum(step => step.Share) > 0 ? DrawSteps(id, title, description, Folded(steps)) : Picture.Instead(nothing),
-        Html.Empty,
+        SafeHtml.Empty,
         Table(steps));
 
     private static IReadOnlyList<Step> Measured(IReadOnlyList<CauseBar> causes, Func<CauseBar, int> measure, Func<CauseBar, string> figure)
@@ -59,7 +59,7 @@ internal static class ParetoChart
         return [.. fold.Shown, new Step(rest, ChartText.PerCent(share), share, 1)];
     }
 
-    private static Html DrawSteps(string id, string title, string description, IReadOnlyList<Step> steps)
+    private static SafeHtml DrawSteps(string id, string title, string description, IReadOnlyList<Step> steps)
     {
         var rows = LabelRow.Stack(steps, step => $"{step.Cause.Label} · {step.Figure}", _ => "", _ => RowHeight, Top);
         var bottom = rows[^1].Bottom;

@@ -49,11 +49,11 @@ internal static class PartsTimelineChart
             id,
             title,
             isBegun ? DrawParts(id, title, description, parts, idle, milestones) : Picture.Instead("No part is begun yet."),
-            isBegun ? MilestoneMark.Key(milestones, root) : Html.Empty,
+            isBegun ? MilestoneMark.Key(milestones, root) : SafeHtml.Empty,
             Table(parts));
     }
 
-    private static Html DrawParts(
+    private static SafeHtml DrawParts(
         string id, string title, string description, IReadOnlyList<PartDays> parts, IReadOnlyList<DateRange> idle, IReadOnlyList<MilestoneMark> milestones)
     {
         var fold = Fold<PartDays>.Greatest(parts, part => Total(part).Count);

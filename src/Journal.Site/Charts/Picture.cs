@@ -17,7 +17,7 @@ internal sealed class Picture(string id)
     private bool _hasArrows;
 
     /// <summary>What stands where there is nothing to draw.</summary>
-    public static Html Instead(string sentence) => new($"<p class=\"note\">{ChartText.Escape(sentence)}</p>");
+    public static SafeHtml Instead(string sentence) => new($"<p class=\"note\">{ChartText.Escape(sentence)}</p>");
 
     /// <summary>A line of lettering; the classes <c>middle</c> and <c>end</c> set what stands at its place.</summary>
     public void Text(string classes, double x, double y, string text, double dx = 0) =>
@@ -81,7 +81,7 @@ internal sealed class Picture(string id)
     }
 
     /// <summary>The picture, its title and description read out in its place (WAI-ARIA 1.2, <c>img</c>).</summary>
-    public Html Finish(string title, string description, double height) => new(
+    public SafeHtml Finish(string title, string description, double height) => new(
         $"<svg role=\"img\" aria-labelledby=\"{_id}-title {_id}-desc\" width=\"100%\" height=\"{Px(height)}\">\n" +
         $"<title id=\"{_id}-title\">{ChartText.Escape(title)}</title><desc id=\"{_id}-desc\">{ChartText.Escape(description)}</desc>\n" +
         $"{Definitions()}{_body}</svg>");

@@ -22,7 +22,7 @@ internal static class RangeChart
         id,
         title,
         ranges.Count == 0 ? Picture.Instead("Nothing to estimate yet.") : DrawAll(id, title, description, ranges),
-        ranges.Count == 0 ? Html.Empty : Key(ranges),
+        ranges.Count == 0 ? SafeHtml.Empty : Key(ranges),
         Table(ranges));
 
     /// <summary>A range: a line from the tenth to the ninetieth in a hundred, a heavy stroke as likely over as under.</summary>
@@ -35,7 +35,7 @@ internal static class RangeChart
         picture.Upright("mid", p50, middle - 9, middle + 9);
     }
 
-    private static Html DrawAll(string id, string title, string description, IReadOnlyList<HoursRange> ranges)
+    private static SafeHtml DrawAll(string id, string title, string description, IReadOnlyList<HoursRange> ranges)
     {
         var fold = Fold<HoursRange>.Greatest(ranges, range => range.P50.Count);
         var greatest = 1.02 * Math.Max(fold.Shown.Max(range => Math.Max(range.P90.Count, range.Guess?.Count ?? 0)), 1);
@@ -61,7 +61,7 @@ internal static class RangeChart
         return picture.Finish(title, description, rows[^1].Bottom + fold.DrawRest(picture, rows[^1].Bottom));
     }
 
-    private static Html Key(IReadOnlyList<HoursRange> ranges) => new(
+    private static SafeHtml Key(IReadOnlyList<HoursRange> ranges) => new(
         "<p class=\"key\"><span>Line: 8 in 10 fall within. Heavy stroke: as likely over as under." +
         (ranges.Any(range => range.Guess is not null) ? " Lozenge: own guess." : "") + "</span></p>");
 

@@ -25,11 +25,11 @@ internal static class SpeedRangeChart
             id,
             title,
             tried.Count == 0 ? Picture.Instead("No speeds written down yet.") : DrawAll(id, title, description, tried),
-            tried.Count == 0 ? Html.Empty : new Html("<p class=\"key\"><span>Dot: worked. Lozenge: chattered, or failed otherwise. Band: from the slowest that worked to the fastest.</span></p>"),
+            tried.Count == 0 ? SafeHtml.Empty : new SafeHtml("<p class=\"key\"><span>Dot: worked. Lozenge: chattered, or failed otherwise. Band: from the slowest that worked to the fastest.</span></p>"),
             Table(speeds));
     }
 
-    private static Html DrawAll(string id, string title, string description, IReadOnlyList<SpeedsTried> speeds)
+    private static SafeHtml DrawAll(string id, string title, string description, IReadOnlyList<SpeedsTried> speeds)
     {
         var fold = Fold<SpeedsTried>.Greatest(speeds, row => row.Worked.Count + row.Chattered.Count);
         var scale = EvenScale.Between(0, fold.Shown.SelectMany(row => row.Worked.Concat(row.Chattered)).Max(), MostSteps);

@@ -10,9 +10,9 @@ internal static class AtomFeed
 {
     private static readonly DateTimeOffset Never = new(1970, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
-    public static byte[] Of(Book book, IReadOnlyList<FeedEntry> entries)
+    public static byte[] Of(SiteFigures figures, IReadOnlyList<FeedEntry> entries)
     {
-        var journal = book.Journal;
+        var journal = figures.Journal;
         var feed = new SyndicationFeed(entries.Select(Item))
         {
             Id = FeedEntry.IdOf(journal, "feed").ToString(),

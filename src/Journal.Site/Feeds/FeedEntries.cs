@@ -16,30 +16,30 @@ namespace Journal.Site.Feeds;
 /// <param name="Ref">The entry.</param>
 /// <param name="Answers">Where the links and pictures of the text lead from its page.</param>
 internal sealed record FeedEntry(
-    Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, Html Content, EntryRef Ref, TextAnswers Answers)
+    Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, SafeHtml Content, EntryRef Ref, TextAnswers Answers)
 {
     private const int MostEntries = 30;
 
-    public static IReadOnlyList<FeedEntry> Latest(Book book) =>
+    public static IReadOnlyList<FeedEntry> Latest(SiteFigures figures) =>
     [
-        .. book.ShownEntries.OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(MostEntries).Select(entry => Of(book, entry)),
+        .. figures.ShownEntries.OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(MostEntries).Select(entry => Of(figures, entry)),
     ];
 
     public static Uri IdOf(MakerJournal journal, string name) => new($"urn:uuid:{NameBasedUuid.Of(journal.Id, name)}");
 
-    private static FeedEntry Of(Book book, Entry entry)
+    private static FeedEntry Of(SiteFigures figures, Entry entry)
     {
-        var build = book.Build(entry.Build);
-        var page = EntryPage.Of(book, build, entry);
+        var build = figures.Build(entry.Build);
+        var page = EntryPage.Of(figures, build, entry);
         var address = Addresses.Of(entry.Ref);
         return new FeedEntry(
-            IdOf(book.Journal, entry.Ref.ToString()),
+            IdOf(figures.Journal, entry.Ref.ToString()),
             Unprintable.Replace(entry.Title),
             Unprintable.Replace(build.Title),
-            book.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
+            figures.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
             new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
             Unprintable.Replace(page.Frame.Description),
-            FeedText.Of(page.Prose, book.Journal.Address?.AbsoluteUri ?? ""),
+            FeedText.Of(page.Prose, figures.Journal.Address?.AbsoluteUri ?? ""),
             entry.Ref,
             ((IShowsWords)page).Words[0].Answers);
     }

@@ -18,12 +18,12 @@ internal static class FeedText
     /// <summary>The text of an entry's page. In a feed it stands at another place, so addresses are made from the root of the site.</summary>
     /// <param name="prose">As on the entry's page.</param>
     /// <param name="home">Where the site stands; empty for no absolute addresses.</param>
-    public static Html Of(Html prose, string home) => new(prose.Markup
-        .Replace("=\"../../", "=\"" + Html.Escape(home), StringComparison.Ordinal)
+    public static SafeHtml Of(SafeHtml prose, string home) => new(prose.Markup
+        .Replace("=\"../../", "=\"" + SafeHtml.Escape(home), StringComparison.Ordinal)
         .Replace(" tabindex=\"0\"", "", StringComparison.Ordinal));
 
     /// <summary>As it stands in the Atom feed.</summary>
-    public static byte[] InAtom(Html content)
+    public static byte[] InAtom(SafeHtml content)
     {
         using var bytes = new MemoryStream();
         var settings = Xml.Clone();
@@ -37,5 +37,5 @@ internal static class FeedText
     }
 
     /// <summary>As it stands in the JSON Feed.</summary>
-    public static byte[] InJson(Html content) => JsonEncodedText.Encode(content.Markup, JsonEncoder).EncodedUtf8Bytes.ToArray();
+    public static byte[] InJson(SafeHtml content) => JsonEncodedText.Encode(content.Markup, JsonEncoder).EncodedUtf8Bytes.ToArray();
 }

@@ -9,9 +9,9 @@ internal static class JsonFeed
 {
     private static readonly JsonWriterOptions Format = new() { Indented = true, NewLine = "\n", Encoder = FeedText.JsonEncoder };
 
-    public static byte[] Of(Book book, IReadOnlyList<FeedEntry> entries)
+    public static byte[] Of(SiteFigures figures, IReadOnlyList<FeedEntry> entries)
     {
-        var journal = book.Journal;
+        var journal = figures.Journal;
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Format))
         {

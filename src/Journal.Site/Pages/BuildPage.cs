@@ -1,6 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -52,15 +51,15 @@ public sealed record BuildPage(
     string? Gallery,
     string? Estimate)
 {
-    internal static BuildPage Of(Book book, Build build)
+    internal static BuildPage Of(SiteFigures figures, Build build)
     {
-        var desk = new Desk(book, Addresses.Of(build.Id));
+        var views = new SharedViews(figures, Addresses.Of(build.Id));
         var (hours, timeline, state) = (
-            book.Hours.Builds.First(one => one.Build == build.Id),
-            book.Timeline.Builds.First(one => one.Build == build.Id),
-            book.State.Builds.First(one => one.Build == build.Id));
-        var (costs, tooling) = (book.Costs.Builds.First(one => one.Build == build.Id), book.Tooling.Builds.First(one => one.Build == build.Id));
-        var shown = build.Entries.Where(book.Showing.Shows).ToList();
+            figures.Hours.Builds.First(one => one.Build == build.Id),
+            figures.Timeline.Builds.First(one => one.Build == build.Id),
+            figures.State.Builds.First(one => one.Build == build.Id));
+        var (costs, tooling) = (figures.Costs.Builds.First(one => one.Build == build.Id), figures.Tooling.Builds.First(one => one.Build == build.Id));
+        var shown = build.Entries.Where(figures.Visibility.Shows).ToList();
         var block = new TitleBlockView
         {
             Title = build.Title,
@@ -68,45 +67,45 @@ public sealed record BuildPage(
             DocumentType = "Build",
             Status = StatusWords(build.Status),
             Identification = build.Id.Value,
-            Issued = desk.LatestDate(build.Entries),
+            Issued = views.LatestDate(build.Entries),
             Sheet = Show.Number(1),
         };
         return new BuildPage(
-            desk.Frame("build", build.Title, $"{build.Title}: {Show.Count(shown.Count, "entry", "entries")}, {Show.Hours(hours.Minutes)} at the bench, {Show.Count(build.Parts.Count, "part", "parts")}.", [Desk.FrontCrumb], block),
+            views.Frame("build", build.Title, $"{build.Title}: {Show.Count(shown.Count, "entry", "entries")}, {Show.Hours(hours.Minutes)} at the bench, {Show.Count(build.Parts.Count, "part", "parts")}.", [SharedViews.FrontCrumb], block),
             KindOf(build, timeline),
             build.Status == BuildStatus.UnderWay ? null : StatusWords(build.Status),
             build.Status.ToWord(),
-            GistOf(book, build),
-            FactsOf(book, build, hours, timeline, state, costs),
-            PartsOf(book, desk, build, hours, timeline, state),
-            Show.HoursOrDash(hours.General.Minutes + HiddenMinutes(book, build, hours)),
+            GistOf(figures, build),
+            FactsOf(figures, build, hours, timeline, state, costs),
+            PartsOf(figures, views, build, hours, timeline, state),
+            Show.HoursOrDash(hours.General.Minutes + HiddenMinutes(figures, build, hours)),
             Show.Number(timeline.Parts.Sum(part => part.SetUps)),
             Show.Hours(hours.Minutes),
-            PictureOf(desk, shown),
-            state.Next is { } next && book.Showing.Shows(next.Entry) && build.Status != BuildStatus.Finished ? next.Text : null,
-            [.. state.Snags.Where(snag => book.Showing.Shows(snag.Entry)).Select(snag => new SnagView(new LinkView(snag.Snag.Text, Addresses.Of(snag.Entry)), DateView.Of(snag.Date)))],
+            PictureOf(views, shown),
+            state.Next is { } next && figures.Visibility.Shows(next.Entry) && build.Status != BuildStatus.Finished ? next.Text : null,
+            [.. state.Snags.Where(snag => figures.Visibility.Shows(snag.Entry)).Select(snag => new SnagView(new LinkView(snag.Snag.Text, Addresses.Of(snag.Entry)), DateView.Of(snag.Date)))],
             ClearedSnags(shown, state),
-            ToolLines(book, desk, tooling.Essential),
-            ToolLines(book, desk, tooling.Handy),
-            ToolLines(book, desk, tooling.Workarounds),
-            [.. tooling.Fixtures.Where(one => book.Showing.Shows(one.Tool)).Select(one => desk.ToolLine(one.Tool, FixtureWords(book, build, one)))],
-            desk.Latest(build.Entries),
-            [.. shown.Select(desk.Line)],
-            HoursByPart(book, build, hours),
-            HoursByOperation(book, "by-operation", build.Title, hours.Work),
+            ToolLines(figures, views, tooling.Essential),
+            ToolLines(figures, views, tooling.Handy),
+            ToolLines(figures, views, tooling.Workarounds),
+            [.. tooling.Fixtures.Where(one => figures.Visibility.Shows(one.Tool)).Select(one => views.ToolLine(one.Tool, FixtureWords(figures, build, one)))],
+            views.Latest(build.Entries),
+            [.. shown.Select(views.Line)],
+            HoursByPart(figures, build, hours),
+            HoursByOperation(figures, "by-operation", build.Title, hours.Work),
             HoursByKind("by-kind", build.Title, hours.Work),
-            GuessByPart(book, build, hours),
-            GatheredOf(book, desk, build.Title, timeline),
-            [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
-            [.. timeline.Trials.Where(one => book.Showing.Shows(one.Entry)).Select(one => EntryPage.TrialOf(book, one))],
-            ReadingRows.OutIn(book, build),
-            MateRows.Of(book, build),
-            [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, book.Journal.Currency)))],
-            Show.Money(costs.Total, book.Journal.Currency),
-            VideoView.Of(book, build),
-            StoryPage.HasStory(book, build) ? Addresses.Story(build.Id) : null,
-            PhotosPage.HasPhotos(book, build) ? Addresses.Photos(build.Id) : null,
-            book.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null);
+            GuessByPart(figures, build, hours),
+            GatheredOf(figures, views, build.Title, timeline),
+            [.. timeline.Milestones.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => new MilestoneView(DateView.Of(one.Date), new LinkView(one.Text, Addresses.Of(one.Entry))))],
+            [.. timeline.Trials.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => EntryPage.TrialOf(figures, one))],
+            ReadingRows.OutIn(figures, build),
+            MateRows.Of(figures, build),
+            [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, figures.Journal.Currency)))],
+            Show.Money(costs.Total, figures.Journal.Currency),
+            VideoView.Of(figures, build),
+            StoryPage.HasStory(figures, build) ? Addresses.Story(build.Id) : null,
+            PhotosPage.HasPhotos(figures, build) ? Addresses.Photos(build.Id) : null,
+            figures.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null);
     }
 
     internal static string StatusWords(BuildStatus status) => status switch
@@ -118,8 +117,8 @@ public sealed record BuildPage(
     };
 
     /// <summary>The build in a sentence: what its first milestone or story says.</summary>
-    internal static string? GistOf(Book book, Build build) =>
-        build.Entries.Where(book.Showing.Shows).Select(entry => entry.Story).FirstOrDefault(story => story is not null);
+    internal static string? GistOf(SiteFigures figures, Build build) =>
+        build.Entries.Where(figures.Visibility.Shows).Select(entry => entry.Story).FirstOrDefault(story => story is not null);
 
     internal static ChartView HoursByKind(string id, string about, Work work) => BarChart.Draw(
         id,
@@ -128,27 +127,27 @@ public sealed record BuildPage(
         [.. work.Kinds.OrderByDescending(kind => kind.Minutes).Select(kind => new Bar(KindWords(kind.What), kind.Minutes))],
         "Kind of time");
 
-    internal static ChartView HoursByOperation(Book book, string id, string about, Work work)
+    internal static ChartView HoursByOperation(SiteFigures figures, string id, string about, Work work)
     {
-        var pages = book.ShownOperations.ToHashSet();
+        var pages = figures.ShownOperations.ToHashSet();
         return BarChart.Draw(
             id,
             "Hours by operation",
             $"Hours of {about} by operation.",
-            [.. work.Operations.Select(time => new Bar(book.Operation(time.What).Title, time.Minutes, pages.Contains(time.What) ? Addresses.Of(time.What) : null))],
+            [.. work.Operations.Select(time => new Bar(figures.Operation(time.What).Title, time.Minutes, pages.Contains(time.What) ? Addresses.Of(time.What) : null))],
             "Operation");
     }
 
-    internal static ChartView? GatheredOf(Book book, Desk desk, string about, BuildTimeline timeline) => timeline.Gathered.Count == 0 ? null : GatheredChart.Draw(
+    internal static ChartView? GatheredOf(SiteFigures figures, SharedViews views, string about, BuildTimeline timeline) => timeline.Gathered.Count == 0 ? null : GatheredChart.Draw(
         "gathered",
         "Hours gathered",
         $"Hours of {about} gathered from {Show.PlainDate(timeline.First!.Value)} to {Show.PlainDate(timeline.Last!.Value)}: {Show.Hours(timeline.Gathered[^1].Total)} in all.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
-        Marks(book, timeline),
-        desk.Root);
+        Marks(figures, timeline),
+        views.Root);
 
-    internal static IReadOnlyList<MilestoneMark> Marks(Book book, BuildTimeline timeline) =>
-        [.. timeline.Milestones.Where(one => book.Showing.Shows(one.Entry)).Select(one => new MilestoneMark(one.Date, one.Text, Addresses.Of(one.Entry)))];
+    internal static IReadOnlyList<MilestoneMark> Marks(SiteFigures figures, BuildTimeline timeline) =>
+        [.. timeline.Milestones.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => new MilestoneMark(one.Date, one.Text, Addresses.Of(one.Entry)))];
 
     internal static string KindWords(TimeKind kind) => Titles.FromId(kind.ToWord());
 
@@ -163,7 +162,7 @@ public sealed record BuildPage(
         return string.Join(" · ", new[] { "Build", days, build.Units == LengthUnit.Inch ? "inch" : "mm" }.OfType<string>());
     }
 
-    private static List<FactView> FactsOf(Book book, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
+    private static List<FactView> FactsOf(SiteFigures figures, Build build, BuildHours hours, BuildTimeline timeline, BuildState state, BuildCosts costs)
     {
         var facts = new List<FactView> { new("Hours", Show.Hours(hours.Minutes)) };
         var guessed = build.Parts.Sum(part => part.Guess?.ForAll(part.Quantity).MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
@@ -174,9 +173,9 @@ public sealed record BuildPage(
 
         facts.Add(new FactView("Parts", $"{Show.Number(state.Finished.Count)} of {Show.Number(build.Parts.Count)}"));
         facts.Add(new FactView("Set-ups", Show.Number(timeline.Parts.Sum(part => part.SetUps))));
-        var mistakes = book.Lessons.Mistakes.Where(cost => cost.Ref.Entry.Build == build.Id).ToList();
+        var mistakes = figures.Lessons.Mistakes.Where(cost => cost.Ref.Entry.Build == build.Id).ToList();
         facts.Add(new FactView("Mistakes", Show.Number(mistakes.Count), $"{Show.Hours(mistakes.Sum(cost => cost.Minutes))} lost"));
-        facts.Add(new FactView("Spent", Show.Money(costs.Total, book.Journal.Currency)));
+        facts.Add(new FactView("Spent", Show.Money(costs.Total, figures.Journal.Currency)));
         if (timeline.Pace is { } pace)
         {
             facts.Add(new FactView("Pace", Show.Hours(new Minutes((int)Math.Round(pace.HoursAWeek * 60))), "a week"));
@@ -185,16 +184,16 @@ public sealed record BuildPage(
         return facts;
     }
 
-    private static IReadOnlyList<PartLineView> PartsOf(Book book, Desk desk, Build build, BuildHours hours, BuildTimeline timeline, BuildState state)
+    private static IReadOnlyList<PartLineView> PartsOf(SiteFigures figures, SharedViews views, Build build, BuildHours hours, BuildTimeline timeline, BuildState state)
     {
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
         var setUps = timeline.Parts.ToDictionary(part => part.Part, part => part.SetUps);
         var finished = state.Finished.Select(part => part.Part).ToHashSet();
         return
         [
-            .. build.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Id))).Select(part => new PartLineView(
-                desk.Balloon(build, part, finished),
-                string.Join(", ", new[] { part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part) }.OfType<string>()),
+            .. build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))).Select(part => new PartLineView(
+                views.Balloon(build, part, finished),
+                string.Join(", ", new[] { part.Material is { } material ? PartPage.MaterialWords(figures, material) : null, PartPage.StockWords(figures, part) }.OfType<string>()),
                 part.Quantity == 1 ? "" : $"{Show.Number(part.Quantity)} off",
                 setUps.TryGetValue(part.Id, out var count) ? Show.Number(count) : "–",
                 Show.HoursOrDash(taken.GetValueOrDefault(part.Id)))),
@@ -202,11 +201,11 @@ public sealed record BuildPage(
     }
 
     // What stays at home counts; it goes to the whole, without a name.
-    private static Minutes HiddenMinutes(Book book, Build build, BuildHours hours) =>
-        hours.Parts.Where(part => !book.Showing.Shows(new PartRef(build.Id, part.Part))).Sum(part => part.Minutes);
+    private static Minutes HiddenMinutes(SiteFigures figures, Build build, BuildHours hours) =>
+        hours.Parts.Where(part => !figures.Visibility.Shows(new PartRef(build.Id, part.Part))).Sum(part => part.Minutes);
 
-    private static PhotoView? PictureOf(Desk desk, List<Entry> shown) =>
-        shown.AsEnumerable().Reverse().OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => desk.Photos(entry, isFirstOnPage: true)).FirstOrDefault();
+    private static PhotoView? PictureOf(SharedViews views, List<Entry> shown) =>
+        shown.AsEnumerable().Reverse().OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => views.Photos(entry, isFirstOnPage: true)).FirstOrDefault();
 
     private static IReadOnlyList<string> ClearedSnags(List<Entry> shown, BuildState state)
     {
@@ -214,31 +213,31 @@ public sealed record BuildPage(
         return [.. shown.SelectMany(entry => entry.Snags).Where(snag => !open.Contains(snag.Id)).Select(snag => snag.Text)];
     }
 
-    private static IReadOnlyList<ToolLineView> ToolLines(Book book, Desk desk, IReadOnlyList<Id<Tool>> tools) =>
-        [.. tools.Where(book.Showing.Shows).Select(id => desk.ToolLine(id))];
+    private static IReadOnlyList<ToolLineView> ToolLines(SiteFigures figures, SharedViews views, IReadOnlyList<Id<Tool>> tools) =>
+        [.. tools.Where(figures.Visibility.Shows).Select(id => views.ToolLine(id))];
 
-    private static string FixtureWords(Book book, Build build, FixtureServed fixture)
+    private static string FixtureWords(SiteFigures figures, Build build, FixtureServed fixture)
     {
-        var parts = fixture.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).ToList();
-        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Show.Lower(book.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
+        var parts = fixture.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).ToList();
+        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Show.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
         var cost = fixture.MinutesToMake > Minutes.Zero ? $"{Show.Hours(fixture.MinutesToMake)} to make" : null;
         return string.Join(", ", new[] { cost, served }.OfType<string>());
     }
 
-    private static ChartView HoursByPart(Book book, Build build, BuildHours hours)
+    private static ChartView HoursByPart(SiteFigures figures, Build build, BuildHours hours)
     {
-        var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero && book.Showing.Shows(new PartRef(build.Id, part.Part)))
-            .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new Bar(link.Text, part.Minutes, link.Address) : null!);
-        var general = hours.General.Minutes + HiddenMinutes(book, build, hours);
+        var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero && figures.Visibility.Shows(new PartRef(build.Id, part.Part)))
+            .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new Bar(link.Text, part.Minutes, link.Address) : null!);
+        var general = hours.General.Minutes + HiddenMinutes(figures, build, hours);
         var all = general > Minutes.Zero ? bars.Append(new Bar("The build as a whole", general)) : bars;
         return BarChart.Draw("by-part", "Hours by part", $"Hours of {build.Title} by part; what went into the build as a whole is a bar of its own.", [.. all.OrderByDescending(bar => bar.Time)]);
     }
 
-    private static ChartView? GuessByPart(Book book, Build build, BuildHours hours)
+    private static ChartView? GuessByPart(SiteFigures figures, Build build, BuildHours hours)
     {
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
-        var bars = build.Parts.Where(part => part.Guess is not null && book.Showing.Shows(new PartRef(build.Id, part.Id)))
-            .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
+        var bars = build.Parts.Where(part => part.Guess is not null && figures.Visibility.Shows(new PartRef(build.Id, part.Id)))
+            .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
                 ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)
             .ToList();

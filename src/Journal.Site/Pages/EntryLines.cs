@@ -4,7 +4,7 @@ using Journal.Core.Model;
 namespace Journal.Site.Pages;
 
 /// <summary>Entries as one line each. An entry stands in many lists, as the same line in all.</summary>
-internal sealed class EntryLines(Book book)
+internal sealed class EntryLines(SiteFigures figures)
 {
     private readonly ConcurrentDictionary<EntryRef, EntryLineView> lines = new();
 
@@ -13,8 +13,8 @@ internal sealed class EntryLines(Book book)
 
     private EntryLineView Make(Entry entry)
     {
-        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(book.Showing.Shows).Select(part => book.Part(part).Title).ToList();
-        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
+        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title).ToList();
+        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
         if (entry.Milestone is not null)
         {
             about.Add("milestone");

@@ -23,7 +23,7 @@ public sealed record EntryPage(
     string Hours,
     IReadOnlyList<JobView> Jobs,
     IReadOnlyList<CautionView> Cautions,
-    Html Prose,
+    SafeHtml Prose,
     IReadOnlyList<PhotoView> Photos,
     string? Milestone,
     string? Departure,
@@ -49,11 +49,11 @@ public sealed record EntryPage(
 
     IReadOnlyList<ShownWords> IShowsWords.Words => words;
 
-    internal static EntryPage Of(Book book, Build build, Entry entry)
+    internal static EntryPage Of(SiteFigures figures, Build build, Entry entry)
     {
-        var desk = new Desk(book, Addresses.Of(entry.Ref));
-        var parts = PartsOf(entry).Where(book.Showing.Shows).ToList();
-        var mistakes = book.Index.Mistakes[entry.Ref].ToList();
+        var views = new SharedViews(figures, Addresses.Of(entry.Ref));
+        var parts = PartsOf(entry).Where(figures.Visibility.Shows).ToList();
+        var mistakes = figures.Index.Mistakes[entry.Ref].ToList();
         var block = new TitleBlockView
         {
             Title = entry.Title,
@@ -62,138 +62,138 @@ public sealed record EntryPage(
             Identification = entry.Ref.ToString(),
             Issued = DateView.Of(entry.Date),
         };
-        var (before, after) = book.Index.Beside(entry.Ref);
-        var frame = desk.Frame("entry", entry.Title, DescriptionOf(book, build, entry), [Desk.FrontCrumb, Desk.Crumb(build), .. parts.Count == 1 ? [book.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block);
+        var (before, after) = figures.Index.Beside(entry.Ref);
+        var frame = views.Frame("entry", entry.Title, DescriptionOf(figures, build, entry), [SharedViews.FrontCrumb, SharedViews.Crumb(build), .. parts.Count == 1 ? [figures.LinkWithItem(parts[0])] : Array.Empty<LinkView>()], block);
         return new EntryPage(
-            frame with { ShareType = "article", SharePicture = desk.Share(desk.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(desk, build, entry, frame.Description) },
+            frame with { ShareType = "article", SharePicture = views.Share(views.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(views, build, entry, frame.Description) },
             DateView.InFull(entry.Date),
             Show.Hours(entry.Time),
-            [.. entry.Jobs.Select(job => JobOf(book, entry, job))],
-            desk.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
-            desk.Prose(entry),
-            [.. PhotosBesideText(desk, entry)],
+            [.. entry.Jobs.Select(job => JobOf(figures, entry, job))],
+            views.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
+            views.Prose(entry),
+            [.. PhotosBesideText(views, entry)],
             entry.Milestone,
             entry.Departure,
-            [.. RemarksOf(book, desk, entry, mistakes)],
+            [.. RemarksOf(figures, views, entry, mistakes)],
             entry.Next,
-            ReadingRows.Of(book, entry),
-            SettingRows.Of(book, entry),
-            [.. entry.Trials.Select(trial => TrialOf(book, new DatedTrial(entry.Date, trial, entry.Ref)))],
-            [.. entry.Finished.Select(finished => FinishedOf(book, build, finished))],
-            [.. entry.Snags.Where(snag => book.Index.ClearedIn(build.Id, snag.Id) is null).Select(snag => snag.Text)],
-            [.. SnagsPutRightOf(book, build, entry)],
-            [.. entry.Cleared.Select(id => SnagText(book, build, id)).OfType<string>()],
-            [.. ToolsOf(book, desk, entry)],
-            [.. entry.Bought.Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
-            [.. entry.Heeded.Where(book.Showing.Shows).Select(book.Link)],
-            [.. book.BackLinks.To(entry.Ref).Where(link => book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => desk.Line(book.Entry(link)))],
-            before is { } earlier ? book.Link(earlier) : null,
-            after is { } later ? book.Link(later) : null,
-            [.. parts.Select(part => PartStepsView.Of(book, part, entry)).OfType<PartStepsView>()],
-            VideoView.Of(book, build, entry))
+            ReadingRows.Of(figures, entry),
+            SettingRows.Of(figures, entry),
+            [.. entry.Trials.Select(trial => TrialOf(figures, new DatedTrial(entry.Date, trial, entry.Ref)))],
+            [.. entry.Finished.Select(finished => FinishedOf(figures, build, finished))],
+            [.. entry.Snags.Where(snag => figures.Index.ClearedIn(build.Id, snag.Id) is null).Select(snag => snag.Text)],
+            [.. SnagsPutRightOf(figures, build, entry)],
+            [.. entry.Cleared.Select(id => SnagText(figures, build, id)).OfType<string>()],
+            [.. ToolsOf(figures, views, entry)],
+            [.. entry.Bought.Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, figures.Journal.Currency)))],
+            [.. entry.Heeded.Where(figures.Visibility.Shows).Select(figures.Link)],
+            [.. figures.BackLinks.To(entry.Ref).Where(link => figures.Visibility.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(link => views.Line(figures.Entry(link)))],
+            before is { } earlier ? figures.Link(earlier) : null,
+            after is { } later ? figures.Link(later) : null,
+            [.. parts.Select(part => PartStepsView.Of(figures, part, entry)).OfType<PartStepsView>()],
+            VideoView.Of(figures, build, entry))
         {
-            words = desk.Words,
+            words = views.Words,
         };
     }
 
-    internal static TrialView TrialOf(Book book, DatedTrial trial)
+    internal static TrialView TrialOf(SiteFigures figures, DatedTrial trial)
     {
         var details = new[] { trial.Trial.Pressure, trial.Trial.Speed, trial.Trial.Time is { } time ? Show.Hours(time) : null };
-        return new TrialView(DateView.Of(trial.Date), book.Link(trial.Entry), $"On {trial.Trial.On}", string.Join(" · ", details.OfType<string>()), trial.Trial.Result);
+        return new TrialView(DateView.Of(trial.Date), figures.Link(trial.Entry), $"On {trial.Trial.On}", string.Join(" · ", details.OfType<string>()), trial.Trial.Result);
     }
 
     private static IEnumerable<PartRef> PartsOf(Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct();
 
-    private static string DescriptionOf(Book book, Build build, Entry entry)
+    private static string DescriptionOf(SiteFigures figures, Build build, Entry entry)
     {
         var words = entry.Story ?? (entry.Mistakes.Count > 0 ? entry.Mistakes[0].What : null) ?? entry.Next;
-        var about = $"{build.Title}: {book.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())}, {Show.Hours(entry.Time)} at the bench.";
+        var about = $"{build.Title}: {figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())}, {Show.Hours(entry.Time)} at the bench.";
         return words is null ? about : $"{about} {words}";
     }
 
-    private static JobView JobOf(Book book, Entry entry, Job job)
+    private static JobView JobOf(SiteFigures figures, Entry entry, Job job)
     {
-        var mends = job.Mends is { } id && book.Index.ToldIn(entry.Build, id) is { } told && told != entry.Ref && book.Showing.Shows(told) ? book.Entry(told) : null;
+        var mends = job.Mends is { } id && figures.Index.ToldIn(entry.Build, id) is { } told && told != entry.Ref && figures.Visibility.Shows(told) ? figures.Entry(told) : null;
         return new JobView(
-            [.. job.Parts.Select(share => new PartRef(entry.Build, share.Part)).Select(book.LinkWithItem)],
-            [.. job.Operations.Select(book.Link)],
+            [.. job.Parts.Select(share => new PartRef(entry.Build, share.Part)).Select(figures.LinkWithItem)],
+            [.. job.Operations.Select(figures.Link)],
             Show.Hours(job.Time),
             Show.HoursOrDash(job.SetUp),
             job.Datum,
             job.Held,
-            [.. job.Made.Select(book.Link)],
+            [.. job.Made.Select(figures.Link)],
             mends is null ? null : new LinkView($"Puts right what went wrong on {Show.Date(mends.Date)}", Addresses.Of(mends.Ref)));
     }
 
-    private static IEnumerable<PhotoView> PhotosBesideText(Desk desk, Entry entry)
+    private static IEnumerable<PhotoView> PhotosBesideText(SharedViews views, Entry entry)
     {
         var prose = entry.Body.Text;
         var beside = entry with { Photos = [.. entry.Photos.Where(photo => !prose.Contains(photo.File[(photo.File.LastIndexOf('/') + 1)..], StringComparison.Ordinal))] };
-        return desk.Photos(beside, isFirstOnPage: true);
+        return views.Photos(beside, isFirstOnPage: true);
     }
 
-    private static IEnumerable<RemarkView> RemarksOf(Book book, Desk desk, Entry entry, List<MistakeCost> mistakes)
+    private static IEnumerable<RemarkView> RemarksOf(SiteFigures figures, SharedViews views, Entry entry, List<MistakeCost> mistakes)
     {
         var told = new HashSet<Id<Lesson>>();
         foreach (var cost in mistakes)
         {
-            yield return desk.Mistake(cost, withPlace: false);
+            yield return views.Mistake(cost, withPlace: false);
             if (cost.Mistake.Lesson is { } lesson && told.Add(lesson))
             {
-                yield return new RemarkView("lesson", "Lesson", book.Link(lesson), VerdictOf(book.Lesson(lesson).Lesson));
+                yield return new RemarkView("lesson", "Lesson", figures.Link(lesson), VerdictOf(figures.Lesson(lesson).Lesson));
             }
 
-            if (cost.Mistake.Repeats is { } repeats && book.Showing.Shows(repeats))
+            if (cost.Mistake.Repeats is { } repeats && figures.Visibility.Shows(repeats))
             {
-                yield return new RemarkView("lesson", "Known already", book.Link(repeats), null);
+                yield return new RemarkView("lesson", "Known already", figures.Link(repeats), null);
             }
         }
 
         foreach (var lesson in entry.Lessons.Where(lesson => told.Add(lesson.Id)))
         {
-            yield return new RemarkView("lesson", "Lesson", book.Link(lesson.Id), VerdictOf(lesson));
+            yield return new RemarkView("lesson", "Lesson", figures.Link(lesson.Id), VerdictOf(lesson));
         }
     }
 
     private static string? VerdictOf(Lesson lesson) => (lesson.Verdict, lesson.Better) switch
     {
         (null, null) => null,
-        ({ } verdict, null) => Desk.VerdictWords(verdict),
+        ({ } verdict, null) => SharedViews.VerdictWords(verdict),
         (null, { } better) => $"better: {Show.Lower(better)}",
-        ({ } verdict, { } better) => $"{Desk.VerdictWords(verdict)} · better: {Show.Lower(better)}",
+        ({ } verdict, { } better) => $"{SharedViews.VerdictWords(verdict)} · better: {Show.Lower(better)}",
     };
 
-    private static LinkView FinishedOf(Book book, Build build, Finished finished)
+    private static LinkView FinishedOf(SiteFigures figures, Build build, Finished finished)
     {
-        var link = book.LinkWithItem(new PartRef(build.Id, finished.Part));
+        var link = figures.LinkWithItem(new PartRef(build.Id, finished.Part));
         return finished.Pieces is { } pieces ? link with { Text = $"{link.Text}, {Show.Count(pieces, "piece", "pieces")}" } : link;
     }
 
-    private static IEnumerable<SnagPutRightView> SnagsPutRightOf(Book book, Build build, Entry entry) =>
+    private static IEnumerable<SnagPutRightView> SnagsPutRightOf(SiteFigures figures, Build build, Entry entry) =>
         from snag in entry.Snags
-        let cleared = book.Index.ClearedIn(build.Id, snag.Id)
+        let cleared = figures.Index.ClearedIn(build.Id, snag.Id)
         where cleared is not null && cleared != entry.Ref
-        select new SnagPutRightView(snag.Text, book.Showing.Shows(cleared.Value) ? new LinkView(Show.Date(book.Entry(cleared.Value).Date), Addresses.Of(cleared.Value)) : new LinkView("since", null));
+        select new SnagPutRightView(snag.Text, figures.Visibility.Shows(cleared.Value) ? new LinkView(Show.Date(figures.Entry(cleared.Value).Date), Addresses.Of(cleared.Value)) : new LinkView("since", null));
 
-    private static string? SnagText(Book book, Build build, Id<Snag> id) =>
-        book.Index.Snag(build.Id, id) is var (entry, text) && book.Showing.Shows(entry) ? text : null;
+    private static string? SnagText(SiteFigures figures, Build build, Id<Snag> id) =>
+        figures.Index.Snag(build.Id, id) is var (entry, text) && figures.Visibility.Shows(entry) ? text : null;
 
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, Entry entry)
+    private static IEnumerable<ToolLineView> ToolsOf(SiteFigures figures, SharedViews views, Entry entry)
     {
         var made = entry.Jobs.SelectMany(job => job.Made).ToHashSet();
-        return entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools)).Distinct().Where(book.Showing.Shows)
-            .Select(id => desk.ToolLine(id, made.Contains(id) ? "made this evening" : null));
+        return entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools)).Distinct().Where(figures.Visibility.Shows)
+            .Select(id => views.ToolLine(id, made.Contains(id) ? "made this evening" : null));
     }
 }
 
 /// <summary>The entries before and after this one on the same part.</summary>
 public sealed record PartStepsView(string Part, LinkView? Before, LinkView? After)
 {
-    internal static PartStepsView? Of(Book book, PartRef part, Entry entry)
+    internal static PartStepsView? Of(SiteFigures figures, PartRef part, Entry entry)
     {
-        var (before, after) = book.Index.Beside(entry.Ref, part);
+        var (before, after) = figures.Index.Beside(entry.Ref, part);
         return before is null && after is null
             ? null
-            : new PartStepsView(book.Part(part).Title, before is { } earlier ? book.Link(earlier) : null, after is { } later ? book.Link(later) : null);
+            : new PartStepsView(figures.Part(part).Title, before is { } earlier ? figures.Link(earlier) : null, after is { } later ? figures.Link(later) : null);
     }
 }

@@ -10,10 +10,10 @@ public sealed record BuildCardView(string Kind, LinkView Link, string? Gist, str
 public sealed record FrontPage(
     PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<BuildCardView> Builds, IReadOnlyList<PlanCardView> Plans, IReadOnlyList<EntryLineView> Latest, ChartView ByKind, ChartView ByOperation)
 {
-    internal static FrontPage Of(Book book)
+    internal static FrontPage Of(SiteFigures figures)
     {
-        var desk = new Desk(book, Addresses.Front);
-        var journal = book.Journal;
+        var views = new SharedViews(figures, Addresses.Front);
+        var journal = figures.Journal;
         var builds = journal.Builds.OrderBy(build => build.Status == BuildStatus.UnderWay ? 0 : 1)
             .ThenByDescending(build => build.Entries.Count == 0 ? null : (DateOnly?)build.Entries[^1].Date).ToList();
         var block = new TitleBlockView
@@ -22,39 +22,39 @@ public sealed record FrontPage(
             Supplementary = "Bench book",
             DocumentType = "Journal",
             Identification = "index",
-            Issued = desk.LatestDate(journal.Entries),
+            Issued = views.LatestDate(journal.Entries),
         };
-        var frame = desk.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block);
+        var frame = views.Frame("front", journal.Title, $"{journal.Title}: {string.Join(", ", builds.Select(build => build.Title))}, with every hour, tool and mistake.", [], block);
         return new FrontPage(
             frame with { StructuredData = StructuredData.Site(journal, frame.Description) },
             journal.Maker.Length == 0 ? "Bench book" : $"Bench book · kept by {journal.Maker}",
-            FactsOf(book),
-            [.. builds.Select((build, i) => Card(book, desk, build, i == 0))],
-            [.. book.ShownPlans.Select(plan => PlanCardView.Of(book, plan))],
-            desk.Latest(journal.Entries),
-            BuildPage.HoursByKind("by-kind", journal.Title, book.Hours.Work),
-            BuildPage.HoursByOperation(book, "by-operation", journal.Title, book.Hours.Work));
+            FactsOf(figures),
+            [.. builds.Select((build, i) => Card(figures, views, build, i == 0))],
+            [.. figures.ShownPlans.Select(plan => PlanCardView.Of(figures, plan))],
+            views.Latest(journal.Entries),
+            BuildPage.HoursByKind("by-kind", journal.Title, figures.Hours.Work),
+            BuildPage.HoursByOperation(figures, "by-operation", journal.Title, figures.Hours.Work));
     }
 
-    private static List<FactView> FactsOf(Book book)
+    private static List<FactView> FactsOf(SiteFigures figures)
     {
-        var journal = book.Journal;
+        var journal = figures.Journal;
         var first = journal.Entries is [var earliest, ..] ? earliest.Date : (DateOnly?)null;
         var finished = journal.Builds.Count(build => build.Status == BuildStatus.Finished);
-        var fixtures = book.Tooling.Tools.Where(tool => tool.MinutesToMake > Minutes.Zero).ToList();
+        var fixtures = figures.Tooling.Tools.Where(tool => tool.MinutesToMake > Minutes.Zero).ToList();
         return
         [
-            new FactView("At the bench", Show.Hours(book.Hours.Minutes), first is { } since ? $"since {Show.Month(since)}" : null),
-            new FactView("Entries", Show.Number(book.ShownEntries.Count)),
+            new FactView("At the bench", Show.Hours(figures.Hours.Minutes), first is { } since ? $"since {Show.Month(since)}" : null),
+            new FactView("Entries", Show.Number(figures.ShownEntries.Count)),
             new FactView("Builds", Show.Number(journal.Builds.Count), finished > 0 ? $"{Show.Number(finished)} finished" : null),
-            new FactView("Lessons", Show.Number(book.Lessons.All.Count), $"heeded {Show.Times(book.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
-            new FactView("Tools made", Show.Number(fixtures.Count), Show.Hours(book.Tooling.MinutesToMake)),
+            new FactView("Lessons", Show.Number(figures.Lessons.All.Count), $"heeded {Show.Times(figures.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
+            new FactView("Tools made", Show.Number(fixtures.Count), Show.Hours(figures.Tooling.MinutesToMake)),
         ];
     }
 
-    private static BuildCardView Card(Book book, Desk desk, Build build, bool isFirst)
+    private static BuildCardView Card(SiteFigures figures, SharedViews views, Build build, bool isFirst)
     {
-        var (hours, state) = (book.HoursOf(build.Id), book.StateOf(build.Id));
+        var (hours, state) = (figures.HoursOf(build.Id), figures.StateOf(build.Id));
         var last = build.Entries.Count == 0 ? (DateOnly?)null : build.Entries[^1].Date;
         var kind = (build.Status, last) switch
         {
@@ -62,14 +62,14 @@ public sealed record FrontPage(
             (BuildStatus.UnderWay, { }) => $"Under way since {Show.Month(build.Started ?? build.Entries[0].Date)}",
             var (status, _) => BuildPage.StatusWords(status),
         };
-        var shown = build.Entries.Count(book.Showing.Shows);
+        var shown = build.Entries.Count(figures.Visibility.Shows);
         var about = new[]
         {
             Show.Hours(hours.Minutes),
             Show.Count(shown, "entry", "entries"),
             $"{Show.Number(state.Finished.Count)} of {Show.Count(build.Parts.Count, "part", "parts")}",
         };
-        var photo = build.Entries.Reverse().Where(book.Showing.Shows).OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => desk.Photos(entry, isFirst)).FirstOrDefault();
-        return new BuildCardView(kind, Desk.Crumb(build), BuildPage.GistOf(book, build), string.Join(" · ", about), desk.Balloons(build), photo);
+        var photo = build.Entries.Reverse().Where(figures.Visibility.Shows).OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => views.Photos(entry, isFirst)).FirstOrDefault();
+        return new BuildCardView(kind, SharedViews.Crumb(build), BuildPage.GistOf(figures, build), string.Join(" · ", about), views.Balloons(build), photo);
     }
 }

@@ -22,7 +22,7 @@ public sealed record LessonPage(
     string? Better,
     IReadOnlyList<FactView> Facts,
     RemarkView? Mistake,
-    Html? Story,
+    SafeHtml? Story,
     EntryLineView Learned,
     EntryLineView? MadeIn,
     IReadOnlyList<LearnedOnView> LearnedOn,
@@ -37,77 +37,77 @@ public sealed record LessonPage(
 
     IReadOnlyList<ShownWords> IShowsWords.Words => words;
 
-    internal static LessonPage Of(Book book, LessonFigure lesson)
+    internal static LessonPage Of(SiteFigures figures, LessonFigure lesson)
     {
-        var desk = new Desk(book, Addresses.Of(lesson.Id));
-        var entry = book.Entry(lesson.Entry);
-        var costs = CostsOf(book, lesson);
+        var views = new SharedViews(figures, Addresses.Of(lesson.Id));
+        var entry = figures.Entry(lesson.Entry);
+        var costs = CostsOf(figures, lesson);
         var block = new TitleBlockView
         {
             Title = Show.Shorten(lesson.Lesson.Text, 60),
-            Supplementary = book.Build(entry.Build).Title,
+            Supplementary = figures.Build(entry.Build).Title,
             DocumentType = "Lesson",
             Identification = lesson.Id.Value,
             Issued = DateView.Of(entry.Date),
         };
         return new LessonPage(
-            desk.Frame("lesson", lesson.Lesson.Text, $"A lesson about {book.OperationWords(lesson.On.Operations)}: {lesson.Lesson.Text}", [Desk.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
-            $"Lesson · {book.OperationWords(lesson.On.Operations)}",
+            views.Frame("lesson", lesson.Lesson.Text, $"A lesson about {figures.OperationWords(lesson.On.Operations)}: {lesson.Lesson.Text}", [SharedViews.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
+            $"Lesson · {figures.OperationWords(lesson.On.Operations)}",
             lesson.Lesson.Text,
-            lesson.Lesson.Verdict is { } verdict ? Desk.VerdictWords(verdict) : null,
+            lesson.Lesson.Verdict is { } verdict ? SharedViews.VerdictWords(verdict) : null,
             lesson.Lesson.Better,
-            FactsOf(book, lesson),
-            lesson.Own is { } own ? desk.Mistake(own, withPlace: false) : null,
-            desk.Story(entry, lesson),
-            desk.Line(entry),
-            lesson.MadeIn != lesson.Entry && book.Showing.Shows(lesson.MadeIn) ? desk.Line(book.Entry(lesson.MadeIn)) : null,
-            [.. LearnedOnOf(book, lesson)],
+            FactsOf(figures, lesson),
+            lesson.Own is { } own ? views.Mistake(own, withPlace: false) : null,
+            views.Story(entry, lesson),
+            views.Line(entry),
+            lesson.MadeIn != lesson.Entry && figures.Visibility.Shows(lesson.MadeIn) ? views.Line(figures.Entry(lesson.MadeIn)) : null,
+            [.. LearnedOnOf(figures, lesson)],
             costs,
             costs.Count > 1 ? new LessonCostView("Together", new LinkView("", null), Show.HoursOrDash(lesson.MinutesLost), MoneyOrDash(lesson.Money)) : null,
-            [.. lesson.Repeated.Where(repeat => book.Showing.Shows(repeat.Entry)).Select(repeat => RepeatOf(book, desk, lesson, repeat))],
-            [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(book.Showing.Shows).Select(one => desk.Line(book.Entry(one)))],
-            [.. book.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && book.Showing.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => desk.Line(book.Entry(one)))],
-            [.. book.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(book, similar.Lesson))])
+            [.. lesson.Repeated.Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => RepeatOf(figures, views, lesson, repeat))],
+            [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(figures.Visibility.Shows).Select(one => views.Line(figures.Entry(one)))],
+            [.. figures.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && figures.Visibility.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => views.Line(figures.Entry(one)))],
+            [.. figures.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(figures, similar.Lesson))])
         {
-            words = desk.Words,
+            words = views.Words,
         };
     }
 
-    private static List<FactView> FactsOf(Book book, LessonFigure lesson)
+    private static List<FactView> FactsOf(SiteFigures figures, LessonFigure lesson)
     {
         var facts = new List<FactView> { new("Lost", Show.HoursOrDash(lesson.MinutesLost)) };
         if (lesson.Money > 0)
         {
-            facts.Add(new FactView("Spent", Show.Money(lesson.Money, book.Journal.Currency)));
+            facts.Add(new FactView("Spent", Show.Money(lesson.Money, figures.Journal.Currency)));
         }
 
         facts.Add(new FactView("Forgotten", lesson.Repeated.Count == 0 ? "never" : Show.Times(lesson.Repeated.Count)));
         facts.Add(new FactView("Heeded", lesson.Heeded.Count == 0 ? "not yet" : Show.Times(lesson.Heeded.Count)));
         if (lesson.Outcome is { } outcome)
         {
-            facts.Add(new FactView("The part was", Desk.OutcomeWords(outcome)));
+            facts.Add(new FactView("The part was", SharedViews.OutcomeWords(outcome)));
         }
 
         return facts;
     }
 
-    private static IEnumerable<LearnedOnView> LearnedOnOf(Book book, LessonFigure lesson)
+    private static IEnumerable<LearnedOnView> LearnedOnOf(SiteFigures figures, LessonFigure lesson)
     {
         var on = lesson.On;
-        var shown = book.ShownOperations.ToHashSet();
+        var shown = figures.ShownOperations.ToHashSet();
         LearnedOnView[] all =
         [
-            new("Operation", [.. on.Operations.Select(id => shown.Contains(id) ? book.Link(id) : book.Link(id) with { Address = null })]),
-            new("Part", [.. on.Parts.Where(book.Showing.Shows).Select(book.LinkWithItem)]),
-            new("Material", [.. on.Materials.Select(material => new LinkView(PartPage.MaterialWords(book, material), null))]),
-            new("Tools", [.. on.Tools.Where(book.Showing.Shows).Select(book.Link)]),
-            new("Cause", lesson.Cause is { } cause ? [new LinkView(book.CauseTitle(cause), $"{Addresses.Of(LessonOrder.Cause)}#{LessonsPage.GroupId(cause.Value)}")] : []),
+            new("Operation", [.. on.Operations.Select(id => shown.Contains(id) ? figures.Link(id) : figures.Link(id) with { Address = null })]),
+            new("Part", [.. on.Parts.Where(figures.Visibility.Shows).Select(figures.LinkWithItem)]),
+            new("Material", [.. on.Materials.Select(material => new LinkView(PartPage.MaterialWords(figures, material), null))]),
+            new("Tools", [.. on.Tools.Where(figures.Visibility.Shows).Select(figures.Link)]),
+            new("Cause", lesson.Cause is { } cause ? [new LinkView(figures.CauseTitle(cause), $"{Addresses.Of(LessonOrder.Cause)}#{LessonsPage.GroupId(cause.Value)}")] : []),
         ];
         return all.Where(one => one.Links.Count > 0);
     }
 
     // What was lost at once, each job that put it right and each purchase: every one of them once.
-    private static List<LessonCostView> CostsOf(Book book, LessonFigure lesson)
+    private static List<LessonCostView> CostsOf(SiteFigures figures, LessonFigure lesson)
     {
         var lines = new List<LessonCostView>();
         foreach (var mistake in lesson.Mistakes)
@@ -119,19 +119,19 @@ public sealed record LessonPage(
 
             lines.AddRange(mistake.MendedBy.Select(job => new LessonCostView("Putting right", DateLink(job.Entry, job.Date), Show.Hours(job.Minutes), "–")));
             lines.AddRange(mistake.Purchases.Select(bought => new LessonCostView(
-                book.Showing.Shows(bought.Entry) ? bought.Purchase.What : "Bought", DateLink(bought.Entry, bought.Date), "–", Show.Money(bought.Purchase.Cost, book.Journal.Currency))));
+                figures.Visibility.Shows(bought.Entry) ? bought.Purchase.What : "Bought", DateLink(bought.Entry, bought.Date), "–", Show.Money(bought.Purchase.Cost, figures.Journal.Currency))));
         }
 
         return lines;
 
-        LinkView DateLink(EntryRef entry, DateOnly date) => book.Showing.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("not shown", null);
+        LinkView DateLink(EntryRef entry, DateOnly date) => figures.Visibility.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("not shown", null);
     }
 
     private static string MoneyOrDash(decimal money) => money == 0 ? "–" : Show.Sum(money);
 
-    private static RepeatView RepeatOf(Book book, Desk desk, LessonFigure lesson, Repeat repeat) => new(
-        desk.Mistake(lesson.Mistakes.First(cost => cost.Ref == repeat.Mistake), withPlace: false),
-        desk.Line(book.Entry(repeat.Entry)),
+    private static RepeatView RepeatOf(SiteFigures figures, SharedViews views, LessonFigure lesson, Repeat repeat) => new(
+        views.Mistake(lesson.Mistakes.First(cost => cost.Ref == repeat.Mistake), withPlace: false),
+        views.Line(figures.Entry(repeat.Entry)),
         repeat.DaysAfterLearning switch
         {
             < 0 => "before the lesson was written down",

@@ -26,13 +26,13 @@ internal enum LessonOrder
     Date,
 }
 
-/// <summary>A lesson as one line of the book.</summary>
+/// <summary>A lesson as one line of the figures.</summary>
 public sealed record LessonLineView(LinkView Lesson, string About)
 {
-    internal static LessonLineView Of(Book book, LessonFigure lesson)
+    internal static LessonLineView Of(SiteFigures figures, LessonFigure lesson)
     {
-        var on = lesson.On.Parts.Where(book.Showing.Shows).Select(part => Show.Lower(book.Part(part).Title)).ToList();
-        var about = new List<string> { book.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
+        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Show.Lower(figures.Part(part).Title)).ToList();
+        var about = new List<string> { figures.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
         if (lesson.MinutesLost > Minutes.Zero)
         {
             about.Add($"{Show.Hours(lesson.MinutesLost)} lost");
@@ -40,7 +40,7 @@ public sealed record LessonLineView(LinkView Lesson, string About)
 
         if (lesson.Money > 0)
         {
-            about.Add(Show.Money(lesson.Money, book.Journal.Currency));
+            about.Add(Show.Money(lesson.Money, figures.Journal.Currency));
         }
 
         if (lesson.Repeated.Count > 0)
@@ -53,7 +53,7 @@ public sealed record LessonLineView(LinkView Lesson, string About)
             about.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
         }
 
-        return new LessonLineView(book.Link(lesson.Id), string.Join(" · ", about));
+        return new LessonLineView(figures.Link(lesson.Id), string.Join(" · ", about));
     }
 }
 
@@ -66,7 +66,7 @@ public sealed record LessonGroupView(string Id, LinkView Heading, IReadOnlyList<
 /// <summary>A build's hours of putting right.</summary>
 public sealed record PuttingRightView(LinkView Build, string Time, string Share);
 
-/// <summary>A page of the lessons book.</summary>
+/// <summary>A page of the lessons figures.</summary>
 public sealed record LessonsPage(
     PageFrame Frame,
     string Kind,
@@ -82,45 +82,45 @@ public sealed record LessonsPage(
     /// <summary>So many of a list are in view: what a maker reads before going on.</summary>
     private const int MostInView = 10;
 
-    internal static LessonsPage Of(Book book, LessonOrder order)
+    internal static LessonsPage Of(SiteFigures figures, LessonOrder order)
     {
-        var desk = new Desk(book, Addresses.Of(order));
+        var views = new SharedViews(figures, Addresses.Of(order));
         var isFirst = order == LessonOrder.Operation;
-        var worked = book.ShownLessons.Count(lesson => !WentWrong(lesson));
+        var worked = figures.ShownLessons.Count(lesson => !WentWrong(lesson));
         var title = isFirst ? "Lessons" : $"Lessons by {order.ToWord()}";
-        var block = new TitleBlockView { Title = "Lessons book", Supplementary = $"By {order.ToWord()}", DocumentType = "Lessons", Identification = isFirst ? "lessons" : $"lessons/by-{order.ToWord()}", Issued = desk.LatestDate(book.Journal.Entries) };
+        var block = new TitleBlockView { Title = "Lessons book", Supplementary = $"By {order.ToWord()}", DocumentType = "Lessons", Identification = isFirst ? "lessons" : $"lessons/by-{order.ToWord()}", Issued = views.LatestDate(figures.Journal.Entries) };
         return new LessonsPage(
-            desk.Frame("lessons", title, $"{Show.Count(book.ShownLessons.Count, "lesson", "lessons")} from the bench by {order.ToWord()}, with what each has cost.", isFirst ? [Desk.FrontCrumb] : [Desk.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
-            $"Lessons book · {Show.Number(book.ShownLessons.Count - worked)} from what went wrong, {Show.Number(worked)} from what worked",
+            views.Frame("lessons", title, $"{Show.Count(figures.ShownLessons.Count, "lesson", "lessons")} from the bench by {order.ToWord()}, with what each has cost.", isFirst ? [SharedViews.FrontCrumb] : [SharedViews.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
+            $"Lessons book · {Show.Number(figures.ShownLessons.Count - worked)} from what went wrong, {Show.Number(worked)} from what worked",
             GistOf(order),
             [.. Enum.GetValues<LessonOrder>().Select(one => new WayView(Titles.FromId(one.ToWord()), Addresses.Of(one), one == order))],
-            FactsOf(book),
-            [.. LessonGroups.Of(book, order).Where(group => group.Lessons.Count > 0).Select(group => GroupOf(book, order, group))],
-            isFirst || order == LessonOrder.Cause ? CausesOf(book, "causes-by-time") : null,
-            isFirst || order == LessonOrder.Cause ? CausesByCountOf(book, "causes-by-count") : null,
-            isFirst ? PuttingRightOf(book) : [],
-            isFirst ? UntilForgottenOf(DaysToRepeat(book)) : null);
+            FactsOf(figures),
+            [.. LessonGroups.Of(figures, order).Where(group => group.Lessons.Count > 0).Select(group => GroupOf(figures, order, group))],
+            isFirst || order == LessonOrder.Cause ? CausesOf(figures, "causes-by-time") : null,
+            isFirst || order == LessonOrder.Cause ? CausesByCountOf(figures, "causes-by-count") : null,
+            isFirst ? PuttingRightOf(figures) : [],
+            isFirst ? UntilForgottenOf(DaysToRepeat(figures)) : null);
     }
 
     internal static string GroupId(string id) => $"of_{id}";
 
-    internal static ChartView CausesOf(Book book, string id) => ParetoChart.Draw(
+    internal static ChartView CausesOf(SiteFigures figures, string id) => ParetoChart.Draw(
         id,
         "Where the lost hours came from",
         "Causes of mistakes by hours lost, with what they come to together and the mark at 80 %.",
-        [.. book.Lessons.CausesByMinutes.Select(cause => BarOf(book, cause))]);
+        [.. figures.Lessons.CausesByMinutes.Select(cause => BarOf(figures, cause))]);
 
-    private static ChartView CausesByCountOf(Book book, string id) => ParetoChart.DrawByCount(
+    private static ChartView CausesByCountOf(SiteFigures figures, string id) => ParetoChart.DrawByCount(
         id,
         "How often each cause was at work",
         "Causes of mistakes by count, with what they come to together and the mark at 80 %.",
-        [.. book.Lessons.CausesByCount.Select(cause => BarOf(book, cause))]);
+        [.. figures.Lessons.CausesByCount.Select(cause => BarOf(figures, cause))]);
 
-    private static CauseBar BarOf(Book book, CauseShare cause) => new(book.CauseTitle(cause.Cause), cause.Mistakes, cause.MinutesLost);
+    private static CauseBar BarOf(SiteFigures figures, CauseShare cause) => new(figures.CauseTitle(cause.Cause), cause.Mistakes, cause.MinutesLost);
 
     private static bool WentWrong(LessonFigure lesson) => lesson.Lesson.FromMistake || lesson.Lesson.Verdict == Verdict.NeverAgain;
 
-    private static LessonGroupView GroupOf(Book book, LessonOrder order, LessonGroup group)
+    private static LessonGroupView GroupOf(SiteFigures figures, LessonOrder order, LessonGroup group)
     {
         var sorted = order == LessonOrder.Date
             ? group.Lessons.OrderByDescending(lesson => lesson.Date).ThenBy(lesson => lesson.Id)
@@ -129,12 +129,12 @@ public sealed record LessonsPage(
         return new LessonGroupView(
             GroupId(group.Id),
             group.Heading,
-            [.. new[] { ListOf(book, "wrong", "What went wrong", byKind[true]), ListOf(book, "worked", "What worked", byKind[false]) }.Where(list => list.Lines.Count > 0)]);
+            [.. new[] { ListOf(figures, "wrong", "What went wrong", byKind[true]), ListOf(figures, "worked", "What worked", byKind[false]) }.Where(list => list.Lines.Count > 0)]);
     }
 
-    private static LessonListView ListOf(Book book, string kind, string heading, IEnumerable<LessonFigure> lessons)
+    private static LessonListView ListOf(SiteFigures figures, string kind, string heading, IEnumerable<LessonFigure> lessons)
     {
-        List<LessonLineView> lines = [.. lessons.Select(lesson => LessonLineView.Of(book, lesson))];
+        List<LessonLineView> lines = [.. lessons.Select(lesson => LessonLineView.Of(figures, lesson))];
         return new LessonListView(kind, heading, [.. lines.Take(MostInView)], [.. lines.Skip(MostInView)]);
     }
 
@@ -148,13 +148,13 @@ public sealed record LessonsPage(
         _ => "By date, the latest first.",
     };
 
-    private static List<FactView> FactsOf(Book book)
+    private static List<FactView> FactsOf(SiteFigures figures)
     {
-        var totals = book.Lessons.Totals;
+        var totals = figures.Lessons.Totals;
         var facts = new List<FactView> { new("Hours lost", Show.HoursOrDash(totals.MinutesLost)) };
         if (totals.MoneyLost > 0)
         {
-            facts.Add(new FactView("Money lost", Show.Money(totals.MoneyLost, book.Journal.Currency)));
+            facts.Add(new FactView("Money lost", Show.Money(totals.MoneyLost, figures.Journal.Currency)));
         }
 
         facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Show.Times(totals.Repeated)));
@@ -162,15 +162,15 @@ public sealed record LessonsPage(
         return facts;
     }
 
-    private static IReadOnlyList<PuttingRightView> PuttingRightOf(Book book) =>
+    private static IReadOnlyList<PuttingRightView> PuttingRightOf(SiteFigures figures) =>
     [
-        .. book.Lessons.Totals.PuttingRight.Where(one => one.Minutes > Minutes.Zero).Select(one => new PuttingRightView(
-            new LinkView(book.Journal.Builds.First(build => build.Id == one.Build).Title, Addresses.Of(one.Build)), Show.Hours(one.Minutes), Show.PerCent(one.Share))),
+        .. figures.Lessons.Totals.PuttingRight.Where(one => one.Minutes > Minutes.Zero).Select(one => new PuttingRightView(
+            new LinkView(figures.Journal.Builds.First(build => build.Id == one.Build).Title, Addresses.Of(one.Build)), Show.Hours(one.Minutes), Show.PerCent(one.Share))),
     ];
 
     // When an evening that is not shown repeated a lesson is nobody's business.
-    private static IReadOnlyList<int> DaysToRepeat(Book book) =>
-        [.. book.Lessons.All.SelectMany(lesson => lesson.Repeated).Where(repeat => book.Showing.Shows(repeat.Entry)).Select(repeat => repeat.DaysAfterLearning).Order()];
+    private static IReadOnlyList<int> DaysToRepeat(SiteFigures figures) =>
+        [.. figures.Lessons.All.SelectMany(lesson => lesson.Repeated).Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => repeat.DaysAfterLearning).Order()];
 
     private static string? UntilForgottenOf(IReadOnlyList<int> days) => days.Count switch
     {

@@ -16,33 +16,33 @@ namespace Journal.Site.Pages;
 /// <param name="Within">Whether it is as required: <c>in</c>, <c>out</c>, or empty where nothing tells.</param>
 /// <param name="Gauge">Where it lies between least and greatest.</param>
 public sealed record MateRowView(
-    LinkView Hole, LinkView Shaft, SizeView? Least, SizeView? Greatest, SizeView? AsBuilt, string Fit, string BuiltAs, string Within, Html Gauge);
+    LinkView Hole, LinkView Shaft, SizeView? Least, SizeView? Greatest, SizeView? AsBuilt, string Fit, string BuiltAs, string Within, SafeHtml Gauge);
 
 /// <summary>The mates of a build as its page shows them.</summary>
 internal static class MateRows
 {
-    public static IReadOnlyList<MateRowView> Of(Book book, Build build) => [.. book.Mates[build.Id].Where(mate => IsShown(book, mate)).Select(mate => Row(book, mate))];
+    public static IReadOnlyList<MateRowView> Of(SiteFigures figures, Build build) => [.. figures.Mates[build.Id].Where(mate => IsShown(figures, mate)).Select(mate => Row(figures, mate))];
 
     /// <summary>A mate stays at home with its parts, and with the evenings that measured it.</summary>
-    private static bool IsShown(Book book, MateFigure mate) =>
-        book.Showing.Shows(new PartRef(mate.Build, mate.Mate.Hole.Part))
-        && book.Showing.Shows(new PartRef(mate.Build, mate.Mate.Shaft.Part))
-        && new[] { mate.Hole, mate.Shaft }.All(reading => reading is null || book.Showing.Shows(new EntryRef(reading.Build, reading.Entry)));
+    private static bool IsShown(SiteFigures figures, MateFigure mate) =>
+        figures.Visibility.Shows(new PartRef(mate.Build, mate.Mate.Hole.Part))
+        && figures.Visibility.Shows(new PartRef(mate.Build, mate.Mate.Shaft.Part))
+        && new[] { mate.Hole, mate.Shaft }.All(reading => reading is null || figures.Visibility.Shows(new EntryRef(reading.Build, reading.Entry)));
 
-    private static MateRowView Row(Book book, MateFigure mate) => new(
-        Feature(book, mate.Build, mate.Mate.Hole),
-        Feature(book, mate.Build, mate.Mate.Shaft),
+    private static MateRowView Row(SiteFigures figures, MateFigure mate) => new(
+        Feature(figures, mate.Build, mate.Mate.Hole),
+        Feature(figures, mate.Build, mate.Mate.Shaft),
         mate.Least is { } least ? LengthWords.Signed(least) : null,
         mate.Greatest is { } greatest ? LengthWords.Signed(greatest) : null,
         mate.AsBuilt is { } built ? LengthWords.Signed(built) : null,
         mate.Required switch { FitKind.Clearance => "clearance", FitKind.Transition => "transition", FitKind.Interference => "interference", _ => "" },
         mate.AsBuilt?.Value switch { null => "", > 0 => "clearance", < 0 => "interference", _ => "size for size" },
         mate.Within switch { true => "in", false => "out", null => "" },
-        mate.AsBuilt is { } actual ? LimitsGauge.Draw(mate.Least?.Value, null, mate.Greatest?.Value, actual.Value) : Html.Empty);
+        mate.AsBuilt is { } actual ? LimitsGauge.Draw(mate.Least?.Value, null, mate.Greatest?.Value, actual.Value) : SafeHtml.Empty);
 
-    private static LinkView Feature(Book book, Id<Build> build, Feature feature)
+    private static LinkView Feature(SiteFigures figures, Id<Build> build, Feature feature)
     {
-        var link = book.Link(new PartRef(build, feature.Part));
+        var link = figures.Link(new PartRef(build, feature.Part));
         return link with { Text = $"{link.Text}, {feature.Name}" };
     }
 }

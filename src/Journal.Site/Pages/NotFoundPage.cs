@@ -3,13 +3,13 @@ namespace Journal.Site.Pages;
 /// <summary>The page for what was not found.</summary>
 public sealed record NotFoundPage(PageFrame Frame)
 {
-    internal static NotFoundPage Of(Book book)
+    internal static NotFoundPage Of(SiteFigures figures)
     {
-        var desk = new Desk(book, Addresses.NotFound);
-        var frame = desk.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
+        var views = new SharedViews(figures, Addresses.NotFound);
+        var frame = views.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
 
         // A server shows this page at whatever address was asked for, so the way to the root must not depend on it; nor
         // must it name the host, or a preview elsewhere would fetch from there.
-        return new NotFoundPage(frame with { Root = book.Journal.Address?.AbsolutePath ?? "", Canonical = null });
+        return new NotFoundPage(frame with { Root = figures.Journal.Address?.AbsolutePath ?? "", Canonical = null });
     }
 }

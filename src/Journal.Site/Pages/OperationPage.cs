@@ -19,35 +19,35 @@ public sealed record OperationPage(
     ChartView ByPart,
     IReadOnlyList<EntryLineView> Entries)
 {
-    internal static OperationPage Of(Book book, Id<Operation> id)
+    internal static OperationPage Of(SiteFigures figures, Id<Operation> id)
     {
-        var desk = new Desk(book, Addresses.Of(id));
-        var operation = book.Operation(id);
-        var jobs = book.Index.Jobs[id].ToList();
-        var shown = jobs.Where(job => book.Showing.Shows(job.Entry)).ToList();
-        var lessons = book.ToRead.Ranked(JobToCome.With(id));
-        var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = desk.LatestDate(shown.Select(job => job.Entry)) };
+        var views = new SharedViews(figures, Addresses.Of(id));
+        var operation = figures.Operation(id);
+        var jobs = figures.Index.Jobs[id].ToList();
+        var shown = jobs.Where(job => figures.Visibility.Shows(job.Entry)).ToList();
+        var lessons = figures.ToRead.Ranked(JobToCome.With(id));
+        var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = views.LatestDate(shown.Select(job => job.Entry)) };
         return new OperationPage(
-            desk.Frame("operation", operation.Title, $"What this workshop knows about {Show.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [Desk.FrontCrumb], block),
+            views.Frame("operation", operation.Title, $"What this workshop knows about {Show.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [SharedViews.FrontCrumb], block),
             $"Operation · {Show.Lower(BuildPage.KindWords(operation.Kind))}",
             operation.Title,
-            FactsOf(book, id, jobs),
-            desk.Cautions(Core.Figures.Cautions.For(id)),
-            [.. lessons.Take(LessonsToRead.Few).Select(desk.ToRead)],
-            [.. lessons.Skip(LessonsToRead.Few).Select(desk.ToRead)],
-            SettingRows.Of(book, id),
-            SettingRows.Speeds(book, id),
-            [.. ToolsOf(book, desk, shown)],
-            HoursByPart(book, id, operation.Title),
-            [.. shown.Select(job => job.Entry).Distinct().OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Select(desk.Line)]);
+            FactsOf(figures, id, jobs),
+            views.Cautions(Core.Figures.Cautions.For(id)),
+            [.. lessons.Take(LessonsToRead.Few).Select(views.ToRead)],
+            [.. lessons.Skip(LessonsToRead.Few).Select(views.ToRead)],
+            SettingRows.Of(figures, id),
+            SettingRows.Speeds(figures, id),
+            [.. ToolsOf(figures, views, shown)],
+            HoursByPart(figures, id, operation.Title),
+            [.. shown.Select(job => job.Entry).Distinct().OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Select(views.Line)]);
     }
 
     // Of fewer jobs a quartile says no more than the jobs themselves.
     private const int FewestForQuartiles = 4;
 
-    private static List<FactView> FactsOf(Book book, Id<Operation> id, List<EntryJob> jobs)
+    private static List<FactView> FactsOf(SiteFigures figures, Id<Operation> id, List<EntryJob> jobs)
     {
-        var minutes = book.Hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero;
+        var minutes = figures.Hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero;
         var alone = jobs.Where(job => job.Job.Operations.Count == 1).Select(job => job.Job).ToList();
         var facts = new List<FactView> { new("Hours", Show.Hours(minutes)), new("Jobs", Show.Number(jobs.Count)) };
         if (JobTimes.Of(alone.Select(job => job.Time)) is { } times)
@@ -62,7 +62,7 @@ public sealed record OperationPage(
             facts.Add(new FactView("Of it setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
         }
 
-        var lost = book.Lessons.Mistakes.Where(cost => cost.On.Operations.Contains(id)).Sum(cost => cost.Minutes);
+        var lost = figures.Lessons.Mistakes.Where(cost => cost.On.Operations.Contains(id)).Sum(cost => cost.Minutes);
         if (lost > Minutes.Zero)
         {
             facts.Add(new FactView("Lost", Show.Hours(lost)));
@@ -71,22 +71,22 @@ public sealed record OperationPage(
         return facts;
     }
 
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, List<EntryJob> shown) => shown
+    private static IEnumerable<ToolLineView> ToolsOf(SiteFigures figures, SharedViews views, List<EntryJob> shown) => shown
         .SelectMany(job => job.Job.Tools)
         .CountBy(tool => tool)
-        .Where(tool => book.Showing.Shows(tool.Key))
+        .Where(tool => figures.Visibility.Shows(tool.Key))
         .OrderByDescending(tool => tool.Value)
         .ThenBy(tool => tool.Key)
-        .Select(tool => desk.ToolLine(tool.Key, $"in {Show.Count(tool.Value, "job", "jobs")}"));
+        .Select(tool => views.ToolLine(tool.Key, $"in {Show.Count(tool.Value, "job", "jobs")}"));
 
-    private static ChartView HoursByPart(Book book, Id<Operation> id, string title)
+    private static ChartView HoursByPart(SiteFigures figures, Id<Operation> id, string title)
     {
-        var cells = book.Hours.Builds.SelectMany(build => build.Cells.Where(cell => cell.Operation == id), (build, cell) => (build.Build, cell)).ToList();
-        var bars = cells.GroupBy(one => one.cell.Part is { } part && book.Showing.Shows(new PartRef(one.Build, part)) ? new PartRef(one.Build, part) : (PartRef?)null)
+        var cells = figures.Hours.Builds.SelectMany(build => build.Cells.Where(cell => cell.Operation == id), (build, cell) => (build.Build, cell)).ToList();
+        var bars = cells.GroupBy(one => one.cell.Part is { } part && figures.Visibility.Shows(new PartRef(one.Build, part)) ? new PartRef(one.Build, part) : (PartRef?)null)
             .Select(group => (Part: group.Key, Time: group.Sum(one => one.cell.Minutes)))
             .OrderByDescending(group => group.Time)
             .ThenBy(group => group.Part?.ToString(), StringComparer.Ordinal)
-            .Select(group => group.Part is { } part ? new Bar(book.Part(part).Title, group.Time, Addresses.Of(part)) : new Bar("Builds as a whole", group.Time));
+            .Select(group => group.Part is { } part ? new Bar(figures.Part(part).Title, group.Time, Addresses.Of(part)) : new Bar("Builds as a whole", group.Time));
         return BarChart.Draw("by-part", "By part", $"Hours of {Show.Lower(title)} by part.", [.. bars]);
     }
 }

@@ -11,62 +11,62 @@ internal sealed record PageOrder(string Address, string Template, Func<object> M
 /// <summary>Every page of a site.</summary>
 internal static class PageList
 {
-    public static IEnumerable<PageOrder> Of(Book book)
+    public static IEnumerable<PageOrder> Of(SiteFigures figures)
     {
-        yield return new PageOrder(Addresses.Front, "front", () => FrontPage.Of(book));
-        yield return new PageOrder(Addresses.Timeline, "timeline", () => TimelinePage.Of(book));
-        foreach (var page in OfLessons(book))
+        yield return new PageOrder(Addresses.Front, "front", () => FrontPage.Of(figures));
+        yield return new PageOrder(Addresses.Timeline, "timeline", () => TimelinePage.Of(figures));
+        foreach (var page in OfLessons(figures))
         {
             yield return page;
         }
 
-        yield return new PageOrder(Addresses.Tooling, "tooling", () => ToolingPage.Of(book));
-        yield return new PageOrder(Addresses.Find, "find", () => FindPage.Of(book));
-        yield return new PageOrder(Addresses.NotFound, "not-found", () => NotFoundPage.Of(book));
-        foreach (var page in book.Journal.Builds.SelectMany(build => OfBuild(book, build)))
+        yield return new PageOrder(Addresses.Tooling, "tooling", () => ToolingPage.Of(figures));
+        yield return new PageOrder(Addresses.Find, "find", () => FindPage.Of(figures));
+        yield return new PageOrder(Addresses.NotFound, "not-found", () => NotFoundPage.Of(figures));
+        foreach (var page in figures.Journal.Builds.SelectMany(build => OfBuild(figures, build)))
         {
             yield return page;
         }
 
-        foreach (var plan in book.ShownPlans)
+        foreach (var plan in figures.ShownPlans)
         {
-            yield return new PageOrder(Addresses.Of(plan.Id), "plan", () => PlanPage.Of(book, plan));
+            yield return new PageOrder(Addresses.Of(plan.Id), "plan", () => PlanPage.Of(figures, plan));
         }
 
-        foreach (var operation in book.ShownOperations)
+        foreach (var operation in figures.ShownOperations)
         {
-            yield return new PageOrder(Addresses.Of(operation), "operation", () => OperationPage.Of(book, operation));
+            yield return new PageOrder(Addresses.Of(operation), "operation", () => OperationPage.Of(figures, operation));
         }
     }
 
     /// <summary>The lessons book: its pages by one thing and another, and a page for each lesson.</summary>
-    public static IEnumerable<PageOrder> OfLessons(Book book) =>
+    public static IEnumerable<PageOrder> OfLessons(SiteFigures figures) =>
     [
-        .. Enum.GetValues<LessonOrder>().Select(order => new PageOrder(Addresses.Of(order), "lessons", () => LessonsPage.Of(book, order))),
-        .. book.ShownLessons.Select(lesson => new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(book, lesson))),
+        .. Enum.GetValues<LessonOrder>().Select(order => new PageOrder(Addresses.Of(order), "lessons", () => LessonsPage.Of(figures, order))),
+        .. figures.ShownLessons.Select(lesson => new PageOrder(Addresses.Of(lesson.Id), "lesson", () => LessonPage.Of(figures, lesson))),
     ];
 
-    private static IEnumerable<PageOrder> OfBuild(Book book, Build build)
+    private static IEnumerable<PageOrder> OfBuild(SiteFigures figures, Build build)
     {
-        yield return new PageOrder(Addresses.Of(build.Id), "build", () => BuildPage.Of(book, build));
-        if (StoryPage.HasStory(book, build))
+        yield return new PageOrder(Addresses.Of(build.Id), "build", () => BuildPage.Of(figures, build));
+        if (StoryPage.HasStory(figures, build))
         {
-            yield return new PageOrder(Addresses.Story(build.Id), "story", () => StoryPage.Of(book, build));
+            yield return new PageOrder(Addresses.Story(build.Id), "story", () => StoryPage.Of(figures, build));
         }
 
-        if (PhotosPage.HasPhotos(book, build))
+        if (PhotosPage.HasPhotos(figures, build))
         {
-            yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(book, build));
+            yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(figures, build));
         }
 
-        foreach (var part in build.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Id))))
+        foreach (var part in build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))))
         {
-            yield return new PageOrder(Addresses.Of(new PartRef(build.Id, part.Id)), "part", () => PartPage.Of(book, build, part));
+            yield return new PageOrder(Addresses.Of(new PartRef(build.Id, part.Id)), "part", () => PartPage.Of(figures, build, part));
         }
 
-        foreach (var entry in build.Entries.Where(book.Showing.Shows))
+        foreach (var entry in build.Entries.Where(figures.Visibility.Shows))
         {
-            yield return new PageOrder(Addresses.Of(entry.Ref), "entry", () => EntryPage.Of(book, build, entry));
+            yield return new PageOrder(Addresses.Of(entry.Ref), "entry", () => EntryPage.Of(figures, build, entry));
         }
     }
 }

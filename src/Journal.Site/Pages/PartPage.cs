@@ -35,45 +35,45 @@ public sealed record PartPage(
     IReadOnlyList<EntryLineView> PointingHere,
     IReadOnlyList<VideoView> Videos)
 {
-    internal static PartPage Of(Book book, Build build, Part part)
+    internal static PartPage Of(SiteFigures figures, Build build, Part part)
     {
         var reference = new PartRef(build.Id, part.Id);
-        var desk = new Desk(book, Addresses.Of(reference));
-        var entries = book.Worked[reference].ToList();
-        var shown = entries.Where(book.Showing.Shows).ToList();
-        var state = book.StateOf(build.Id);
+        var views = new SharedViews(figures, Addresses.Of(reference));
+        var entries = figures.Worked[reference].ToList();
+        var shown = entries.Where(figures.Visibility.Shows).ToList();
+        var state = figures.StateOf(build.Id);
         var finished = state.Finished.Select(one => one.Part).ToHashSet();
-        var balloon = desk.Balloon(build, part, finished);
-        var hours = book.HoursOf(build.Id).Parts.First(one => one.Part == part.Id);
-        book.Routes.TryGetValue(reference, out var route);
-        var frame = desk.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [Desk.FrontCrumb, Desk.Crumb(build)], TitleBlock(book, desk, build, part, balloon, shown));
-        var (readings, remarks) = (ReadingRows.Of(book, reference), RemarksOf(book, desk, reference).ToList());
-        var lines = (route?.SetUps.Sum(setUp => SetUpOf(book, setUp).Rows) ?? 0) + readings.Count + remarks.Count;
+        var balloon = views.Balloon(build, part, finished);
+        var hours = figures.HoursOf(build.Id).Parts.First(one => one.Part == part.Id);
+        figures.Routes.TryGetValue(reference, out var route);
+        var frame = views.Frame("part", part.Title, $"{part.Title} of {build.Title}: route as made, hours, readings, tools and lessons.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], TitleBlock(figures, views, build, part, balloon, shown));
+        var (readings, remarks) = (ReadingRows.Of(figures, reference), RemarksOf(figures, views, reference).ToList());
+        var lines = (route?.SetUps.Sum(setUp => SetUpOf(figures, setUp).Rows) ?? 0) + readings.Count + remarks.Count;
         return new PartPage(
             frame with { IsLong = lines > MostOnOnePage },
             balloon,
             string.Join(" · ", new[] { "Part sheet", part.Item is { } item ? $"item {item}" : null, part.Quantity == 1 ? "one off" : $"{Show.Number(part.Quantity)} off" }.OfType<string>()),
             FactsOf(part, hours.Minutes, route, entries, shown),
-            route is null ? [] : [.. route.SetUps.Select(setUp => SetUpOf(book, setUp))],
+            route is null ? [] : [.. route.SetUps.Select(setUp => SetUpOf(figures, setUp))],
             Show.Hours(route?.Minutes ?? Minutes.Zero),
             Show.HoursOrDash(hours.Work.In(TimeKind.SettingUp)),
-            GuessByOperation(book, part, hours),
+            GuessByOperation(figures, part, hours),
             [.. shown.Select(entry => entry.Departure).OfType<string>()],
-            desk.Cautions(Core.Figures.Cautions.For(part, shown)),
-            [.. ToolsOf(book, desk, reference, shown)],
+            views.Cautions(Core.Figures.Cautions.For(part, shown)),
+            [.. ToolsOf(figures, views, reference, shown)],
             readings,
             remarks,
-            [.. shown.SelectMany(entry => desk.Photos(entry).Select(photo => photo with { From = book.Link(entry.Ref) }))],
-            [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, book.Journal.Currency)))],
-            [.. shown.Select(desk.Line)],
-            [.. book.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Entry).Except(shown).Select(desk.Line)],
-            VideoView.Of(book, build, part));
+            [.. shown.SelectMany(entry => views.Photos(entry).Select(photo => photo with { From = figures.Link(entry.Ref) }))],
+            [.. shown.SelectMany(entry => entry.Bought).Where(bought => bought.ForPart == part.Id).Select(bought => new PurchaseView(bought.What, Show.Money(bought.Cost, figures.Journal.Currency)))],
+            [.. shown.Select(views.Line)],
+            [.. figures.BackLinks.To(reference).Select(link => link.Entry).Distinct().Where(figures.Visibility.Shows).Select(figures.Entry).Except(shown).Select(views.Line)],
+            VideoView.Of(figures, build, part));
     }
 
     // So many lines of route, readings and remarks surely fit on A4 and Letter in the usual setting, tried in print.
     private const int MostOnOnePage = 12;
 
-    private static TitleBlockView TitleBlock(Book book, Desk desk, Build build, Part part, BalloonView balloon, List<Entry> shown)
+    private static TitleBlockView TitleBlock(SiteFigures figures, SharedViews views, Build build, Part part, BalloonView balloon, List<Entry> shown)
     {
         var more = new List<FactView>();
         void Add(string label, string? value)
@@ -84,8 +84,8 @@ public sealed record PartPage(
             }
         }
 
-        Add("Material", part.Material is { } material ? MaterialWords(book, material) : null);
-        Add("Stock", StockWords(book, part));
+        Add("Material", part.Material is { } material ? MaterialWords(figures, material) : null);
+        Add("Stock", StockWords(figures, part));
         Add("Drawing", part.Drawing);
         Add("General tolerance", build.GeneralTolerance is { } tolerance ? "±" + LengthWords.Both(tolerance) : null);
         return new TitleBlockView
@@ -95,18 +95,18 @@ public sealed record PartPage(
             DocumentType = "Part sheet",
             Status = char.ToUpperInvariant(balloon.Words[0]) + balloon.Words[1..],
             Identification = $"{build.Id}/{part.Id}",
-            Issued = desk.LatestDate(shown),
+            Issued = views.LatestDate(shown),
             Sheet = $"{Show.Number(build.Parts.ToList().IndexOf(part) + 1)}/{Show.Number(build.Parts.Count)}",
             More = more,
         };
     }
 
-    internal static string MaterialWords(Book book, Material material) =>
-        Show.Lower(book.Journal.Vocabulary.Materials[material.Family].Title) + (material.Grade is { } grade ? $" {grade}" : "");
+    internal static string MaterialWords(SiteFigures figures, Material material) =>
+        Show.Lower(figures.Journal.Vocabulary.Materials[material.Family].Title) + (material.Grade is { } grade ? $" {grade}" : "");
 
-    internal static string? StockWords(Book book, Part part)
+    internal static string? StockWords(SiteFigures figures, Part part)
     {
-        var stock = part.Stock is { } form ? Show.Lower(book.Journal.Vocabulary.StockForms[form.Form].Title) + (form.Size is { } size ? $" {size}" : "") : null;
+        var stock = part.Stock is { } form ? Show.Lower(figures.Journal.Vocabulary.StockForms[form.Form].Title) + (form.Size is { } size ? $" {size}" : "") : null;
         return (stock, part.Supplied) switch
         {
             (null, null) => null,
@@ -148,17 +148,17 @@ public sealed record PartPage(
     }
 
     // How it was held is told by the entries; where none of them is shown, neither is that.
-    private static SetUpView SetUpOf(Book book, SetUp setUp) => setUp.Steps.Any(step => book.Showing.Shows(step.Entry))
-        ? new SetUpView(setUp.Number * 10, setUp.Datum, setUp.Held, [.. setUp.Steps.Select(step => StepOf(book, step))])
-        : new SetUpView(setUp.Number * 10, null, null, [.. setUp.Steps.Select(step => StepOf(book, step))]);
+    private static SetUpView SetUpOf(SiteFigures figures, SetUp setUp) => setUp.Steps.Any(step => figures.Visibility.Shows(step.Entry))
+        ? new SetUpView(setUp.Number * 10, setUp.Datum, setUp.Held, [.. setUp.Steps.Select(step => StepOf(figures, step))])
+        : new SetUpView(setUp.Number * 10, null, null, [.. setUp.Steps.Select(step => StepOf(figures, step))]);
 
-    private static StepView StepOf(Book book, RouteStep step)
+    private static StepView StepOf(SiteFigures figures, RouteStep step)
     {
-        var words = book.OperationWords(step.Operations);
+        var words = figures.OperationWords(step.Operations);
         var operations = char.ToUpperInvariant(words[0]) + words[1..];
-        var shown = book.Showing.Shows(step.Entry);
-        var tools = shown ? string.Join(", ", step.Made.Concat(step.Tools).Distinct().Where(book.Showing.Shows).Select(id => Show.Lower(book.Tool(id).Title))) : "";
-        var job = book.Entry(step.Entry).Jobs.First(one => one.Number == step.Job);
+        var shown = figures.Visibility.Shows(step.Entry);
+        var tools = shown ? string.Join(", ", step.Made.Concat(step.Tools).Distinct().Where(figures.Visibility.Shows).Select(id => Show.Lower(figures.Tool(id).Title))) : "";
+        var job = figures.Entry(step.Entry).Jobs.First(one => one.Number == step.Job);
         return new StepView(
             new LinkView(operations, shown ? Addresses.Of(step.Entry) : null),
             shown ? DateView.Of(step.Date) : null,
@@ -168,7 +168,7 @@ public sealed record PartPage(
             step.Mends is not null);
     }
 
-    private static ChartView? GuessByOperation(Book book, Part part, PartHours hours)
+    private static ChartView? GuessByOperation(SiteFigures figures, Part part, PartHours hours)
     {
         if (part.Guess?.ForAll(part.Quantity) is not { ByOperation.Count: > 0 } guess)
         {
@@ -177,33 +177,33 @@ public sealed record PartPage(
 
         var guesses = guess.ByOperation.GroupBy(one => one.Operation).ToDictionary(same => same.Key, same => same.Sum(one => one.Time));
         var rows = hours.Work.Operations.Select(time => time.What).Concat(guesses.Keys).Distinct()
-            .Select(id => new TakenAndGuess(book.Operation(id).Title, hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero, guesses.TryGetValue(id, out var guessed) ? guessed : null));
+            .Select(id => new TakenAndGuess(figures.Operation(id).Title, hours.Work.Operations.FirstOrDefault(time => time.What == id)?.Minutes ?? Minutes.Zero, guesses.TryGetValue(id, out var guessed) ? guessed : null));
         return GuessChart.Draw("against-guess", "By operation", $"Hours taken on {part.Title} against hours guessed, by operation.", [.. rows], "Operation");
     }
 
-    private static IEnumerable<ToolLineView> ToolsOf(Book book, Desk desk, PartRef part, List<Entry> shown)
+    private static IEnumerable<ToolLineView> ToolsOf(SiteFigures figures, SharedViews views, PartRef part, List<Entry> shown)
     {
         var used = shown.SelectMany(entry => entry.Jobs).Where(job => job.Parts.Any(share => share.Part == part.Part)).ToList();
         var made = used.SelectMany(job => job.Made).Distinct().ToList();
-        return made.Concat(used.SelectMany(job => job.Tools)).Distinct().Where(book.Showing.Shows).Select(id =>
+        return made.Concat(used.SelectMany(job => job.Tools)).Distinct().Where(figures.Visibility.Shows).Select(id =>
         {
-            var figure = book.ToolFigure(id);
-            return desk.ToolLine(id, made.Contains(id) ? $"{KindWord(book, figure.Tool)}made for this part, {Show.Hours(figure.MinutesToMake)}" : null);
+            var figure = figures.ToolFigure(id);
+            return views.ToolLine(id, made.Contains(id) ? $"{KindWord(figures, figure.Tool)}made for this part, {Show.Hours(figure.MinutesToMake)}" : null);
         });
     }
 
-    private static string KindWord(Book book, Tool tool) => tool.Kind is { } kind ? $"{Show.Lower(book.Journal.Vocabulary.ToolKinds[kind].Title)}, " : "";
+    private static string KindWord(SiteFigures figures, Tool tool) => tool.Kind is { } kind ? $"{Show.Lower(figures.Journal.Vocabulary.ToolKinds[kind].Title)}, " : "";
 
-    private static IEnumerable<RemarkView> RemarksOf(Book book, Desk desk, PartRef part)
+    private static IEnumerable<RemarkView> RemarksOf(SiteFigures figures, SharedViews views, PartRef part)
     {
-        foreach (var cost in book.Index.MistakesOn[part].Where(cost => book.Showing.Shows(cost.Ref.Entry)))
+        foreach (var cost in figures.Index.MistakesOn[part].Where(cost => figures.Visibility.Shows(cost.Ref.Entry)))
         {
-            yield return desk.Mistake(cost, withPlace: true);
+            yield return views.Mistake(cost, withPlace: true);
         }
 
-        foreach (var lesson in book.Index.LessonsOn[part].Where(lesson => book.Showing.Shows(lesson.Id)))
+        foreach (var lesson in figures.Index.LessonsOn[part].Where(lesson => figures.Visibility.Shows(lesson.Id)))
         {
-            yield return desk.Lesson(lesson, "Lesson");
+            yield return views.Lesson(lesson, "Lesson");
         }
     }
 }

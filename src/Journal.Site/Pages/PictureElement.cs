@@ -17,11 +17,11 @@ internal static class PictureElement
     public static string AddressOf(PublishedPhoto photo) =>
         photo.Address(photo.Widths.FirstOrDefault(width => width >= 960, photo.Width), PictureMaker.Fallback);
 
-    public static Html Of(PublishedPhoto photo, string root, string alt, bool isLazy, string sizes)
+    public static SafeHtml Of(PublishedPhoto photo, string root, string alt, bool isLazy, string sizes)
     {
-        return new Html(string.Create(
+        return new SafeHtml(string.Create(
             CultureInfo.InvariantCulture,
-            $"<picture><source type=\"image/webp\" srcset=\"{Set(photo, root, PictureMaker.Modern)}\" sizes=\"{sizes}\"><img src=\"{root}{AddressOf(photo)}\" srcset=\"{Set(photo, root, PictureMaker.Fallback)}\" sizes=\"{sizes}\" width=\"{photo.Width}\" height=\"{photo.Height}\"{(isLazy ? " loading=\"lazy\"" : "")} decoding=\"async\" alt=\"{Html.Escape(alt)}\"></picture>"));
+            $"<picture><source type=\"image/webp\" srcset=\"{Set(photo, root, PictureMaker.Modern)}\" sizes=\"{sizes}\"><img src=\"{root}{AddressOf(photo)}\" srcset=\"{Set(photo, root, PictureMaker.Fallback)}\" sizes=\"{sizes}\" width=\"{photo.Width}\" height=\"{photo.Height}\"{(isLazy ? " loading=\"lazy\"" : "")} decoding=\"async\" alt=\"{SafeHtml.Escape(alt)}\"></picture>"));
     }
 
     private static string Set(PublishedPhoto photo, string root, string extension) =>

@@ -1,6 +1,6 @@
 using Journal.Core.Estimating;
 using Journal.Core.Model;
-using Journal.Core.Reading;
+using Journal.Core.Trade;
 
 namespace Journal.Site.Pages;
 
@@ -33,7 +33,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
         var today = journal.LatestDate ?? plan.Start ?? DateOnly.MinValue;
         if (build is { Status: not BuildStatus.Finished })
         {
-            return new(Estimate.Of(journal, build, new EstimateOptions { Today = today }), Preparation.For(build, journal, CautionReader.Shared), build, journal.LatestDate is not null)
+            return new(Estimate.Of(journal, build, new EstimateOptions { Today = today }), Preparation.For(build, journal, CautionLoader.Shared), build, journal.LatestDate is not null)
             {
                 Plan = plan, Parts = build.Parts, Whole = build.Whole,
             };
@@ -43,7 +43,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
         var asOf = begun is { } first && first > DateOnly.MinValue ? first.AddDays(-1) : today;
         return new(
             Estimate.Of(journal, plan, new EstimateOptions { Today = asOf }),
-            Preparation.For(plan, journal, CautionReader.Shared),
+            Preparation.For(plan, journal, CautionLoader.Shared),
             build,
             journal.LatestDate is not null || plan.Start is not null)
         {

@@ -7,10 +7,10 @@ namespace Journal.Site.Pages;
 /// <summary>A plan on the front page.</summary>
 public sealed record PlanCardView(string Kind, LinkView Link, string? Gist)
 {
-    internal static PlanCardView Of(Book book, Plan plan)
+    internal static PlanCardView Of(SiteFigures figures, Plan plan)
     {
-        var forecast = book.Forecast(plan);
-        return new(PlanPage.StateWords(forecast.Build), new LinkView(plan.Title, Addresses.Of(plan.Id)), PlanPage.GistOf(book, forecast));
+        var forecast = figures.Forecast(plan);
+        return new(PlanPage.StateWords(forecast.Build), new LinkView(plan.Title, Addresses.Of(plan.Id)), PlanPage.GistOf(figures, forecast));
     }
 }
 
@@ -38,41 +38,41 @@ public sealed record PlanPage(
 {
     private const int MostTools = 16;
 
-    internal static PlanPage Of(Book book, Plan plan)
+    internal static PlanPage Of(SiteFigures figures, Plan plan)
     {
-        var (desk, forecast) = (new Desk(book, Addresses.Of(plan.Id)), book.Forecast(plan));
+        var (views, forecast) = (new SharedViews(figures, Addresses.Of(plan.Id)), figures.Forecast(plan));
         var estimate = forecast.Result.Estimate;
-        var gist = GistOf(book, forecast);
-        var (serious, tools) = (forecast.Preparation.MostSerious, forecast.Preparation.Tools.Where(tool => book.Showing.Shows(tool.Tool.Id)).ToList());
+        var gist = GistOf(figures, forecast);
+        var (serious, tools) = (forecast.Preparation.MostSerious, forecast.Preparation.Tools.Where(tool => figures.Visibility.Shows(tool.Tool.Id)).ToList());
         return new PlanPage(
-            desk.Frame(
+            views.Frame(
                 "estimate",
                 plan.Title,
                 $"{plan.Title}: hours and dates with their ranges, from this maker’s own history. {gist}",
-                forecast.Build is { } build ? [Desk.FrontCrumb, Desk.Crumb(build)] : [Desk.FrontCrumb],
-                TitleBlock(desk, plan, forecast)),
+                forecast.Build is { } build ? [SharedViews.FrontCrumb, SharedViews.Crumb(build)] : [SharedViews.FrontCrumb],
+                TitleBlock(views, plan, forecast)),
             $"{StateWords(forecast.Build)} · estimate sheet",
             gist,
-            estimate is null ? [] : [.. FactsOf(book, forecast, estimate)],
-            [.. forecast.Result.Faults.Select(fault => $"No estimate yet. {fault.Message}"), .. estimate is null ? [] : RemarksOn(book, forecast, estimate)],
-            estimate is null ? null : RangesOf(book, forecast, estimate),
-            [.. forecast.Parts.Select(part => Line(book, forecast, estimate, part)), .. WholeLine(book, forecast, estimate)],
+            estimate is null ? [] : [.. FactsOf(figures, forecast, estimate)],
+            [.. forecast.Result.Faults.Select(fault => $"No estimate yet. {fault.Message}"), .. estimate is null ? [] : RemarksOn(figures, forecast, estimate)],
+            estimate is null ? null : RangesOf(figures, forecast, estimate),
+            [.. forecast.Parts.Select(part => Line(figures, forecast, estimate, part)), .. WholeLine(figures, forecast, estimate)],
             GuessedInAll(forecast) is { } guess ? Show.Hours(guess) : "–",
             estimate is null ? null : HoursChart(estimate),
             estimate is null || !forecast.HasDates ? null : DaysChart(estimate),
-            estimate is null ? [] : [.. GroundOf(book, forecast, estimate)],
-            estimate is null ? null : BacktestOf(book, estimate),
-            [.. tools.Where(tool => tool.Missing is not null).Select(tool => ToolLine(book, tool))],
-            [.. tools.Where(tool => tool.Missing is null).Take(MostTools).Select(tool => ToolLine(book, tool))],
-            desk.Cautions(serious),
-            desk.Cautions(forecast.Preparation.Cautions.Except(serious)));
+            estimate is null ? [] : [.. GroundOf(figures, forecast, estimate)],
+            estimate is null ? null : BacktestOf(figures, estimate),
+            [.. tools.Where(tool => tool.Missing is not null).Select(tool => ToolLine(figures, tool))],
+            [.. tools.Where(tool => tool.Missing is null).Take(MostTools).Select(tool => ToolLine(figures, tool))],
+            views.Cautions(serious),
+            views.Cautions(forecast.Preparation.Cautions.Except(serious)));
     }
 
     /// <summary>How far a plan is.</summary>
     internal static string StateWords(Build? build) => build is null ? "Plan" : BuildPage.StatusWords(build.Status);
 
     /// <summary>The sentence that a tired person understands; of a finished build, what was foreseen and what it took.</summary>
-    internal static string? GistOf(Book book, PlanForecast forecast)
+    internal static string? GistOf(SiteFigures figures, PlanForecast forecast)
     {
         if (forecast.Result.Estimate is not { } estimate)
         {
@@ -81,16 +81,16 @@ public sealed record PlanPage(
 
         if (forecast.IsFinished)
         {
-            return $"Foreseen: {EstimateWords.Hours(estimate.Hours.P50)} at even odds, {EstimateWords.Hours(estimate.Hours.P80)} eight times in ten. It took {Show.Hours(Taken(book, forecast.Build!))}.";
+            return $"Foreseen: {EstimateWords.Hours(estimate.Hours.P50)} at even odds, {EstimateWords.Hours(estimate.Hours.P80)} eight times in ten. It took {Show.Hours(Taken(figures, forecast.Build!))}.";
         }
 
         var odds = EstimateWords.Odds(forecast.HasDates ? estimate : estimate with { Finish = null }, Show.PlainDate);
         return EstimateWords.Guesses(estimate, "Own guesses") is { } guesses ? $"{odds} {guesses}" : odds;
     }
 
-    private static Minutes Taken(Book book, Build build) => book.Hours.Builds.First(one => one.Build == build.Id).Minutes;
+    private static Minutes Taken(SiteFigures figures, Build build) => figures.Hours.Builds.First(one => one.Build == build.Id).Minutes;
 
-    private static TitleBlockView TitleBlock(Desk desk, Plan plan, PlanForecast forecast)
+    private static TitleBlockView TitleBlock(SharedViews views, Plan plan, PlanForecast forecast)
     {
         var estimate = forecast.Result.Estimate;
         return new TitleBlockView
@@ -100,7 +100,7 @@ public sealed record PlanPage(
             DocumentType = "Estimate sheet",
             Status = forecast.Build is null ? "In preparation" : StateWords(forecast.Build),
             Identification = plan.Id.Value,
-            Issued = desk.LatestDate(desk.Book.Journal.Entries),
+            Issued = views.LatestDate(views.Figures.Journal.Entries),
             More = estimate is null || !forecast.HasDates ? [] :
             [
                 new FactView("Dates from", Show.Date(estimate.Start)),
@@ -110,7 +110,7 @@ public sealed record PlanPage(
         };
     }
 
-    private static IEnumerable<FactView> FactsOf(Book book, PlanForecast forecast, Estimate estimate)
+    private static IEnumerable<FactView> FactsOf(SiteFigures figures, PlanForecast forecast, Estimate estimate)
     {
         if (estimate.MinutesSoFar is { } spent)
         {
@@ -119,7 +119,7 @@ public sealed record PlanPage(
 
         if (forecast.IsFinished)
         {
-            yield return new FactView("Taken", Show.Hours(Taken(book, forecast.Build!)));
+            yield return new FactView("Taken", Show.Hours(Taken(figures, forecast.Build!)));
         }
 
         if (GuessedInAll(forecast) is { } guess)
@@ -147,25 +147,25 @@ public sealed record PlanPage(
     private static Minutes Time(double hours) => new((int)Math.Round(60 * hours, MidpointRounding.AwayFromZero));
 
     // The plan names its own parts; those that its build has beside them may be known from evenings alone that stay at home.
-    private static bool IsTold(Book book, PlanForecast forecast, Part part) =>
-        SheetOf(forecast, part) is not { } sheet || book.Showing.Shows(sheet) || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
+    private static bool IsTold(SiteFigures figures, PlanForecast forecast, Part part) =>
+        SheetOf(forecast, part) is not { } sheet || figures.Visibility.Shows(sheet) || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
 
     private static PartRef? SheetOf(PlanForecast forecast, Part part) => forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : null;
 
-    private static string TitleOf(Book book, PlanForecast forecast, Part part) => IsTold(book, forecast, part) ? part.Title : "A part that is not shown";
+    private static string TitleOf(SiteFigures figures, PlanForecast forecast, Part part) => IsTold(figures, forecast, part) ? part.Title : "A part that is not shown";
 
-    private static LinkView LinkOf(Book book, PlanForecast forecast, Part part)
+    private static LinkView LinkOf(SiteFigures figures, PlanForecast forecast, Part part)
     {
-        var title = TitleOf(book, forecast, part);
-        return new(part.Quantity == 1 ? title : $"{title}, {Show.Number(part.Quantity)} off", SheetOf(forecast, part) is { } sheet && book.Showing.Shows(sheet) ? Addresses.Of(sheet) : null);
+        var title = TitleOf(figures, forecast, part);
+        return new(part.Quantity == 1 ? title : $"{title}, {Show.Number(part.Quantity)} off", SheetOf(forecast, part) is { } sheet && figures.Visibility.Shows(sheet) ? Addresses.Of(sheet) : null);
     }
 
-    private static IEnumerable<string> RemarksOn(Book book, PlanForecast forecast, Estimate estimate) => estimate.Remarks.Except(
-        forecast.Parts.Where(part => part.Like is { } like && !(IsTold(book, forecast, part) && book.Showing.Shows(like))).Select(Remarks.OnLike));
+    private static IEnumerable<string> RemarksOn(SiteFigures figures, PlanForecast forecast, Estimate estimate) => estimate.Remarks.Except(
+        forecast.Parts.Where(part => part.Like is { } like && !(IsTold(figures, forecast, part) && figures.Visibility.Shows(like))).Select(Remarks.OnLike));
 
-    private static ChartView RangesOf(Book book, PlanForecast forecast, Estimate estimate)
+    private static ChartView RangesOf(SiteFigures figures, PlanForecast forecast, Estimate estimate)
     {
-        var links = forecast.Parts.ToDictionary(part => part.Id.Value, part => LinkOf(book, forecast, part));
+        var links = forecast.Parts.ToDictionary(part => part.Id.Value, part => LinkOf(figures, forecast, part));
         var ranges = estimate.Parts.Select(part => new HoursRange(
             links[part.Part].Text, Time(part.P10), Time(part.P50), Time(part.P90), (part.Reguess ?? part.Guess) is { } guess ? Time(guess) : null, links[part.Part].Address));
         if (estimate.Whole is { P10: { } low, P50: { } middle, P90: { } high })
@@ -174,20 +174,20 @@ public sealed record PlanPage(
             ranges = ranges.Append(new HoursRange("The whole", Time(low), Time(middle), Time(high), guess == Minutes.Zero ? null : guess));
         }
 
-        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(book, forecast, estimate)}.", [.. ranges]);
+        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(figures, forecast, estimate)}.", [.. ranges]);
     }
 
-    private static string MostUncertain(Book book, PlanForecast forecast, Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
-        one.Part == "whole" ? "the whole" : Show.Lower(TitleOf(book, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
+    private static string MostUncertain(SiteFigures figures, PlanForecast forecast, Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
+        one.Part == "whole" ? "the whole" : Show.Lower(TitleOf(figures, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
 
-    private static PlannedPartView Line(Book book, PlanForecast forecast, Estimate? estimate, Part part)
+    private static PlannedPartView Line(SiteFigures figures, PlanForecast forecast, Estimate? estimate, Part part)
     {
-        var like = part.Like is { } named && book.Showing.Shows(named) && book.Journal.Builds.Any(build => build.Id == named.Build && build.HasPart(named.Part)) ? named : (PartRef?)null;
+        var like = part.Like is { } named && figures.Visibility.Shows(named) && figures.Journal.Builds.Any(build => build.Id == named.Build && build.HasPart(named.Part)) ? named : (PartRef?)null;
         var basis = estimate?.Parts.FirstOrDefault(one => one.Part == part.Id.Value)?.Basis ?? "";
         return new PlannedPartView(
-            LinkOf(book, forecast, part),
-            !IsTold(book, forecast, part) ? null : Joined(", ", part.Material is { } material ? PartPage.MaterialWords(book, material) : null, PartPage.StockWords(book, part)),
-            part.Operations.Count == 0 || !IsTold(book, forecast, part) ? "–" : book.OperationWords(part.Operations),
+            LinkOf(figures, forecast, part),
+            !IsTold(figures, forecast, part) ? null : Joined(", ", part.Material is { } material ? PartPage.MaterialWords(figures, material) : null, PartPage.StockWords(figures, part)),
+            part.Operations.Count == 0 || !IsTold(figures, forecast, part) ? "–" : figures.OperationWords(part.Operations),
             (part.Guess, part.Reguess) switch
             {
                 (null, null) => "–",
@@ -195,16 +195,16 @@ public sealed record PlanPage(
                 var (first, second) => Show.Hours(Time((first ?? second)!.ForAll(part.Quantity))),
             },
             ForViewers(part.Like is null ? basis : basis.Replace($"; like {part.Like}", "", StringComparison.Ordinal)),
-            like is { } sheet ? book.Link(sheet) : null);
+            like is { } sheet ? figures.Link(sheet) : null);
     }
 
-    private static IEnumerable<PlannedPartView> WholeLine(Book book, PlanForecast forecast, Estimate? estimate)
+    private static IEnumerable<PlannedPartView> WholeLine(SiteFigures figures, PlanForecast forecast, Estimate? estimate)
     {
         if (forecast.Whole.Count > 0 || estimate?.Whole.P50 is not null)
         {
             var guess = forecast.Whole.Values.Sum();
             yield return new PlannedPartView(
-                new LinkView("The whole", null), null, forecast.Whole.Count == 0 ? "–" : book.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
+                new LinkView("The whole", null), null, forecast.Whole.Count == 0 ? "–" : figures.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
         }
     }
 
@@ -224,7 +224,7 @@ public sealed record PlanPage(
         estimate.Finish is { P50: { } half, P80: { } eight } ? $"Half the time by {Show.Date(half)}, eight times in ten by {Show.Date(eight)}." : "Some of it lies more than a century off.",
         [.. estimate.FinishQuantiles.Where(one => one.Date is not null).Select(one => new DayChance(one.P, one.Date!.Value))]);
 
-    private static IEnumerable<string> GroundOf(Book book, PlanForecast forecast, Estimate estimate)
+    private static IEnumerable<string> GroundOf(SiteFigures figures, PlanForecast forecast, Estimate estimate)
     {
         if (estimate.History.Parts > 0)
         {
@@ -233,7 +233,7 @@ public sealed record PlanPage(
 
         if (estimate.MostUncertain.Count > 0)
         {
-            yield return $"Most of the uncertainty is in: {MostUncertain(book, forecast, estimate)}.";
+            yield return $"Most of the uncertainty is in: {MostUncertain(figures, forecast, estimate)}.";
         }
 
         if (estimate.HoursAWeek is not null)
@@ -244,20 +244,20 @@ public sealed record PlanPage(
         yield return EstimateWords.Backtest(estimate);
     }
 
-    private static ChartView? BacktestOf(Book book, Estimate estimate)
+    private static ChartView? BacktestOf(SiteFigures figures, Estimate estimate)
     {
         var parts = estimate.Backtest.PartForecasts.Select(forecast =>
         {
             var slash = forecast.Part.IndexOf('/', StringComparison.Ordinal);
             var part = new PartRef(new(forecast.Part[..slash]), new(forecast.Part[(slash + 1)..]));
-            var link = book.Showing.Shows(part) ? book.Link(part) : new LinkView("A part that is not shown", null);
+            var link = figures.Visibility.Shows(part) ? figures.Link(part) : new LinkView("A part that is not shown", null);
             return new ForecastAndTaken(link.Text, Time(forecast.P10), Time(forecast.P50), Time(forecast.P90), Time(forecast.Hours), link.Address);
         });
         return estimate.Backtest.Parts == 0 ? null : BacktestChart.Draw(
             "backtest", "Past parts: the range forecast, and what it took", EstimateWords.Backtest(estimate), [.. parts]);
     }
 
-    private static ToolLineView ToolLine(Book book, ToolForWork tool)
+    private static ToolLineView ToolLine(SiteFigures figures, ToolForWork tool)
     {
         var why = tool.Missing switch
         {
@@ -266,7 +266,7 @@ public sealed record PlanPage(
             WhyMissing.NotInCrib => "not in the crib",
             _ => tool.Tool.Need == Need.Workaround ? "a way round this workshop’s limits" : tool.Tool.Need == Need.Essential ? "essential" : null,
         };
-        return new ToolLineView(book.Link(tool.Tool.Id), Joined(" · ", why, book.OperationWords(tool.Operations.Take(3))));
+        return new ToolLineView(figures.Link(tool.Tool.Id), Joined(" · ", why, figures.OperationWords(tool.Operations.Take(3))));
     }
 
     private static string? Joined(string between, params IEnumerable<string?> words) =>

@@ -1,6 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 using Journal.Site.Charts;
 using Journal.Site.Templates;
 
@@ -40,7 +39,7 @@ public sealed record ReadingRowView
     public required string Verdict { get; init; }
 
     /// <summary>Where it lies between its limits; empty where no limit is known.</summary>
-    public required Html Gauge { get; init; }
+    public required SafeHtml Gauge { get; init; }
 
     /// <summary>The share of the tolerance used; null without one.</summary>
     public string? Share { get; init; }
@@ -70,32 +69,32 @@ internal static class ReadingRows
     private const string None = "–";
 
     /// <summary>The inspection record of a part, in the order of the drawing.</summary>
-    public static IReadOnlyList<ReadingRowView> Of(Book book, PartRef part) =>
-        [.. Shown(book, book.Readings.OfPart(part.Build, part.Part)).Select(reading => Row(book, reading))];
+    public static IReadOnlyList<ReadingRowView> Of(SiteFigures figures, PartRef part) =>
+        [.. Shown(figures, figures.Readings.OfPart(part.Build, part.Part)).Select(reading => Row(figures, reading))];
 
     /// <summary>The readings of an evening, as they stand in the entry; the part is named where the evening had several.</summary>
-    public static IReadOnlyList<ReadingRowView> Of(Book book, Entry entry)
+    public static IReadOnlyList<ReadingRowView> Of(SiteFigures figures, Entry entry)
     {
         var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => share.Part).Distinct().Count();
-        return [.. book.ReadingsOf[entry.Ref].OrderBy(reading => reading.Place).Select(reading => parts > 1 ? RowWithPart(book, reading) : Row(book, reading))];
+        return [.. figures.ReadingsOf[entry.Ref].OrderBy(reading => reading.Place).Select(reading => parts > 1 ? RowWithPart(figures, reading) : Row(figures, reading))];
     }
 
     /// <summary>All of a build that is or was out of its limits.</summary>
-    public static IReadOnlyList<ReadingRowView> OutIn(Book book, Build build) =>
-        [.. Shown(book, book.Readings.OutIn(build.Id)).Select(reading => RowWithPart(book, reading))];
+    public static IReadOnlyList<ReadingRowView> OutIn(SiteFigures figures, Build build) =>
+        [.. Shown(figures, figures.Readings.OutIn(build.Id)).Select(reading => RowWithPart(figures, reading))];
 
-    private static IEnumerable<ReadingFigure> Shown(Book book, IEnumerable<ReadingFigure> readings) =>
-        readings.Where(reading => book.Showing.Shows(new EntryRef(reading.Build, reading.Entry)));
+    private static IEnumerable<ReadingFigure> Shown(SiteFigures figures, IEnumerable<ReadingFigure> readings) =>
+        readings.Where(reading => figures.Visibility.Shows(new EntryRef(reading.Build, reading.Entry)));
 
-    private static ReadingRowView RowWithPart(Book book, ReadingFigure reading) => Row(book, reading) with
+    private static ReadingRowView RowWithPart(SiteFigures figures, ReadingFigure reading) => Row(figures, reading) with
     {
-        Part = reading.Part is { } part ? book.Link(new PartRef(reading.Build, part)) : new LinkView("The whole", null),
+        Part = reading.Part is { } part ? figures.Link(new PartRef(reading.Build, part)) : new LinkView("The whole", null),
     };
 
-    private static ReadingRowView Row(Book book, ReadingFigure reading)
+    private static ReadingRowView Row(SiteFigures figures, ReadingFigure reading)
     {
-        var told = ToldIn(book, reading);
-        var written = EntryLink(book, reading.Date, new EntryRef(reading.Build, reading.Entry));
+        var told = ToldIn(figures, reading);
+        var written = EntryLink(figures, reading.Date, new EntryRef(reading.Build, reading.Entry));
         EntryRef? right = reading.RightIn is { } entry ? new EntryRef(reading.Build, entry) : null;
         return new ReadingRowView
         {
@@ -108,21 +107,21 @@ internal static class ReadingRows
             Deviation = reading.Deviation is { } off ? LengthWords.Signed(off) : null,
             Within = reading.Within switch { true => "in", false => "out", null => "" },
             Verdict = (reading.Within, reading.Gauging) switch { (null, _) => "", (true, null) => "inside", (false, null) => "outside", (true, _) => "right", _ => "wrong" },
-            Gauge = reading.Actual is { } actual ? LimitsGauge.Draw(reading.Least?.Value, reading.Nominal?.Value, reading.Greatest?.Value, actual.Value) : Html.Empty,
+            Gauge = reading.Actual is { } actual ? LimitsGauge.Draw(reading.Least?.Value, reading.Nominal?.Value, reading.Greatest?.Value, actual.Value) : SafeHtml.Empty,
             Share = reading.Share is { } share ? Show.PerCent((double)share) : null,
-            With = reading.With is { } with ? book.Link(with) : null,
+            With = reading.With is { } with ? figures.Link(with) : null,
             Entry = written,
-            Became = told is not null && reading.Became is { } outcome ? Desk.OutcomeWords(outcome) : reading.Departure is not null ? "a departure from the drawing" : null,
-            Told = told is not null ? EntryLink(book, told.On.Date, told.Ref.Entry) : reading.Departure is not null ? written : null,
-            RightIn = right is { } later && book.Showing.Shows(later) ? EntryLink(book, book.Entry(later).Date, later) : null,
+            Became = told is not null && reading.Became is { } outcome ? SharedViews.OutcomeWords(outcome) : reading.Departure is not null ? "a departure from the drawing" : null,
+            Told = told is not null ? EntryLink(figures, told.On.Date, told.Ref.Entry) : reading.Departure is not null ? written : null,
+            RightIn = right is { } later && figures.Visibility.Shows(later) ? EntryLink(figures, figures.Entry(later).Date, later) : null,
             Notes = reading.Notes,
         };
     }
 
     /// <summary>The mistake that tells of a reading, unless it stays at home.</summary>
-    private static MistakeCost? ToldIn(Book book, ReadingFigure reading) => reading.Mistake is { } mistake
-        ? book.Lessons.Mistakes.FirstOrDefault(cost => ReferenceEquals(cost.Mistake, mistake) && book.Showing.Shows(cost.Ref.Entry))
+    private static MistakeCost? ToldIn(SiteFigures figures, ReadingFigure reading) => reading.Mistake is { } mistake
+        ? figures.Lessons.Mistakes.FirstOrDefault(cost => ReferenceEquals(cost.Mistake, mistake) && figures.Visibility.Shows(cost.Ref.Entry))
         : null;
 
-    private static LinkView EntryLink(Book book, DateOnly date, EntryRef entry) => new(Show.Date(date), book.Showing.Shows(entry) ? Addresses.Of(entry) : null);
+    private static LinkView EntryLink(SiteFigures figures, DateOnly date, EntryRef entry) => new(Show.Date(date), figures.Visibility.Shows(entry) ? Addresses.Of(entry) : null);
 }

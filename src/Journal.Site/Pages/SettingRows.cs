@@ -55,40 +55,40 @@ public sealed record SettingRowView
 internal static class SettingRows
 {
     /// <summary>The settings of an evening, as they stand in the entry.</summary>
-    public static IReadOnlyList<SettingView> Of(Book book, Entry entry) =>
-        [.. book.SettingsOf[entry.Ref].OrderBy(setting => setting.Place).Select(setting => new SettingView(Heading(book, setting), [.. Used(book, setting)]))];
+    public static IReadOnlyList<SettingView> Of(SiteFigures figures, Entry entry) =>
+        [.. figures.SettingsOf[entry.Ref].OrderBy(setting => setting.Place).Select(setting => new SettingView(Heading(figures, setting), [.. Used(figures, setting)]))];
 
     /// <summary>The settings of an operation, gathered by material and cutter.</summary>
-    public static IReadOnlyList<SettingRowView> Of(Book book, Id<Operation> operation) =>
-        [.. Groups(book, operation).SelectMany(group => group.Settings).Select(setting => Row(book, setting))];
+    public static IReadOnlyList<SettingRowView> Of(SiteFigures figures, Id<Operation> operation) =>
+        [.. Groups(figures, operation).SelectMany(group => group.Settings).Select(setting => Row(figures, setting))];
 
     /// <summary>The speeds tried in an operation, by material and cutter; null where none was written down.</summary>
-    public static ChartView? Speeds(Book book, Id<Operation> operation)
+    public static ChartView? Speeds(SiteFigures figures, Id<Operation> operation)
     {
-        var tried = Groups(book, operation)
-            .Select(group => new SpeedsTried(Label(book, group), SpeedsOf(group, verdict => verdict is SettingVerdict.Worked), SpeedsOf(group, verdict => verdict is SettingVerdict.Chattered or SettingVerdict.Failed)))
+        var tried = Groups(figures, operation)
+            .Select(group => new SpeedsTried(Label(figures, group), SpeedsOf(group, verdict => verdict is SettingVerdict.Worked), SpeedsOf(group, verdict => verdict is SettingVerdict.Chattered or SettingVerdict.Failed)))
             .Where(row => row.Worked.Count + row.Chattered.Count > 0)
             .ToList();
         return tried.Count == 0 ? null : SpeedRangeChart.Draw(
             "speeds",
             "Surface speeds that worked, and that did not",
-            $"Surface speeds used for {Show.Lower(book.Operation(operation).Title)}, by material and cutter.",
+            $"Surface speeds used for {Show.Lower(figures.Operation(operation).Title)}, by material and cutter.",
             tried);
     }
 
-    private static IReadOnlyList<SettingGroup> Groups(Book book, Id<Operation> operation) => SettingGroup.Gather(
-        book.Settings.All.Where(setting => setting.Operation == operation && book.Showing.Shows(new EntryRef(setting.Build, setting.Entry))));
+    private static IReadOnlyList<SettingGroup> Groups(SiteFigures figures, Id<Operation> operation) => SettingGroup.Gather(
+        figures.Settings.All.Where(setting => setting.Operation == operation && figures.Visibility.Shows(new EntryRef(setting.Build, setting.Entry))));
 
     private static List<double> SpeedsOf(SettingGroup group, Func<SettingVerdict, bool> went) =>
         [.. group.Settings.Where(setting => went(setting.Verdict)).Select(setting => setting.Speed).OfType<SurfaceSpeed>().Select(speed => (double)speed.MetresPerMinute)];
 
-    private static string Label(Book book, SettingGroup group) =>
-        string.Join(", ", new[] { group.Material is { } family ? book.Journal.Vocabulary.Materials[family].Title : "Material not said", group.Cutter }.OfType<string>());
+    private static string Label(SiteFigures figures, SettingGroup group) =>
+        string.Join(", ", new[] { group.Material is { } family ? figures.Journal.Vocabulary.Materials[family].Title : "Material not said", group.Cutter }.OfType<string>());
 
-    private static string Heading(Book book, SettingFigure setting) =>
-        book.Operation(setting.Operation).Title + (setting.Material is { } material ? $", {PartPage.MaterialWords(book, material)}" : "");
+    private static string Heading(SiteFigures figures, SettingFigure setting) =>
+        figures.Operation(setting.Operation).Title + (setting.Material is { } material ? $", {PartPage.MaterialWords(figures, material)}" : "");
 
-    private static IEnumerable<SettingFactView> Used(Book book, SettingFigure setting)
+    private static IEnumerable<SettingFactView> Used(SiteFigures figures, SettingFigure setting)
     {
         var unit = UnitOf(setting);
         (string Label, SizeView? Value)[] used =
@@ -103,7 +103,7 @@ internal static class SettingRows
             ("Removed", setting.Removal is { } removal ? LengthWords.Removal(removal, unit) : null),
             ("Cutter", Plain(setting.Cutter)),
             ("Teeth", setting.Teeth is { } teeth ? Plain(Show.Number(teeth)) : null),
-            ("Machine", setting.Machine is { } machine && book.Showing.Shows(machine) ? Plain(book.Tool(machine).Title) : null),
+            ("Machine", setting.Machine is { } machine && figures.Visibility.Shows(machine) ? Plain(figures.Tool(machine).Title) : null),
             ("Coolant", Plain(setting.Coolant)),
             ("How it went", Plain(setting.VerdictText)),
             ("Note", Plain(setting.Note)),
@@ -119,9 +119,9 @@ internal static class SettingRows
         return feeds.Where(one => one.Per != setting.Feed?.Per).Select(one => (one.Label, one.Amount is { } amount ? LengthWords.WorkedOut(amount, one.Per) : null));
     }
 
-    private static SettingRowView Row(Book book, SettingFigure setting) => new()
+    private static SettingRowView Row(SiteFigures figures, SettingFigure setting) => new()
     {
-        Material = setting.Material is { } material ? PartPage.MaterialWords(book, material) : "–",
+        Material = setting.Material is { } material ? PartPage.MaterialWords(figures, material) : "–",
         Cutter = setting.Cutter,
         Diameter = LengthWords.Size(setting.Diameter),
         Rpm = setting.Rpm is { } rpm ? Rpm(rpm) : null,

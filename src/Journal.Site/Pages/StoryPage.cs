@@ -12,27 +12,27 @@ public sealed record StoryStepView(string Sentence, LinkView Entry, PhotoView? P
 /// <summary>The short story of a build: part by part, a sentence and a picture for each step.</summary>
 public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IReadOnlyList<StoryPartView> Parts, string Outline)
 {
-    internal static bool HasStory(Book book, Build build) => build.Entries.Any(entry => entry.Story is not null && book.Showing.Shows(entry));
+    internal static bool HasStory(SiteFigures figures, Build build) => build.Entries.Any(entry => entry.Story is not null && figures.Visibility.Shows(entry));
 
-    internal static StoryPage Of(Book book, Build build)
+    internal static StoryPage Of(SiteFigures figures, Build build)
     {
-        var desk = new Desk(book, Addresses.Story(build.Id));
-        var hours = book.HoursOf(build.Id).Minutes;
-        var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = desk.LatestDate(build.Entries) };
+        var views = new SharedViews(figures, Addresses.Story(build.Id));
+        var hours = figures.HoursOf(build.Id).Minutes;
+        var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = views.LatestDate(build.Entries) };
         return new StoryPage(
-            desk.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [Desk.FrontCrumb, Desk.Crumb(build)], block),
+            views.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
             $"The short story · {Show.Hours(hours)} at the bench",
             build.Title,
-            PartsOf(book, desk, build),
+            PartsOf(figures, views, build),
             Addresses.StoryText(build.Id));
     }
 
     /// <summary>The story as an outline to read from.</summary>
-    internal static string Text(Book book, Build build)
+    internal static string Text(SiteFigures figures, Build build)
     {
         var text = new StringBuilder();
         text.Append(build.Title).Append('\n').Append('=', build.Title.Length).Append('\n');
-        foreach (var part in PartsOf(book, new Desk(book, Addresses.Story(build.Id)), build))
+        foreach (var part in PartsOf(figures, new SharedViews(figures, Addresses.Story(build.Id)), build))
         {
             text.Append('\n').Append(part.Title).Append('\n');
             foreach (var step in part.Steps)
@@ -46,28 +46,28 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
 
     // An entry tells of the first part that it worked on. What belongs to no part opens the story where it happened
     // before any part was begun, and else ends it.
-    private static List<StoryPartView> PartsOf(Book book, Desk desk, Build build)
+    private static List<StoryPartView> PartsOf(SiteFigures figures, SharedViews views, Build build)
     {
-        var finished = book.StateOf(build.Id).Finished.Select(one => one.Part).ToHashSet();
-        var told = build.Entries.Where(entry => entry.Story is not null && book.Showing.Shows(entry)).ToList();
-        var beginning = told.TakeWhile(entry => PartOf(book, entry) is null).ToList();
-        var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(book, entry));
+        var finished = figures.StateOf(build.Id).Finished.Select(one => one.Part).ToHashSet();
+        var told = build.Entries.Where(entry => entry.Story is not null && figures.Visibility.Shows(entry)).ToList();
+        var beginning = told.TakeWhile(entry => PartOf(figures, entry) is null).ToList();
+        var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(figures, entry));
         var chapters = byPart.Where(group => group.Key is not null)
-            .Select(group => (Part: (Part?)book.Part(new PartRef(build.Id, group.Key!.Value)), Entries: (IEnumerable<Entry>)group))
+            .Select(group => (Part: (Part?)figures.Part(new PartRef(build.Id, group.Key!.Value)), Entries: (IEnumerable<Entry>)group))
             .Prepend((Part: null, Entries: beginning))
             .Append((Part: null, Entries: byPart[null]));
         return
         [
             .. chapters.Where(chapter => chapter.Entries.Any()).Select(chapter => new StoryPartView(
-                chapter.Part is { } part ? desk.Balloon(build, part, finished) : null,
+                chapter.Part is { } part ? views.Balloon(build, part, finished) : null,
                 chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "The whole"),
-                [.. chapter.Entries.Select(entry => Step(desk, entry))])),
+                [.. chapter.Entries.Select(entry => Step(views, entry))])),
         ];
     }
 
-    private static Id<Part>? PartOf(Book book, Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part)
-        .FirstOrDefault(part => book.Showing.Shows(new PartRef(entry.Build, part!.Value)));
+    private static Id<Part>? PartOf(SiteFigures figures, Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part)
+        .FirstOrDefault(part => figures.Visibility.Shows(new PartRef(entry.Build, part!.Value)));
 
-    private static StoryStepView Step(Desk desk, Entry entry) =>
-        new(entry.Story!, new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)), desk.Photos(entry).FirstOrDefault());
+    private static StoryStepView Step(SharedViews views, Entry entry) =>
+        new(entry.Story!, new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)), views.Photos(entry).FirstOrDefault());
 }

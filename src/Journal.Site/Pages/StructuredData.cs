@@ -12,7 +12,7 @@ namespace Journal.Site.Pages;
 /// <summary>A data block of a page.</summary>
 /// <param name="Text">Its contents.</param>
 /// <param name="Hash">Their SHA-256 in base 64, for the content security policy (Level 3, 2.3.1), which then holds this block and no other.</param>
-public sealed record DataBlock(Html Text, Html Hash);
+public sealed record DataBlock(SafeHtml Text, SafeHtml Hash);
 
 /// <summary>
 /// What a page says of itself to machines, in the words of schema.org, as JSON-LD 1.1 (W3C 2020). It stands in a data
@@ -37,13 +37,13 @@ internal static class StructuredData
     });
 
     /// <summary>An entry with its pictures and their captions.</summary>
-    /// <param name="desk">The entry's page.</param>
+    /// <param name="views">The entry's page.</param>
     /// <param name="build">The build it belongs to.</param>
     /// <param name="entry">The entry.</param>
     /// <param name="description">A sentence on it.</param>
-    public static DataBlock Article(Desk desk, Build build, Entry entry, string description) => Block("Article", json =>
+    public static DataBlock Article(SharedViews views, Build build, Entry entry, string description) => Block("Article", json =>
     {
-        var journal = desk.Book.Journal;
+        var journal = views.Figures.Journal;
         json.WriteString("headline", entry.Title);
         json.WriteString("description", description);
         json.WriteString("datePublished", Show.Date(entry.Date));
@@ -52,27 +52,27 @@ internal static class StructuredData
         json.WriteStartObject("isPartOf");
         json.WriteString("@type", "CreativeWork");
         json.WriteString("name", build.Title);
-        json.WriteString("url", desk.Reachable(Addresses.Of(build.Id)));
+        json.WriteString("url", views.Reachable(Addresses.Of(build.Id)));
         json.WriteEndObject();
         if (journal.Address is not null)
         {
-            json.WriteString("url", desk.Reachable(desk.Address));
+            json.WriteString("url", views.Reachable(views.Address));
         }
 
-        var photos = desk.Photos(entry).ToList();
+        var photos = views.Photos(entry).ToList();
         if (photos.Count > 0)
         {
             json.WriteStartArray("image");
-            photos.ForEach(photo => Picture(json, desk, photo));
+            photos.ForEach(photo => Picture(json, views, photo));
             json.WriteEndArray();
         }
     });
 
-    private static void Picture(Utf8JsonWriter json, Desk desk, PhotoView photo)
+    private static void Picture(Utf8JsonWriter json, SharedViews views, PhotoView photo)
     {
         json.WriteStartObject();
         json.WriteString("@type", "ImageObject");
-        json.WriteString("contentUrl", desk.Reachable(photo.Largest));
+        json.WriteString("contentUrl", views.Reachable(photo.Largest));
         json.WriteNumber("width", photo.Width);
         json.WriteNumber("height", photo.Height);
         json.WriteString("caption", photo.Caption ?? photo.Alt);
@@ -102,6 +102,6 @@ internal static class StructuredData
             json.WriteEndObject();
         }
 
-        return new DataBlock(new Html(Encoding.UTF8.GetString(bytes.WrittenSpan)), new Html(Convert.ToBase64String(SHA256.HashData(bytes.WrittenSpan))));
+        return new DataBlock(new SafeHtml(Encoding.UTF8.GetString(bytes.WrittenSpan)), new SafeHtml(Convert.ToBase64String(SHA256.HashData(bytes.WrittenSpan))));
     }
 }

@@ -13,42 +13,42 @@ public sealed record IdleView(DateView From, DateView To, string Days);
 /// <summary>The timeline: when each part was made, when nothing was, and how the hours gathered.</summary>
 public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<BuildDaysView> Builds)
 {
-    internal static TimelinePage Of(Book book)
+    internal static TimelinePage Of(SiteFigures figures)
     {
-        var desk = new Desk(book, Addresses.Timeline);
-        var worked = book.Journal.Builds.Where(build => build.Entries.Count > 0).OrderByDescending(build => build.Entries[^1].Date).ToList();
+        var views = new SharedViews(figures, Addresses.Timeline);
+        var worked = figures.Journal.Builds.Where(build => build.Entries.Count > 0).OrderByDescending(build => build.Entries[^1].Date).ToList();
         var (first, last) = (worked.Select(build => build.Entries[0].Date).DefaultIfEmpty().Min(), worked.Select(build => build.Entries[^1].Date).DefaultIfEmpty().Max());
         var span = worked.Count == 0 ? "nothing yet" : $"{Show.Month(first)} to {Show.Month(last)}";
-        var block = new TitleBlockView { Title = "Timeline", Supplementary = book.Journal.Title, DocumentType = "Timeline", Identification = "timeline", Issued = desk.LatestDate(book.Journal.Entries) };
+        var block = new TitleBlockView { Title = "Timeline", Supplementary = figures.Journal.Title, DocumentType = "Timeline", Identification = "timeline", Issued = views.LatestDate(figures.Journal.Entries) };
         return new TimelinePage(
-            desk.Frame("timeline", "Timeline", $"When each part was made, {span}.", [Desk.FrontCrumb], block),
+            views.Frame("timeline", "Timeline", $"When each part was made, {span}.", [SharedViews.FrontCrumb], block),
             $"Timeline · {span}",
-            [.. worked.Select(build => BuildOf(book, desk, build))]);
+            [.. worked.Select(build => BuildOf(figures, views, build))]);
     }
 
-    private static BuildDaysView BuildOf(Book book, Desk desk, Build build)
+    private static BuildDaysView BuildOf(SiteFigures figures, SharedViews views, Build build)
     {
-        var timeline = book.Timeline.Builds.First(one => one.Build == build.Id);
-        var parts = timeline.Parts.Where(part => book.Showing.Shows(new PartRef(build.Id, part.Part))).OrderBy(part => part.First).ThenBy(part => part.Last)
-            .Select(part => book.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new PartDays(link.Text, DaysOf(book.Routes[new PartRef(build.Id, part.Part)]), part.SetUps, link.Address) : null!);
+        var timeline = figures.Timeline.Builds.First(one => one.Build == build.Id);
+        var parts = timeline.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Part))).OrderBy(part => part.First).ThenBy(part => part.Last)
+            .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new PartDays(link.Text, DaysOf(figures.Routes[new PartRef(build.Id, part.Part)]), part.SetUps, link.Address) : null!);
         return new BuildDaysView(
             $"build_{build.Id}",
-            Desk.Crumb(build),
-            PartsTimelineChart.Draw($"build_{build.Id}_parts", "Parts over the weeks", $"The parts of {build.Title}, each from its first day to its last.", [.. parts], timeline.Idle, BuildPage.Marks(book, timeline), desk.Root),
-            BuildPage.GatheredOf(book, desk, build.Title, timeline) is { } gathered ? Renamed(book, desk, build, timeline, gathered) : null,
+            SharedViews.Crumb(build),
+            PartsTimelineChart.Draw($"build_{build.Id}_parts", "Parts over the weeks", $"The parts of {build.Title}, each from its first day to its last.", [.. parts], timeline.Idle, BuildPage.Marks(figures, timeline), views.Root),
+            BuildPage.GatheredOf(figures, views, build.Title, timeline) is { } gathered ? Renamed(figures, views, build, timeline, gathered) : null,
             timeline.Pace is { } pace ? $"{Show.Hours(new Minutes((int)Math.Round(pace.HoursAWeek * 60)))} a week, idle weeks counted; work in {Show.Number(pace.WeeksWorked)} of {Show.Count(pace.Weeks.Count, "week", "weeks")}." : "",
             [.. timeline.Idle.Select(idle => new IdleView(DateView.Of(idle.First), DateView.Of(idle.Last), Show.Count(idle.Days, "day", "days")))],
-            [.. timeline.Trials.Where(trial => book.Showing.Shows(trial.Entry)).Select(trial => EntryPage.TrialOf(book, trial))]);
+            [.. timeline.Trials.Where(trial => figures.Visibility.Shows(trial.Entry)).Select(trial => EntryPage.TrialOf(figures, trial))]);
     }
 
     // Several builds share the page, so each chart needs ids of its own.
-    private static ChartView Renamed(Book book, Desk desk, Build build, BuildTimeline timeline, ChartView gathered) => GatheredChart.Draw(
+    private static ChartView Renamed(SiteFigures figures, SharedViews views, Build build, BuildTimeline timeline, ChartView gathered) => GatheredChart.Draw(
         $"build_{build.Id}_gathered",
         gathered.Title,
         $"Hours of {build.Title} gathered over the calendar.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
-        BuildPage.Marks(book, timeline),
-        desk.Root);
+        BuildPage.Marks(figures, timeline),
+        views.Root);
 
     private static List<TimeOf<DateOnly>> DaysOf(Route route) =>
         [.. route.Steps.GroupBy(step => step.Date).OrderBy(day => day.Key).Select(day => new TimeOf<DateOnly>(day.Key, day.Sum(step => step.Minutes)))];

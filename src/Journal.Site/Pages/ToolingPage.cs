@@ -13,34 +13,34 @@ public sealed record ToolGroupView(string Id, string Title, IReadOnlyList<ToolRo
 /// <summary>The tooling bill: what it took to make all this.</summary>
 public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<ToolGroupView> Groups, string Currency)
 {
-    internal static ToolingPage Of(Book book)
+    internal static ToolingPage Of(SiteFigures figures)
     {
-        var desk = new Desk(book, Addresses.Tooling);
-        var shown = book.Tooling.Tools.Where(tool => book.Showing.Shows(tool.Id)).ToList();
-        var block = new TitleBlockView { Title = "Tooling bill", Supplementary = book.Journal.Title, DocumentType = "Tooling bill", Identification = "tooling", Issued = desk.LatestDate(book.Journal.Entries) };
-        var kinds = book.Journal.Vocabulary.ToolKinds.Ids.Select(id => (Id: (Id<ToolKind>?)id, book.Journal.Vocabulary.ToolKinds[id].Title)).Append((null, "Not in the crib"));
+        var views = new SharedViews(figures, Addresses.Tooling);
+        var shown = figures.Tooling.Tools.Where(tool => figures.Visibility.Shows(tool.Id)).ToList();
+        var block = new TitleBlockView { Title = "Tooling bill", Supplementary = figures.Journal.Title, DocumentType = "Tooling bill", Identification = "tooling", Issued = views.LatestDate(figures.Journal.Entries) };
+        var kinds = figures.Journal.Vocabulary.ToolKinds.Ids.Select(id => (Id: (Id<ToolKind>?)id, figures.Journal.Vocabulary.ToolKinds[id].Title)).Append((null, "Not in the crib"));
         return new ToolingPage(
-            desk.Frame("tooling", "Tooling", $"The {Show.Count(shown.Count, "tool", "tools")} that it took, how each was got and what it was used for.", [Desk.FrontCrumb], block),
+            views.Frame("tooling", "Tooling", $"The {Show.Count(shown.Count, "tool", "tools")} that it took, how each was got and what it was used for.", [SharedViews.FrontCrumb], block),
             $"Tooling bill · {Show.Count(shown.Count, "tool", "tools")}",
-            FactsOf(book, shown),
+            FactsOf(figures, shown),
             [.. kinds.Select(kind => new ToolGroupView(
-                $"kind_{kind.Id?.Value ?? "unlisted"}", kind.Title, [.. shown.Where(tool => tool.Tool.Kind == kind.Id).Select(tool => Row(book, tool))])).Where(group => group.Tools.Count > 0)],
-            book.Journal.Currency);
+                $"kind_{kind.Id?.Value ?? "unlisted"}", kind.Title, [.. shown.Where(tool => tool.Tool.Kind == kind.Id).Select(tool => Row(figures, tool))])).Where(group => group.Tools.Count > 0)],
+            figures.Journal.Currency);
     }
 
-    private static List<FactView> FactsOf(Book book, List<ToolFigure> shown)
+    private static List<FactView> FactsOf(SiteFigures figures, List<ToolFigure> shown)
     {
         var made = shown.Where(tool => tool.MinutesToMake > Minutes.Zero).ToList();
         return
         [
-            new FactView("Spent", Show.Money(book.Tooling.Cost, book.Journal.Currency)),
-            new FactView("Made here", Show.Number(made.Count), $"{Show.Hours(book.Tooling.MinutesToMake)} to make"),
+            new FactView("Spent", Show.Money(figures.Tooling.Cost, figures.Journal.Currency)),
+            new FactView("Made here", Show.Number(made.Count), $"{Show.Hours(figures.Tooling.MinutesToMake)} to make"),
             new FactView("Borrowed or hired", Show.Number(shown.Count(tool => tool.Got is Got.Borrowed or Got.Hired))),
             new FactView("Bought", Show.Number(shown.Count(tool => tool.Got == Got.Bought))),
         ];
     }
 
-    private static ToolRowView Row(Book book, ToolFigure figure)
+    private static ToolRowView Row(SiteFigures figures, ToolFigure figure)
     {
         var tool = figure.Tool;
         var got = figure.Got?.ToWord() ?? "–";
@@ -56,7 +56,7 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
             figure.FirstUsed is { } first ? Show.Date(first) : "–",
             Show.Number(figure.Jobs),
             Show.HoursOrDash(figure.Minutes),
-            [.. figure.Parts.Where(book.Showing.Shows).Select(book.Link)],
-            [.. book.BackLinks.To(tool.Id).Select(link => link.Entry).Distinct().Where(book.Showing.Shows).Select(book.Link)]);
+            [.. figure.Parts.Where(figures.Visibility.Shows).Select(figures.Link)],
+            [.. figures.BackLinks.To(tool.Id).Select(link => link.Entry).Distinct().Where(figures.Visibility.Shows).Select(figures.Link)]);
     }
 }

@@ -16,12 +16,12 @@ public sealed record ChapterView(string At, string Title, string Address);
 /// <param name="ChapterList">The same as plain text, from the root of the site; null without chapters.</param>
 public sealed record VideoView(string Title, string Address, string Host, string Covers, IReadOnlyList<ChapterView> Chapters, string? ChapterList)
 {
-    internal static IReadOnlyList<VideoView> Of(Book book, Build build) => Cards(book, build, _ => true);
+    internal static IReadOnlyList<VideoView> Of(SiteFigures figures, Build build) => Cards(figures, build, _ => true);
 
-    internal static IReadOnlyList<VideoView> Of(Book book, Build build, Part part) => Cards(book, build, video => video.CoversParts.Contains(part.Id));
+    internal static IReadOnlyList<VideoView> Of(SiteFigures figures, Build build, Part part) => Cards(figures, build, video => video.CoversParts.Contains(part.Id));
 
     /// <summary>The videos that show an evening: by its date where a video names days, else by the parts it worked on.</summary>
-    internal static IReadOnlyList<VideoView> Of(Book book, Build build, Entry entry) => Cards(book, build, video => video.CoversDays.Count > 0
+    internal static IReadOnlyList<VideoView> Of(SiteFigures figures, Build build, Entry entry) => Cards(figures, build, video => video.CoversDays.Count > 0
         ? video.CoversDays.Any(days => entry.Date >= days.First && entry.Date <= days.Last)
         : entry.Jobs.SelectMany(job => job.Parts).Any(share => video.CoversParts.Contains(share.Part)));
 
@@ -31,12 +31,12 @@ public sealed record VideoView(string Title, string Address, string Host, string
         .Where(one => one.Video.Chapters.Count > 0)
         .Select(one => (one.Item1, ChapterText(one.Video)));
 
-    private static IReadOnlyList<VideoView> Cards(Book book, Build build, Func<Video, bool> covers) =>
-        [.. build.Videos.Select((video, i) => (Video: video, Number: i + 1)).Where(one => covers(one.Video)).Select(one => Card(book, build, one.Video, one.Number))];
+    private static IReadOnlyList<VideoView> Cards(SiteFigures figures, Build build, Func<Video, bool> covers) =>
+        [.. build.Videos.Select((video, i) => (Video: video, Number: i + 1)).Where(one => covers(one.Video)).Select(one => Card(figures, build, one.Video, one.Number))];
 
-    private static VideoView Card(Book book, Build build, Video video, int number)
+    private static VideoView Card(SiteFigures figures, Build build, Video video, int number)
     {
-        var covers = video.CoversParts.Where(part => book.Showing.Shows(new PartRef(build.Id, part))).Select(part => book.Part(new PartRef(build.Id, part)).Title)
+        var covers = video.CoversParts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).Select(part => figures.Part(new PartRef(build.Id, part)).Title)
             .Concat(video.CoversDays.Select(days => $"{Show.Date(days.First)} to {Show.Date(days.Last)}"));
         return new VideoView(
             video.Title,

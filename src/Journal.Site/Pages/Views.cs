@@ -119,7 +119,7 @@ public sealed record BalloonView(string Item, string Title, string? Address, str
 public sealed record PhotoView
 {
     /// <summary>The picture itself in all its sizes, resolved for one page.</summary>
-    public required Html Picture { get; init; }
+    public required SafeHtml Picture { get; init; }
 
     /// <summary>The address of its largest size, from the root of the site.</summary>
     public required string Largest { get; init; }
@@ -164,4 +164,4 @@ public sealed record SnagView(LinkView Text, DateView Since);
 public sealed record CautionView(string Title, string? For, string Happens, string Done, string Source);
 
 /// <summary>A text of an entry as HTML, already resolved for one page.</summary>
-public sealed record ProseView(Html Html);
+public sealed record ProseView(SafeHtml Html);

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Runtime.ExceptionServices;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Output;
 
 namespace Journal.Site.Photos;
@@ -15,7 +15,7 @@ public readonly record struct PictureProgress(int Done, int Of, int Made);
 /// <summary>
 /// Brings the journal's pictures to the site. One that cannot be read is a problem of its own; all else is published.
 /// </summary>
-internal sealed class PhotoStage(string journal, SiteFolder site, PictureCache cache, PictureSettings settings, IProgress<PictureProgress>? progress) : IDisposable
+internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cache, PictureSettings settings, IProgress<PictureProgress>? progress) : IDisposable
 {
     private const int AtOnce = 2;
     private const long LargestFile = 200 * 1024 * 1024;

@@ -3,7 +3,7 @@ namespace Journal.Site.Photos;
 /// <summary>How pictures are made. A change of any of it makes them anew.</summary>
 internal sealed record PictureSettings(IReadOnlyList<int> Widths, int WebpQuality, int JpegQuality)
 {
-    /// <summary>For a phone, a phone held close or a small window, and a desk.</summary>
+    /// <summary>For a phone, a phone held close or a small window, and a views.</summary>
     public static PictureSettings Usual { get; } = new([480, 960, 1600], 80, 82);
 
     /// <summary>The settings in a file's name; the first number is that of the method.</summary>

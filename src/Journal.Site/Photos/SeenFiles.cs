@@ -20,7 +20,7 @@ internal sealed class SeenFiles
     private SeenFiles(string path, Dictionary<string, Seen> before) => (this.path, this.before) = (path, before);
 
     /// <summary>What is known of a journal's pictures.</summary>
-    public static SeenFiles Of(PictureCache cache, string journal)
+    public static SeenFiles Of(UserCache cache, string journal)
     {
         var name = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Path.GetFullPath(journal))))[..16];
         var path = Path.Combine(cache.Folder, "seen", name + ".json");

@@ -23,14 +23,14 @@ internal sealed class PreviewServer : IDisposable
 
     private readonly TcpListener listener;
     private readonly string site;
-    private readonly Whiteboard board;
+    private readonly RebuildSignal board;
 
     /// <summary>Listens from now on.</summary>
     /// <param name="site">The site's folder.</param>
     /// <param name="board">What pages wait for.</param>
     /// <param name="port">The port; 0 for any that is free.</param>
     /// <exception cref="SocketException">The port is taken.</exception>
-    public PreviewServer(string site, Whiteboard board, int port)
+    public PreviewServer(string site, RebuildSignal board, int port)
     {
         (this.site, this.board) = (site, board);
         listener = new TcpListener(IPAddress.Loopback, port);

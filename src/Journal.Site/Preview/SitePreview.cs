@@ -1,4 +1,4 @@
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Output;
 using Journal.Site.Templates;
 
@@ -11,7 +11,7 @@ public sealed class SitePreview : IDisposable
     private readonly DateOnly today;
     private readonly string? template;
     private readonly string shelf;
-    private readonly Whiteboard board = new();
+    private readonly RebuildSignal board = new();
     private readonly PreviewServer server;
     private readonly SaveWatch watch;
 

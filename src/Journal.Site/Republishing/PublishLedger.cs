@@ -1,8 +1,8 @@
 using System.Collections.Concurrent;
 using System.Text;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Feeds;
 using Journal.Site.Pages;
 using Journal.Site.Search;
@@ -39,7 +39,7 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
     }
 
     /// <summary>Keeps it all; where that fails the next publish makes everything anew.</summary>
-    public void Keep(RecordFile file, PublishOrder order, Book book, FindIndex index, Published published, string site)
+    public void Keep(RecordFile file, PublishOrder order, SiteFigures figures, FindIndex index, Published published, string site)
     {
         // What lies behind a dot was not looked at.
         var isAllSeen = !order.Journal.Entries.SelectMany(entry => entry.Photos).Any(photo => $"/{photo.File}".Contains("/.", StringComparison.Ordinal));
@@ -56,9 +56,9 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
                 Site = files,
                 Problems = problems,
                 Published = published,
-                Entries = order.Template is null ? Entries(book) : new Dictionary<string, EntrySlots>(),
+                Entries = order.Template is null ? Entries(figures) : new Dictionary<string, EntrySlots>(),
                 Home = order.Journal.Address?.AbsoluteUri ?? "",
-                Story = book.Story,
+                Story = figures.Story,
             };
             file.Write(record, index);
         }
@@ -91,11 +91,11 @@ internal sealed class PublishLedger(string look, DateTime surveyed, IReadOnlyDic
         return content.Length == 0 ? (0, 0) : at >= 0 && file.AsSpan(at + 1).IndexOf(content) < 0 ? (at, content.Length) : null;
     }
 
-    private Dictionary<string, EntrySlots> Entries(Book book)
+    private Dictionary<string, EntrySlots> Entries(SiteFigures figures)
     {
         var places = slots.ToLookup(one => one.Entry, one => one.Slot);
         var told = problems.ToLookup(problem => problem.Place.File, problem => problem.Place.Line);
-        return book.Journal.Builds.SelectMany(build => build.Entries)
+        return figures.Journal.Builds.SelectMany(build => build.Entries)
             .Where(entry => !unfit.ContainsKey(entry.Ref) && !told[entry.File].Any(line => line >= entry.Body.FirstLine))
             .ToDictionary(entry => entry.File, entry => new EntrySlots(EntryFacts.DigestOf(entry.Written, entry.Body), Addresses.Of(entry.Ref), [.. places[entry.Ref]]), StringComparer.Ordinal);
     }

@@ -1,5 +1,5 @@
 using Journal.Core.Figures;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Text;
 
 namespace Journal.Site.Republishing;

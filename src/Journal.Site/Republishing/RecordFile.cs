@@ -2,7 +2,7 @@ using System.Security.Cryptography;
 using System.Text;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Files;
 using Journal.Site.Search;
 using Journal.Site.Templates;
@@ -183,7 +183,7 @@ internal sealed class RecordFile
         from.ReadString(),
         new TextAnswers(
             ReadList(from, () => KeyValuePair.Create(from.ReadString(), ReadMaybe(from))).ToDictionary(StringComparer.Ordinal),
-            ReadList(from, () => KeyValuePair.Create(from.ReadString(), from.ReadBoolean() ? new TextPicture(ReadMaybe(from), new Html(from.ReadString())) : null)).ToDictionary(StringComparer.Ordinal)));
+            ReadList(from, () => KeyValuePair.Create(from.ReadString(), from.ReadBoolean() ? new TextPicture(ReadMaybe(from), new SafeHtml(from.ReadString())) : null)).ToDictionary(StringComparer.Ordinal)));
 
     private static void WriteStamps(BinaryWriter to, IReadOnlyDictionary<string, FileStamp> stamps) => WriteList(to, stamps, file =>
     {

@@ -1,4 +1,5 @@
-using Journal.Core.Reading;
+using Journal.Core.Model;
+using Journal.Core.Parsing;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Search;
@@ -121,7 +122,7 @@ internal sealed class WordsEdit
         return patched.ToArray();
     }
 
-    private static byte[] Bytes(Html html) => System.Text.Encoding.UTF8.GetBytes(html.ToString());
+    private static byte[] Bytes(SafeHtml html) => System.Text.Encoding.UTF8.GetBytes(html.ToString());
 
     private string At(string address) => Path.Combine(site, address.Replace('/', Path.DirectorySeparatorChar));
 

@@ -9,6 +9,6 @@ internal sealed record SendPlan(IReadOnlyList<string> ToSend, IReadOnlyList<stri
     /// <param name="site">The site's files and their hashes.</param>
     /// <param name="there">Our files at the destination and their hashes; an empty hash for contents unknown.</param>
     public static SendPlan Between(IReadOnlyDictionary<string, string> site, IReadOnlyDictionary<string, string> there) => new(
-        [.. site.Where(file => there.GetValueOrDefault(file.Key) != file.Value).Select(file => file.Key).OrderBy(Turns.Of).ThenBy(address => address, StringComparer.Ordinal)],
-        [.. there.Keys.Where(address => !site.ContainsKey(address)).OrderByDescending(Turns.Of).ThenBy(address => address, StringComparer.Ordinal)]);
+        [.. site.Where(file => there.GetValueOrDefault(file.Key) != file.Value).Select(file => file.Key).OrderBy(UploadPhases.Of).ThenBy(address => address, StringComparer.Ordinal)],
+        [.. there.Keys.Where(address => !site.ContainsKey(address)).OrderByDescending(UploadPhases.Of).ThenBy(address => address, StringComparer.Ordinal)]);
 }

@@ -1,5 +1,6 @@
 using System.Runtime.ExceptionServices;
 using System.Security.Cryptography;
+using Journal.Core.Model;
 
 namespace Journal.Site.Sending;
 
@@ -11,51 +12,51 @@ public sealed class Sender
 {
     private const string NoManifest = "none";
     private readonly SendOrder order;
-    private readonly ICarrier carrier;
-    private readonly Patience patience;
+    private readonly ITransport transport;
+    private readonly RetryPolicy retries;
     private readonly IReadOnlyDictionary<string, string> site;
     private long bytes;
     private int files;
 
-    private Sender(SendOrder order, ICarrier carrier, Patience patience, IReadOnlyDictionary<string, string> site) =>
-        (this.order, this.carrier, this.patience, this.site) = (order, carrier, patience, site);
+    private Sender(SendOrder order, ITransport transport, RetryPolicy retries, IReadOnlyDictionary<string, string> site) =>
+        (this.order, this.transport, this.retries, this.site) = (order, transport, retries, site);
 
     /// <summary>Sends a site.</summary>
     /// <exception cref="SendingException">It could not be finished; readers have whole pages all the same.</exception>
     public static async Task<SendReport> SendAsync(SendOrder order, CancellationToken cancellation = default)
     {
-        var carrier = Carriers.For(order);
-        await using (carrier)
+        var transport = Transports.For(order);
+        await using (transport)
         {
-            return await SendAsync(order, carrier, Patience.Usual, cancellation);
+            return await SendAsync(order, transport, RetryPolicy.Usual, cancellation);
         }
     }
 
-    internal static async Task<SendReport> SendAsync(SendOrder order, ICarrier carrier, Patience patience, CancellationToken cancellation)
+    internal static async Task<SendReport> SendAsync(SendOrder order, ITransport transport, RetryPolicy retries, CancellationToken cancellation)
     {
-        var sender = new Sender(order, carrier, patience, SiteToSend.FilesOf(order.Site));
+        var sender = new Sender(order, transport, retries, SiteToSend.FilesOf(order.Site));
         try
         {
             return await sender.SendAsync(cancellation);
         }
         catch (Exception e) when (e is not (SendingException or OperationCanceledException))
         {
-            throw new SendingException($"{(carrier.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to go on from here.", e);
+            throw new SendingException($"{(transport.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to go on from here.", e);
         }
     }
 
     private async Task<SendReport> SendAsync(CancellationToken cancellation)
     {
         using var log = SendLog.Open(order.Site, order.Destination);
-        await Try(carrier.OpenAsync, cancellation);
-        var bytesThere = await patience.Try(stop => carrier.ReadAsync(SentManifest.Address, stop), carrier.MayPass, cancellation);
+        await Try(transport.OpenAsync, cancellation);
+        var bytesThere = await retries.Try(stop => transport.ReadAsync(SentManifest.Address, stop), transport.MayPass, cancellation);
         var manifest = bytesThere is null ? Own(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
         RefuseAnother(manifest);
         var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
         var there = log.Correct(manifest.Files, digest);
         if (bytesThere is null || order.Verify || site.Keys.Any(address => !there.ContainsKey(address)))
         {
-            var found = await patience.Try(List, carrier.MayPass, cancellation);
+            var found = await retries.Try(List, transport.MayPass, cancellation);
             RefuseForeign(found, there);
             there = bytesThere is null || order.Verify ? Corrected(found, there) : there;
         }
@@ -73,8 +74,8 @@ public sealed class Sender
             log.Start(digest);
             await ClearHalves(log, cancellation);
             await Carry(plan, report, log, cancellation);
-            await Try(stop => carrier.PutAsync(new Parcel(SentManifest.Address, next), stop), cancellation);
-            await carrier.FinishAsync(cancellation);
+            await Try(stop => transport.PutAsync(new OutgoingFile(SentManifest.Address, next), stop), cancellation);
+            await transport.FinishAsync(cancellation);
         }
 
         log.Close();
@@ -83,27 +84,27 @@ public sealed class Sender
 
     private async Task Carry(SendPlan plan, SendReport report, SendLog log, CancellationToken cancellation)
     {
-        foreach (var turn in plan.ToSend.GroupBy(Turns.Of))
+        foreach (var phase in plan.ToSend.GroupBy(UploadPhases.Of))
         {
-            await AtOnce(turn, (address, stop) => Carry(address, report, log, stop), cancellation);
+            await AtOnce(phase, (address, stop) => Carry(address, report, log, stop), cancellation);
         }
 
-        foreach (var turn in plan.ToDelete.GroupBy(Turns.Of))
+        foreach (var phase in plan.ToDelete.GroupBy(UploadPhases.Of))
         {
-            await AtOnce(turn, (address, stop) => Try(inner => carrier.DeleteAsync(address, inner), stop), cancellation);
+            await AtOnce(phase, (address, stop) => Try(inner => transport.DeleteAsync(address, inner), stop), cancellation);
         }
     }
 
     private async Task Carry(string address, SendReport report, SendLog log, CancellationToken cancellation)
     {
         var contents = SiteToSend.Read(order.Site, address, site[address]);
-        if (!carrier.ArrivesAtOnce)
+        if (!transport.ArrivesAtOnce)
         {
             log.Begin(address);
         }
 
-        await Try(stop => carrier.PutAsync(new Parcel(address, contents), stop), cancellation);
-        if (!carrier.ArrivesAtOnce)
+        await Try(stop => transport.PutAsync(new OutgoingFile(address, contents), stop), cancellation);
+        if (!transport.ArrivesAtOnce)
         {
             log.Finish(address, site[address]);
         }
@@ -114,9 +115,9 @@ public sealed class Sender
     // What a broken send left half of may hold words that are not to be published any more.
     private async Task ClearHalves(SendLog log, CancellationToken cancellation)
     {
-        if (carrier.Draft is { } draft)
+        if (transport.Draft is { } draft)
         {
-            await AtOnce(log.HalfBrought, (address, stop) => Try(inner => carrier.DeleteAsync(address + draft, inner), stop), cancellation);
+            await AtOnce(log.HalfBrought, (address, stop) => Try(inner => transport.DeleteAsync(address + draft, inner), stop), cancellation);
         }
     }
 
@@ -151,7 +152,7 @@ public sealed class Sender
     private async Task<Dictionary<string, long>> List(CancellationToken cancellation)
     {
         var found = new Dictionary<string, long>(StringComparer.Ordinal);
-        await foreach (var (address, length) in carrier.ListAsync(cancellation))
+        await foreach (var (address, length) in transport.ListAsync(cancellation))
         {
             found[address] = length;
         }
@@ -167,7 +168,7 @@ public sealed class Sender
         Exception? failure = null;
         await Parallel.ForEachAsync(
             addresses.TakeWhile(_ => Volatile.Read(ref failure) is null),
-            new ParallelOptions { MaxDegreeOfParallelism = carrier.AtOnce, CancellationToken = cancellation },
+            new ParallelOptions { MaxDegreeOfParallelism = transport.AtOnce, CancellationToken = cancellation },
             async (address, _) =>
             {
                 try
@@ -187,5 +188,5 @@ public sealed class Sender
         }
     }
 
-    private Task Try(Func<CancellationToken, Task> action, CancellationToken cancellation) => patience.Try(action, carrier.MayPass, cancellation);
+    private Task Try(Func<CancellationToken, Task> action, CancellationToken cancellation) => retries.Try(action, transport.MayPass, cancellation);
 }

@@ -1,6 +1,6 @@
 using System.Security.Cryptography;
 using Journal.Core.Model;
-using Journal.Core.Reading.Files;
+using Journal.Core.Parsing.Files;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
@@ -45,7 +45,7 @@ public static class SiteToSend
             return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
         }
 
-        var published = PublishTimes.Of(PictureCache.OfUser().Folder, Destination.RealPath(site), manifest);
+        var published = PublishTimes.Of(UserCache.OfUser().Folder, Destination.RealPath(site), manifest);
         if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
         {
             return $"The site is older than the journal: {newest.Path} was changed since. Publish first: `journal publish --to {site}`.";

@@ -8,7 +8,7 @@ using Scriban.Syntax;
 namespace Journal.Site.Templates;
 
 /// <summary>
-/// The sandbox that templates run in: it escapes all but <see cref="Html"/>, reads page models without reflection and
+/// The sandbox that templates run in: it escapes all but <see cref="SafeHtml"/>, reads page models without reflection and
 /// never writes to them, has limits that throw, and holds no function that reads the clock, draws lots or evaluates text.
 /// </summary>
 internal sealed class SafeContext : TemplateContext
@@ -58,14 +58,14 @@ internal sealed class SafeContext : TemplateContext
         {
             case null:
                 return this;
-            case Html html:
+            case SafeHtml html:
                 return Write(html.Markup ?? "");
             case string text:
-                return Write(Html.Escape(text));
+                return Write(SafeHtml.Escape(text));
             case IFormattable number and not IScriptObject: // An object may hold itself: only the library's own way out of it is bounded.
-                return Write(Html.Escape(number.ToString(null, CultureInfo.InvariantCulture)));
+                return Write(SafeHtml.Escape(number.ToString(null, CultureInfo.InvariantCulture)));
             default:
-                return Write(Html.Escape(ObjectToString(textAsObject) ?? ""));
+                return Write(SafeHtml.Escape(ObjectToString(textAsObject) ?? ""));
         }
     }
 
@@ -74,7 +74,7 @@ internal sealed class SafeContext : TemplateContext
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
-        if (value is null or string or bool or int or Html)
+        if (value is null or string or bool or int or SafeHtml)
         {
             return value; // Nearly all values; to ask them for their interfaces takes long.
         }

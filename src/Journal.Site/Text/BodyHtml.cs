@@ -17,7 +17,7 @@ internal interface ITextTargets
 /// <summary>A picture in a text.</summary>
 /// <param name="Address">Where it lies, relative to the page; null where it is not to be shown, nor its words.</param>
 /// <param name="Html">What stands in the text.</param>
-internal sealed record TextPicture(string? Address, Html Html);
+internal sealed record TextPicture(string? Address, SafeHtml Html);
 
 /// <summary>
 /// Makes HTML of an entry's text. Only allow-listed addresses survive; raw HTML goes through the sanitiser, and only
@@ -35,18 +35,18 @@ internal sealed class BodyHtml(ITextTargets targets)
     private Dictionary<string, LinkTarget?> links = NoLinks;
 
     /// <summary>The text as HTML. Headings begin at the second level, because the page's title is the first.</summary>
-    public Html Render(Body body)
+    public SafeHtml Render(Body body)
     {
         if (body.Document.Count == 0)
         {
-            return Html.Empty;
+            return SafeHtml.Empty;
         }
 
-        return new Html(Render(body, [body.Document]));
+        return new SafeHtml(Render(body, [body.Document]));
     }
 
     /// <summary>Some paragraphs of the text as HTML.</summary>
-    public Html Render(Body body, IReadOnlyList<ParagraphBlock> paragraphs) => new(Render(body, (IReadOnlyList<MarkdownObject>)paragraphs));
+    public SafeHtml Render(Body body, IReadOnlyList<ParagraphBlock> paragraphs) => new(Render(body, (IReadOnlyList<MarkdownObject>)paragraphs));
 
     /// <summary>The address that a link as written leads to; null for plain text.</summary>
     internal string? AddressOf(string url)

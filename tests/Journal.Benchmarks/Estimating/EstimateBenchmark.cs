@@ -1,7 +1,6 @@
 using Journal.Core.Estimating;
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Benchmarks.Estimating;
 

@@ -1,8 +1,8 @@
 using System.Diagnostics;
 using System.Globalization;
+using Journal.Benchmarks.Import;
 using Journal.Benchmarks.Pictures;
 using Journal.Benchmarks.Publishing;
-using Journal.Benchmarks.TakingIn;
 
 namespace Journal.Benchmarks.Programs;
 

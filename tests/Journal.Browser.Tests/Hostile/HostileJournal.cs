@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Checking;
+using Journal.Core.Parsing.Problems;
 using Journal.Site;
 
 namespace Journal.Browser.Tests.Hostile;

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Core.Reading;
+using Journal.Core.Checking;
 
 namespace Journal.Cli.Tests.Writing;
 

@@ -1,4 +1,4 @@
-using Journal.Core.Reading;
+using Journal.Core.Checking;
 
 namespace Journal.Cli.Tests.Writing;
 

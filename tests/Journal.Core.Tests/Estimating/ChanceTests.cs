@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.Statistics;
 

@@ -1,5 +1,5 @@
 using Journal.Core.Estimating;
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 using Journal.Core.Model;
 using static Journal.Core.Tests.Estimating.Shop;
 

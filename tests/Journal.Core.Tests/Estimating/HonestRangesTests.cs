@@ -1,5 +1,6 @@
-using Journal.Core.Estimating.Chance;
 using Journal.Core.Estimating.Method;
+using Journal.Core.Model;
+using Journal.Core.Statistics;
 using Xunit.Abstractions;
 
 namespace Journal.Core.Tests.Estimating;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Figures;
 

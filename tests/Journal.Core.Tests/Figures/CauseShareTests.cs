@@ -1,7 +1,6 @@
 using CsCheck;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Figures;
 

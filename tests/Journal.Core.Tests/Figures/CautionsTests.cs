@@ -1,6 +1,6 @@
+using Journal.Core.Checking;
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Figures;
@@ -15,7 +15,7 @@ public sealed class CautionsTests
     [Fact]
     public void Shared_EveryOperationThatCanHurt_HasACaution()
     {
-        var without = VocabularyReader.Shared.Operations.Ids.Where(id => Cautions.For(id).Count == 0).Select(id => id.Value);
+        var without = VocabularyLoader.Shared.Operations.Ids.Where(id => Cautions.For(id).Count == 0).Select(id => id.Value);
 
         Assert.Equal(Harmless, without);
     }
@@ -23,9 +23,9 @@ public sealed class CautionsTests
     [Fact]
     public void Shared_EveryCaution_IsWholeAndHasASource()
     {
-        Assert.True(CautionReader.Shared.Count >= 30);
-        Assert.Equal(CautionReader.Shared.Count, CautionReader.Shared.Select(caution => caution.Id).Distinct().Count());
-        Assert.All(CautionReader.Shared, caution =>
+        Assert.True(CautionLoader.Shared.Count >= 30);
+        Assert.Equal(CautionLoader.Shared.Count, CautionLoader.Shared.Select(caution => caution.Id).Distinct().Count());
+        Assert.All(CautionLoader.Shared, caution =>
         {
             Assert.NotEmpty(caution.Title);
             Assert.NotEmpty(caution.Happens);
@@ -41,16 +41,16 @@ public sealed class CautionsTests
     {
         var marks = Demo.CautionsFile.Split('\n').Where(line => line.TrimStart().StartsWith("source:", StringComparison.Ordinal)).ToList();
 
-        Assert.Equal(CautionReader.Shared.Count, marks.Count);
+        Assert.Equal(CautionLoader.Shared.Count, marks.Count);
         Assert.All(marks, mark => Assert.Matches("checked: (looked-up|from-memory)}$", mark));
-        Assert.Equal(marks.Count(mark => mark.EndsWith("looked-up}", StringComparison.Ordinal)), CautionReader.Shared.Count(caution => caution.IsLookedUp));
+        Assert.Equal(marks.Count(mark => mark.EndsWith("looked-up}", StringComparison.Ordinal)), CautionLoader.Shared.Count(caution => caution.IsLookedUp));
     }
 
     // The rule at the head of the file stands with each caution; the figures have it taken apart, to look it up.
     [Fact]
     public void For_AnyOperationsOnAnyMaterials_IsWhatTheRuleSays()
     {
-        var (operations, materials) = (VocabularyReader.Shared.Operations.Ids.ToList(), VocabularyReader.Shared.Materials.Ids.ToList());
+        var (operations, materials) = (VocabularyLoader.Shared.Operations.Ids.ToList(), VocabularyLoader.Shared.Materials.Ids.ToList());
         List<CautionedWork> works =
         [
             .. operations.SelectMany(_ => materials, (operation, material) => new CautionedWork([operation], [material])),
@@ -60,7 +60,7 @@ public sealed class CautionsTests
         ];
 
         Assert.All(works, work => Assert.Equal(
-            CautionReader.Shared.Where(caution => caution.IsCalledForBy(work.Operations, work.Materials)).Select(caution => caution.Id).Order(),
+            CautionLoader.Shared.Where(caution => caution.IsCalledForBy(work.Operations, work.Materials)).Select(caution => caution.Id).Order(),
             Cautions.For([work]).Select(caution => caution.Id).Order()));
         Assert.Contains(works, work => Cautions.For([work]).Any(caution => caution.Operations.Count > 0 && caution.Materials.Count > 0));
     }
@@ -68,7 +68,7 @@ public sealed class CautionsTests
     [Fact]
     public void Shared_FourKinds_LeaveItToLocalCodesAndCompetentPeople()
     {
-        var locked = CautionReader.Shared.Where(caution => caution.Kind != CautionKind.Other).ToList();
+        var locked = CautionLoader.Shared.Where(caution => caution.Kind != CautionKind.Other).ToList();
 
         Assert.Equal(Locked, locked.Select(caution => caution.Kind).Distinct().Order());
         Assert.All(locked, caution =>
@@ -106,10 +106,10 @@ public sealed class CautionsTests
 
     [Fact]
     public void Words_EveryPhraseOfEveryCaution_IsFoundInLettersOfEitherCase() => Assert.All(
-        CautionReader.Shared.SelectMany(caution => caution.Words, (caution, phrase) => (caution, phrase)),
+        CautionLoader.Shared.SelectMany(caution => caution.Words, (caution, phrase) => (caution, phrase)),
         one => Assert.All(
             (string[])[$"On {one.phrase}.", $"({one.phrase.ToUpperInvariant()})", one.phrase],
-            text => Assert.Contains(one.caution, CautionReader.SharedWords.In(text))));
+            text => Assert.Contains(one.caution, CautionLoader.SharedWords.In(text))));
 
     [Fact]
     public void FewOf_ManyCalled_KeepsEveryOneOfTheFourKinds()

@@ -1,6 +1,5 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Figures;
 

@@ -1,3 +1,4 @@
+using Journal.Core.Model;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Trade;
@@ -110,7 +111,7 @@ public sealed class CuttingTests
 
     private static Length Length(string text)
     {
-        Assert.True(Core.Trade.Length.TryParse(text, LengthUnit.Millimetre, out var length, out _));
+        Assert.True(Core.Trade.LengthText.TryParse(text, LengthUnit.Millimetre, out var length, out _));
         return length;
     }
 }

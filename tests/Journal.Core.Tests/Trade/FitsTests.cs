@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Journal.Core.Model;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Trade;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Journal.Core.Model;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Trade;
@@ -33,7 +34,7 @@ public sealed class LengthTests
     [InlineData("0.5 thou", "0.0005 in")]
     public void TryParse_AsDrawingsWriteIt_KeepsValueUnitAndDigits(string text, string printed)
     {
-        Assert.True(Length.TryParse(text, LengthUnit.Millimetre, out var length, out _));
+        Assert.True(LengthText.TryParse(text, LengthUnit.Millimetre, out var length, out _));
         Assert.Equal(printed, length.ToString());
     }
 
@@ -43,7 +44,7 @@ public sealed class LengthTests
     [InlineData("0.4995", 0.4995)]
     public void TryParse_BareInAnInchDrawing_IsInches(string text, double inches)
     {
-        Assert.True(Length.TryParse(text, LengthUnit.Inch, out var length, out _));
+        Assert.True(LengthText.TryParse(text, LengthUnit.Inch, out var length, out _));
         Assert.Equal(new Length((decimal)inches, LengthUnit.Inch), length);
     }
 
@@ -66,7 +67,7 @@ public sealed class LengthTests
     [InlineData("123456789012345678901234567890", FaultCode.TooLong, 0)]
     public void TryParse_BadInput_NamesTheFaultItsPlaceAndARemedy(string text, FaultCode code, int offset)
     {
-        Assert.False(Length.TryParse(text, LengthUnit.Millimetre, out _, out var fault));
+        Assert.False(LengthText.TryParse(text, LengthUnit.Millimetre, out _, out var fault));
         Assert.Equal((code, offset), (fault.Code, fault.Offset));
         Assert.NotEmpty(fault.What);
         Assert.NotEmpty(fault.Remedy);
@@ -75,7 +76,7 @@ public sealed class LengthTests
     [Fact]
     public void ToString_ReadAgain_GivesTheSameLengthAndDigits() => AnyLength.Sample(length =>
     {
-        Assert.True(Length.TryParse(length.ToString(), LengthUnit.Millimetre, out var again, out _));
+        Assert.True(LengthText.TryParse(length.ToString(), LengthUnit.Millimetre, out var again, out _));
         Assert.Equal(length, again);
         Assert.Equal(length.ToString(), again.ToString());
     });
@@ -86,8 +87,8 @@ public sealed class LengthTests
         Gen.Int[1, 127],
         Gen.Int[1, 128]).Sample((whole, over, under) =>
     {
-        Assert.True(Length.TryParse($"{whole}-{over}/{under} in", LengthUnit.Millimetre, out var length, out _));
-        Assert.True(Length.TryParse(length.ToString(), LengthUnit.Millimetre, out var again, out _));
+        Assert.True(LengthText.TryParse($"{whole}-{over}/{under} in", LengthUnit.Millimetre, out var length, out _));
+        Assert.True(LengthText.TryParse(length.ToString(), LengthUnit.Millimetre, out var again, out _));
         Assert.Equal(length, again);
     });
 
@@ -95,7 +96,7 @@ public sealed class LengthTests
     public void TryParse_AnyText_NeverThrowsAndAlwaysExplains() =>
         Gen.String[Gen.Char["0123456789 ./,-+±øRHhmintou\"x½–MBAUC≤"], 0, 30].Sample(text =>
             Assert.True(
-                Length.TryParse(text, LengthUnit.Inch, out _, out var fault)
+                LengthText.TryParse(text, LengthUnit.Inch, out _, out var fault)
                 || (fault.Offset >= 0 && fault.Offset <= text.Length && fault.Remedy.Length > 0)));
 
     // The international inch: 25.4 mm exactly (agreed 1958, in force 1 July 1959).
@@ -106,8 +107,8 @@ public sealed class LengthTests
     [InlineData("0.4995 in", "12.6873 mm")]
     public void In_InchAndMillimetre_AgreeExactly(string inch, string metric)
     {
-        Assert.True(Length.TryParse(inch, LengthUnit.Millimetre, out var inches, out _));
-        Assert.True(Length.TryParse(metric, LengthUnit.Millimetre, out var millimetres, out _));
+        Assert.True(LengthText.TryParse(inch, LengthUnit.Millimetre, out var inches, out _));
+        Assert.True(LengthText.TryParse(metric, LengthUnit.Millimetre, out var millimetres, out _));
         Assert.Equal(millimetres, inches.In(LengthUnit.Millimetre));
         Assert.Equal(inches, millimetres.In(LengthUnit.Inch));
     }
@@ -131,7 +132,7 @@ public sealed class LengthTests
     [InlineData("1/3 in", "0.333333 in (8.467 mm)")]
     public void ToStringInBoth_ByTheDigitsOfTheDrawing_RoundsTheOtherUnit(string text, string both)
     {
-        Assert.True(Length.TryParse(text, LengthUnit.Millimetre, out var length, out _));
+        Assert.True(LengthText.TryParse(text, LengthUnit.Millimetre, out var length, out _));
         Assert.Equal(both, length.ToStringInBoth());
     }
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Journal.Core.Model;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Trade;
@@ -210,7 +211,7 @@ public sealed class RequirementTests
 
     private static Length Read(string text)
     {
-        Assert.True(Length.TryParse(text, LengthUnit.Millimetre, out var length, out _));
+        Assert.True(LengthText.TryParse(text, LengthUnit.Millimetre, out var length, out _));
         return length;
     }
 }

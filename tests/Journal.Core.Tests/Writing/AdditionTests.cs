@@ -1,7 +1,7 @@
 using CsCheck;
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Text;
-using Journal.Core.Reading.Yaml;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Text;
+using Journal.Core.Parsing.Yaml;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Yaml;
 

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Core.Trade;
 
 namespace Journal.Core.Tests.Writing;
@@ -46,7 +45,7 @@ internal static class KeysPage
             }
         }
 
-        Vocabulary(page, VocabularyReader.Shared);
+        Vocabulary(page, VocabularyLoader.Shared);
         return page.ToString();
     }
 

@@ -3,10 +3,10 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Shapes;
-using Journal.Core.Reading.Text;
-using Journal.Core.Reading.Yaml;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Text;
+using Journal.Core.Parsing.Yaml;
 using Json.Schema;
 
 namespace Journal.Core.Tests.Writing;

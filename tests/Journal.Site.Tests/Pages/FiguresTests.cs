@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using AngleSharp.Html.Dom;
 using Journal.Core.Figures;
+using Journal.Core.Model;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Pages;

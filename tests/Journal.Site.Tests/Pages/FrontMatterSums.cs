@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Journal.Core.Model;
 using Journal.Site.Tests.Publishing;
 using YamlDotNet.Serialization;
 

@@ -1,8 +1,8 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
+using Journal.Core.Checking;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
-using Journal.Core.Reading;
 using Journal.Site.Pages;
 
 namespace Journal.Site.Tests.Pages;

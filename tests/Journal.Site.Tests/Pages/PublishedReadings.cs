@@ -1,6 +1,6 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using Journal.Core.Reading;
+using Journal.Core.Checking;
 
 namespace Journal.Site.Tests.Pages;
 

@@ -99,11 +99,11 @@ public sealed class PhotoStageTest : IDisposable
         File.WriteAllBytes(Path.Combine(JournalFolder, file), TestPictures.Jpeg(scene));
     }
 
-    private (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Journal.Core.Reading.Problems.Problem> Problems, int Made) Publish(PictureSettings settings, params string[] files)
+    private (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Journal.Core.Parsing.Problems.Problem> Problems, int Made) Publish(PictureSettings settings, params string[] files)
     {
         var progress = new Counted();
         using var site = SiteFolder.Begin(Path.Combine(root, "site"));
-        using var stage = new PhotoStage(JournalFolder, site, new PictureCache(Path.Combine(root, "cache")), settings, progress);
+        using var stage = new PhotoStage(JournalFolder, site, new UserCache(Path.Combine(root, "cache")), settings, progress);
         var (photos, problems) = stage.Publish(files, CancellationToken.None);
         site.Finish();
         foreach (var photo in photos.Values)

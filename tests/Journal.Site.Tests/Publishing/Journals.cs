@@ -1,7 +1,7 @@
 using Journal.Cli.Tests;
+using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Core.Reading;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
 

@@ -5,7 +5,7 @@ using System.Text.Json;
 using System.Xml.Linq;
 using Journal.Cli.Tests;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Tests.Pages;
 
 namespace Journal.Site.Tests.Publishing;

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.IO.Compression;
 using System.Text.RegularExpressions;
+using Journal.Core.Model;
 using Journal.Site.Search;
 using Journal.Site.Templates;
 
@@ -14,7 +15,7 @@ public sealed class FindIndexTests
         using var journal = LongJournal(entries: 500, words: 250);
 
         var scripts = new Dictionary<string, byte[]>();
-        var index = FindIndex.Of(FindableThings.Of(journal.Book()), (address, script) => scripts[address] = script.ToArray());
+        var index = FindIndex.Of(FindableThings.Of(journal.SiteFigures()), (address, script) => scripts[address] = script.ToArray());
 
         var library = TemplateFiles.Own().Plain.Where(file => file.Key is "find/find.js" or "find/matcher.js").ToList();
         Assert.Equal(2, library.Count);
@@ -51,7 +52,7 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 20, words: 40);
 
-        byte[] Script() => FindIndex.Of(FindableThings.Of(journal.Book()), (_, _) => { }).Script();
+        byte[] Script() => FindIndex.Of(FindableThings.Of(journal.SiteFigures()), (_, _) => { }).Script();
         Assert.Equal(Script(), Script());
     }
 

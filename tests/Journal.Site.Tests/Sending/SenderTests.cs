@@ -12,7 +12,7 @@ public sealed class SenderTests
 
         var first = await site.Send();
         WatchedCarrier? watched = null;
-        var second = await site.Send(carrier => watched = new WatchedCarrier(carrier));
+        var second = await site.Send(transport => watched = new WatchedCarrier(transport));
 
         Assert.Equal(9, first.Files.Count);
         site.IsAt(site.Target);
@@ -28,7 +28,7 @@ public sealed class SenderTests
         site.Put("drill/entry/e1.html", "edited").Publish();
 
         WatchedCarrier? watched = null;
-        await site.Send(carrier => watched = new WatchedCarrier(carrier));
+        await site.Send(transport => watched = new WatchedCarrier(transport));
 
         Assert.Equal(["put drill/entry/e1.html", "put .sent-site.json"], watched!.Done);
         site.IsAt(site.Target);
@@ -42,13 +42,13 @@ public sealed class SenderTests
         site.Fill(3, "two");
 
         WatchedCarrier? watched = null;
-        await site.Send(carrier => watched = new WatchedCarrier(carrier));
+        await site.Send(transport => watched = new WatchedCarrier(transport));
 
         string Kind(string line) => line switch
         {
             _ when line.StartsWith("delete ", StringComparison.Ordinal) => "delete",
             "put .sent-site.json" => "manifest",
-            _ => Turns.Of(line[4..]).ToString(),
+            _ => UploadPhases.Of(line[4..]).ToString(),
         };
         Assert.Equal(["Pictures", "Pages", "FrontPageAndFeeds", "delete", "manifest"], watched!.Done.Where(line => line != "list").Select(Kind).Aggregate(new List<string>(), (seen, kind) => seen.LastOrDefault() == kind ? seen : [.. seen, kind]));
         Assert.Equal("delete drill/entry/e3.html", watched.Done.First(line => Kind(line) == "delete"));
@@ -65,11 +65,11 @@ public sealed class SenderTests
             var last = step;
             WatchedCarrier? broken = null;
 
-            var failed = await Record.ExceptionAsync(() => site.Send(carrier => broken = new WatchedCarrier(carrier) { Fail = now => now >= last ? new IOException("The line is dead.") : null }));
+            var failed = await Record.ExceptionAsync(() => site.Send(transport => broken = new WatchedCarrier(transport) { Fail = now => now >= last ? new IOException("The line is dead.") : null }));
 
             Assert.Empty(SiteOnDisk.MissingPictures(SiteOnDisk.Contents(site.Target)));
             WatchedCarrier? next = null;
-            await site.Send(carrier => next = new WatchedCarrier(carrier));
+            await site.Send(transport => next = new WatchedCarrier(transport));
             site.IsAt(site.Target);
             Assert.Empty(next!.Sent.Intersect(broken!.Sent).Except([SentManifest.Address]));
             if (failed is null)
@@ -84,7 +84,7 @@ public sealed class SenderTests
     public async Task BrokenSend_WhatItBroughtAndTheSiteNoLongerHas_IsTakenAway()
     {
         using var site = SiteOnDisk.WithPages(3);
-        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 6 ? new IOException("Broken.") : null }));
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 6 ? new IOException("Broken.") : null }));
         Assert.True(File.Exists(Path.Combine(site.Target, "drill/entry/e0.html")));
 
         site.Drop("drill/entry/e0.html").Publish();
@@ -99,7 +99,7 @@ public sealed class SenderTests
         using var site = SiteOnDisk.WithPages(3);
 
         // Of the four tries no file can lose more than three, however its turns and those of the others fall.
-        await site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step <= 3 ? new TimeoutException("Slow.") : null, Passes = failure => failure is TimeoutException });
+        await site.Send(transport => new WatchedCarrier(transport) { Fail = step => step <= 3 ? new TimeoutException("Slow.") : null, Passes = failure => failure is TimeoutException });
 
         site.IsAt(site.Target);
     }
@@ -111,7 +111,7 @@ public sealed class SenderTests
         await site.Send();
         site.Fill(3, "two");
 
-        var failed = await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 2 ? new IOException("No space left on device") : null }));
+        var failed = await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 2 ? new IOException("No space left on device") : null }));
 
         Assert.Equal("No space left on device. Send again to go on from here.", failed.Message);
         Assert.DoesNotContain(SiteOnDisk.Contents(site.Target).Keys, name => name.Contains("being-sent", StringComparison.Ordinal));
@@ -166,7 +166,7 @@ public sealed class SenderTests
     public async Task BrokenSendToAnotherFolderOfTheSameName_GivesNoRightToWhatLiesInThisOne()
     {
         using var site = SiteOnDisk.WithPages(1);
-        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier) { Fail = step => step > 3 ? new IOException("Broken.") : null }));
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 3 ? new IOException("Broken.") : null }));
         var other = Path.Combine(site.Root, "other");
         await File.WriteAllTextAsync(Path.Combine(Directory.CreateDirectory(other).FullName, "style.css"), "mine");
         foreach (var address in SiteOnDisk.Contents(site.Target).Keys)
@@ -187,8 +187,8 @@ public sealed class SenderTests
         using var site = SiteOnDisk.WithPages(3);
         await site.Send();
         site.Put("drill/entry/secret.html", "not for everyone").Publish();
-        var half = Path.Combine(site.Target, "drill/entry/secret.html" + Carriers.DraftOf(site.Order));
-        await Assert.ThrowsAsync<SendingException>(() => site.Send(carrier => new WatchedCarrier(carrier)
+        var half = Path.Combine(site.Target, "drill/entry/secret.html" + Transports.DraftOf(site.Order));
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport)
         {
             Fail = _ =>
             {
@@ -259,7 +259,7 @@ public sealed class SenderTests
         var precious = Path.Combine(site.Root, "precious.txt");
         await File.WriteAllTextAsync(precious, "mine");
         Directory.CreateDirectory(site.Target);
-        File.CreateSymbolicLink(Path.Combine(site.Target, "index.html" + Carriers.DraftOf(site.Order)), precious);
+        File.CreateSymbolicLink(Path.Combine(site.Target, "index.html" + Transports.DraftOf(site.Order)), precious);
 
         await site.Send();
 

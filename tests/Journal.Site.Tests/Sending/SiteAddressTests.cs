@@ -40,8 +40,8 @@ public sealed class SiteAddressTests
     [InlineData("lesson/deadbeef.html", false)]
     public void Label_NamedByContent_MayBeKeptForAYear(string address, bool isLong)
     {
-        Assert.Equal(isLong, Label.Of(address).CacheControl.Contains("immutable", StringComparison.Ordinal));
-        Assert.DoesNotContain("octet-stream", Label.Of(address).ContentType, StringComparison.Ordinal);
+        Assert.Equal(isLong, FileHeaders.Of(address).CacheControl.Contains("immutable", StringComparison.Ordinal));
+        Assert.DoesNotContain("octet-stream", FileHeaders.Of(address).ContentType, StringComparison.Ordinal);
     }
 
     // How Windows would read it: both slashes part names, dots and spaces at the end of a name are dropped, a drive or a root begins anew.

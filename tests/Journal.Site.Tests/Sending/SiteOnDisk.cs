@@ -83,10 +83,10 @@ internal sealed partial class SiteOnDisk : IDisposable
         return this;
     }
 
-    public Task<SendReport> Send(Func<ICarrier, ICarrier>? change = null, SendOrder? order = null)
+    public Task<SendReport> Send(Func<ITransport, ITransport>? change = null, SendOrder? order = null)
     {
-        var carrier = Carriers.For(order ?? Order);
-        return Sender.SendAsync(order ?? Order, change?.Invoke(carrier) ?? carrier, new Patience(4, TimeSpan.FromMilliseconds(1)), CancellationToken.None);
+        var transport = Transports.For(order ?? Order);
+        return Sender.SendAsync(order ?? Order, change?.Invoke(transport) ?? transport, new RetryPolicy(4, TimeSpan.FromMilliseconds(1)), CancellationToken.None);
     }
 
     /// <summary>Whether a folder holds the site and nothing else.</summary>

@@ -3,8 +3,8 @@ using Journal.Site.Sending;
 
 namespace Journal.Site.Tests.Sending;
 
-/// <summary>Another carrier's work, written down in its order, with failures on request.</summary>
-internal sealed class WatchedCarrier(ICarrier inner) : ICarrier
+/// <summary>Another transport's work, written down in its order, with failures on request.</summary>
+internal sealed class WatchedCarrier(ITransport inner) : ITransport
 {
     private int steps;
 
@@ -33,11 +33,11 @@ internal sealed class WatchedCarrier(ICarrier inner) : ICarrier
         return inner.ListAsync(cancellation);
     }
 
-    public async Task PutAsync(Parcel parcel, CancellationToken cancellation)
+    public async Task PutAsync(OutgoingFile file, CancellationToken cancellation)
     {
         Step();
-        await inner.PutAsync(parcel, cancellation);
-        Done.Enqueue($"put {parcel.Address}");
+        await inner.PutAsync(file, cancellation);
+        Done.Enqueue($"put {file.Address}");
     }
 
     public async Task DeleteAsync(string address, CancellationToken cancellation)

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using Journal.Cli.Tests;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Site.Tests.Pages;
 using Journal.Site.Tests.Publishing;
 

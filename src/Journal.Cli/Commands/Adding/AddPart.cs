@@ -1,10 +1,10 @@
 using System.CommandLine;
 using System.Globalization;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing;
 using static Journal.Cli.Commands.Adding.Additions;
 
@@ -56,7 +56,7 @@ internal static class AddPart
 
         Refuse(build is not null, "A part is added to a plan or to a build: say `--plan` or `--build`.");
         var found = open.Journal.PlanNamed(plan);
-        Refuse(found is null, Undertakings.NoneNamed(plan, "plan", [.. open.Journal.Plans.Select(one => one.Id.Value)]));
+        Refuse(found is null, EstimateSubjects.NoneNamed(plan, "plan", [.. open.Journal.Plans.Select(one => one.Id.Value)]));
         Refuse(open.Journal.BegunAs(found!) is not null, $"{found!.Title} is a build by now: add the part there, with `--build {plan}`.");
         return new PartsList(found.Title, found.Parts, (lines, keys) => lines.AddPart(found, keys));
     }

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
 using Journal.Core.Model;

@@ -1,4 +1,4 @@
-using Journal.Cli.Asking;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
 using Journal.Core.Model;

@@ -4,8 +4,7 @@ using System.Globalization;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
 using Journal.Core.Model;
-using Journal.Core.Reading.Problems;
-using Journal.Core.Trade;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing;
 using Journal.Core.Writing.Bench;
 
@@ -113,7 +112,7 @@ internal static class Additions
     {
         if (isWrong)
         {
-            throw new WrongWordException(why);
+            throw new UsageException(why);
         }
     }
 }

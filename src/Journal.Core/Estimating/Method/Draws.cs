@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
-using Journal.Core.Estimating.Chance;
-using static Journal.Core.Estimating.Chance.SameEverywhere;
+using Journal.Core.Statistics;
+using static Journal.Core.Statistics.SameEverywhere;
 
 namespace Journal.Core.Estimating.Method;
 

@@ -1,5 +1,6 @@
-using Journal.Core.Estimating.Chance;
-using static Journal.Core.Estimating.Chance.SameEverywhere;
+using Journal.Core.Model;
+using Journal.Core.Statistics;
+using static Journal.Core.Statistics.SameEverywhere;
 
 namespace Journal.Core.Estimating.Method;
 

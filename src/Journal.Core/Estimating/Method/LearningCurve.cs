@@ -1,4 +1,4 @@
-using Journal.Core.Estimating.Chance;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating.Method;
 

@@ -1,4 +1,4 @@
-using static Journal.Core.Estimating.Chance.SameEverywhere;
+using static Journal.Core.Statistics.SameEverywhere;
 
 namespace Journal.Core.Estimating.Method;
 

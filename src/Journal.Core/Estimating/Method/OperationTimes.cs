@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using static Journal.Core.Estimating.Chance.SameEverywhere;
+using static Journal.Core.Statistics.SameEverywhere;
 
 namespace Journal.Core.Estimating.Method;
 

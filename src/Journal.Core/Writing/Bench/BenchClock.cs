@@ -1,8 +1,8 @@
 using System.Globalization;
 using Journal.Core.Model;
-using Journal.Core.Reading.Files;
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Yaml;
+using Journal.Core.Parsing.Files;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Writing.Bench;
 

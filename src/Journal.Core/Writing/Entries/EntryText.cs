@@ -1,5 +1,5 @@
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Text;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Text;
 using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Entries;

@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Core.Reading.Forms;
+using Journal.Core.Parsing.Values;
 
 namespace Journal.Core.Writing.Entries;
 

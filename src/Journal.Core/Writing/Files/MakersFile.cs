@@ -1,6 +1,6 @@
 using System.Text;
-using Journal.Core.Reading.Files;
-using Journal.Core.Reading.Problems;
+using Journal.Core.Parsing.Files;
+using Journal.Core.Parsing.Problems;
 
 namespace Journal.Core.Writing.Files;
 

@@ -1,5 +1,5 @@
-using Journal.Core.Reading.Problems;
-using Journal.Core.Reading.Yaml;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Writing.Yaml;
 

@@ -1,0 +1,16 @@
+using System.CommandLine;
+
+namespace Journal.Cli.Options;
+
+/// <summary>The options that say which job is meant.</summary>
+internal static class JobOptions
+{
+    /// <summary><c>--build id</c>.</summary>
+    public static Option<string?> Build() => new("--build") { Description = "The build. Left out: the one under way.", HelpName = "id" };
+
+    /// <summary><c>--part id</c>.</summary>
+    public static Option<string?> Part() => new("--part") { Description = "The part, or `whole`. Left out: that of last time.", HelpName = "id" };
+
+    /// <summary><c>--operation id</c>.</summary>
+    public static Option<string?> Operation() => new("--operation") { Description = "What the hands did, such as boring. Left out: that of last time.", HelpName = "id" };
+}

@@ -1,0 +1,46 @@
+namespace Journal.Cli.Options;
+
+/// <summary>Which folder holds the journal that the maker means.</summary>
+internal static class JournalPlace
+{
+    private const string Head = "journal.yaml";
+    private const string UsualName = "journal";
+
+    /// <summary>The journal's folder; null where there is none.</summary>
+    /// <param name="named">The folder that the maker named; null where none was.</param>
+    /// <param name="from">The folder that the maker stands in.</param>
+    public static string? Find(string? named, string from)
+    {
+        if (named is not null)
+        {
+            return Holds(Path.Combine(from, named)) ? Path.GetFullPath(named, from) : null;
+        }
+
+        for (var folder = new DirectoryInfo(from); folder is not null; folder = folder.Parent)
+        {
+            if (Holds(folder.FullName))
+            {
+                return folder.FullName;
+            }
+        }
+
+        var usual = Path.Combine(from, UsualName);
+        return Holds(usual) ? usual : null;
+    }
+
+    /// <summary>Why no journal was found, and what to do.</summary>
+    public static string WhyNot(string? named, string from)
+    {
+        if (named is null)
+        {
+            return $"There is no journal here: no {Head} in {from} or above it, nor in ./{UsualName}. Go to its folder, or name it with `--in <folder>`.";
+        }
+
+        var folder = Path.GetFullPath(named, from);
+        return !Directory.Exists(folder) ? $"There is no folder {folder}. `--in` names the folder with your {Head}."
+            : Holds(Path.Combine(folder, UsualName)) ? $"There is no {Head} in {folder}. Did you mean `--in {Path.Combine(named, UsualName)}`?"
+            : $"There is no {Head} in {folder}. `--in` names the folder that holds it.";
+    }
+
+    private static bool Holds(string folder) => File.Exists(Path.Combine(folder, Head));
+}

@@ -1,0 +1,230 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+using Journal.Core.Model;
+using Journal.Core.Parsing.Values;
+using Journal.Core.Parsing.Problems;
+
+namespace Journal.Core.Import;
+
+/// <summary>Hours from a table: one row for one stretch of work.</summary>
+public sealed partial class HoursLog
+{
+    private const int MostRowsOfAnEntry = 200;
+    private const int LongestNotes = 60_000;
+    private const int Day = 24 * 60;
+    private readonly Dictionary<string, string> parts = new(StringComparer.OrdinalIgnoreCase);
+    private readonly Dictionary<DateOnly, int> minutes = [];
+    private readonly Build build;
+    private readonly Vocabulary words;
+    private readonly DateForm dates;
+    private readonly DateOnly today;
+    private readonly TakenMarks marks;
+    private readonly string file;
+    private int width;
+    private char separator;
+    private IReadOnlyDictionary<string, int> places = new Dictionary<string, int>();
+
+    private HoursLog(string file, Build build, Vocabulary words, DateForm dates, DateOnly today, TakenMarks marks)
+    {
+        (this.file, this.build, this.words, this.dates, this.today, this.marks) = (file, build, words, dates, today, marks);
+        foreach (var part in build.Parts)
+        {
+            parts.TryAdd(part.Title, part.Id.Value);
+        }
+
+        foreach (var part in build.Parts)
+        {
+            parts[part.Id.Value] = part.Id.Value;
+        }
+    }
+
+    private sealed record Row(int Line, DateOnly Date, string Part, string Operation, Minutes Time, string Note, string Mark);
+
+    /// <summary>Reads a table into entries of a build.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="buildFolder">The build's folder on the disk.</param>
+    /// <param name="build">The build.</param>
+    /// <param name="words">The words that the journal knows.</param>
+    /// <param name="columns">Which column holds what.</param>
+    /// <param name="dates">How dates are written; null where the maker has not said.</param>
+    /// <param name="separator">What parts the fields; null to see it from the first line.</param>
+    /// <param name="today">The day after which nothing can have been done.</param>
+    /// <exception cref="ImportException">Nothing can be taken in.</exception>
+    public static ImportedLog Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForm? dates, char? separator, DateOnly today)
+    {
+        var text = OlderText.Of(OlderText.BytesOf(path)) ?? throw new ImportException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
+        var parts = separator ?? CsvReader.SeparatorOf(text);
+        var records = CsvReader.Read(text, parts).Where(record => !record.IsBlank).ToList();
+        if (records.Count == 0)
+        {
+            throw new ImportException($"{Path.GetFileName(path)} is empty.");
+        }
+
+        var (places, hasHeadings) = columns.In(records[0]);
+        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, today, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
+        hasHeadings |= log.LooksLikeHeadings(records[0]);
+        var rest = hasHeadings ? records.Skip(1).ToList() : records;
+        if (dates is null)
+        {
+            log.ExpectIso(rest);
+        }
+
+        return log.Read(rest, EntryNames.In(buildFolder));
+    }
+
+    private ImportedLog Read(List<CsvRecord> records, EntryNames names)
+    {
+        var (rows, faults, already) = (new List<Row>(), new List<ImportFault>(), 0);
+        foreach (var record in records)
+        {
+            var (row, fault) = Read(record);
+            if (fault is not null)
+            {
+                faults.Add(new ImportFault(file, record.Line, fault));
+            }
+            else if (marks.Has(row!.Mark))
+            {
+                already++;
+            }
+            else if (Adds(row.Date, row.Time) is { } tooMuch)
+            {
+                faults.Add(new ImportFault(file, record.Line, tooMuch));
+            }
+            else
+            {
+                rows.Add(row);
+            }
+        }
+
+        var entries = rows.GroupBy(row => row.Date).OrderBy(day => day.Key).SelectMany(Portions).Select(portion => Entry(portion, names)).ToList();
+        return new ImportedLog(entries, [.. rows.Select(Shown)], faults, already);
+    }
+
+    private (Row? Row, string? Fault) Read(CsvRecord record)
+    {
+        // What lies beyond the first line's columns belongs to one of them, and would be lost.
+        if (record.Fields.Skip(width).Any(field => !string.IsNullOrWhiteSpace(field)))
+        {
+            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put a field that holds {Sign} into double quotes"));
+        }
+
+        if (!dates.TryRead(Field(record, "date"), out var date))
+        {
+            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date of the form `{dates.Written}`");
+        }
+
+        if (date > today)
+        {
+            return (null, $"{Dates.Write(date)} is still to come; today is {Dates.Write(today)}");
+        }
+
+        var (time, fault) = WrittenHours.Read(Field(record, "hours"));
+        if (fault is not null)
+        {
+            return (null, fault);
+        }
+
+        var (part, operation) = (PartOf(Field(record, "part")), OperationOf(Field(record, "operation")));
+        if (part is null)
+        {
+            return (null, $"the build has no part “{Field(record, "part")}”; {Suggestion.For(Slug.Of(Field(record, "part")), [.. build.Parts.Select(one => one.Id.Value)], "parts")} Add it to build.yaml, then take the file in again");
+        }
+
+        if (operation is null)
+        {
+            return (null, $"there is no operation “{Field(record, "operation")}”; {Suggestion.For(Slug.Of(Field(record, "operation")), [.. words.Operations.Spellings], "operations")} New words go under `operations` in journal.yaml");
+        }
+
+        var note = Field(record, "note").ReplaceLineEndings("\n").Trim();
+        if (note.Length > LongestNotes)
+        {
+            return (null, "its note is longer than an entry may be");
+        }
+
+        var mark = marks.OfRow(string.Join('\n', Dates.Write(date), part, operation, time.Count.ToString(CultureInfo.InvariantCulture), note));
+        return (new Row(record.Line, date, part, operation, time, note, mark), null);
+    }
+
+    // Nobody works more than a day on a day; an entry that says so would be an error.
+    private string? Adds(DateOnly date, Minutes time)
+    {
+        var sum = minutes.GetValueOrDefault(date) + time.Count;
+        if (sum > Day)
+        {
+            return $"with this, {Dates.Write(date)} would have {new Minutes(sum)} of work; a day has 24 hours";
+        }
+
+        minutes[date] = sum;
+        return null;
+    }
+
+    private string Sign => separator == '\t' ? "a tab" : $"`{separator}`";
+
+    private string? PartOf(string text) => text.Length == 0 || text.Equals("whole", StringComparison.OrdinalIgnoreCase) ? "whole"
+        : parts.GetValueOrDefault(text) ?? parts.GetValueOrDefault(Slug.Of(text));
+
+    private string? OperationOf(string text) => text.Length == 0 ? ""
+        : words.Operations.TryFind(text, out var word) || words.Operations.TryFind(Slug.Of(text), out word) ? word.Value
+        : null;
+
+    private string Field(CsvRecord record, string what) => places.TryGetValue(what, out var place) && place < record.Fields.Count ? record.Fields[place].Trim() : "";
+
+    private bool LooksLikeHeadings(CsvRecord first) => !Field(first, "date").Any(char.IsAsciiDigit) && !Field(first, "hours").Any(char.IsAsciiDigit);
+
+    private void ExpectIso(List<CsvRecord> records)
+    {
+        foreach (var record in records.Where(record => Numbers().IsMatch(Field(record, "date"))))
+        {
+            var text = Field(record, "date");
+            var sign = text.First(letter => !char.IsAsciiDigit(letter));
+            throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: which number of “{text}” is the day? Say how dates are written, such as `--dates dd{sign}mm{sign}yyyy` or `--dates mm{sign}dd{sign}yyyy`; it is never guessed.");
+        }
+    }
+
+    private static IEnumerable<List<Row>> Portions(IGrouping<DateOnly, Row> day)
+    {
+        var (portion, length) = (new List<Row>(), 0);
+        foreach (var row in day)
+        {
+            if (portion.Count == MostRowsOfAnEntry || length + row.Note.Length > LongestNotes)
+            {
+                yield return portion;
+                (portion, length) = ([], 0);
+            }
+
+            portion.Add(row);
+            length += row.Note.Length + 2;
+        }
+
+        yield return portion;
+    }
+
+    private static NewEntryFile Entry(List<Row> rows, EntryNames names)
+    {
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"---\ntitle: Hours taken in\ndate: {Dates.Write(rows[0].Date)}\njobs:\n");
+        foreach (var row in rows)
+        {
+            var operation = row.Operation.Length == 0 ? "" : $"operation: {row.Operation}, ";
+            text.Append(CultureInfo.InvariantCulture, $"  - {{part: {row.Part}, {operation}hours: {row.Time}}} {TakenMarks.Comment(row.Mark)}\n");
+        }
+
+        text.Append("---\n").AppendJoin("\n\n", rows.Select(row => row.Note).Where(note => note.Length > 0).Distinct(StringComparer.Ordinal));
+        if (text[^1] != '\n')
+        {
+            text.Append('\n');
+        }
+
+        return new NewEntryFile(names.New($"{Dates.Write(rows[0].Date)}-hours"), Encoding.UTF8.GetBytes(text.ToString()));
+    }
+
+    private static ImportedRow Shown(Row row)
+    {
+        var line = row.Note.Split('\n')[0];
+        return new ImportedRow(row.Line.ToString(CultureInfo.InvariantCulture), row.Date, row.Part, row.Operation, row.Time, line.Length > 60 ? line[..60] + "…" : line);
+    }
+
+    [GeneratedRegex(@"^[0-9]{1,2}[./ -]+[0-9]{1,2}[./ -]+(?:[0-9]{2}|[0-9]{4})$", RegexOptions.CultureInvariant)]
+    private static partial Regex Numbers();
+}

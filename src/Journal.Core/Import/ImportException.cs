@@ -1,0 +1,22 @@
+namespace Journal.Core.Import;
+
+/// <summary>Nothing can be taken in. The message says why and what to do.</summary>
+public sealed class ImportException : Exception
+{
+    /// <inheritdoc/>
+    public ImportException(string message)
+        : base(message)
+    {
+    }
+
+    /// <inheritdoc/>
+    public ImportException(string message, Exception innerException)
+        : base(message, innerException)
+    {
+    }
+
+    /// <summary>A failure without words.</summary>
+    public ImportException()
+    {
+    }
+}

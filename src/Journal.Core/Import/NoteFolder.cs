@@ -1,0 +1,164 @@
+using System.IO.Enumeration;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.RegularExpressions;
+using Journal.Core.Model;
+using Journal.Core.Parsing.Values;
+
+namespace Journal.Core.Import;
+
+/// <summary>
+/// A folder of notes: each becomes an entry whose text is the note, byte for byte, behind front matter with what can be
+/// known. What is missing is left blank, and <c>journal check</c> finds it there.
+/// </summary>
+public sealed partial class NoteFolder
+{
+    private const int LongestBody = 65_536;
+    private static readonly DateForm Together = DateForm.Of("yyyymmdd")!;
+    private readonly DateForm? dates;
+    private readonly DateOnly today;
+    private readonly TakenMarks marks;
+    private readonly EntryNames names;
+
+    private NoteFolder(string buildFolder, DateForm? dates, DateOnly today) =>
+        (this.dates, this.today, marks, names) = (dates, today, TakenMarks.In(buildFolder), EntryNames.In(buildFolder));
+
+    /// <summary>Reads notes into entries of a build.</summary>
+    /// <param name="folder">The folder with the notes.</param>
+    /// <param name="buildFolder">The build's folder on the disk.</param>
+    /// <param name="dates">How dates are written in names and headings, beside ISO 8601; null where the maker has not said.</param>
+    /// <param name="today">The day after which no note can have been written.</param>
+    public static ImportedLog Read(string folder, string buildFolder, DateForm? dates, DateOnly today)
+    {
+        var notes = new NoteFolder(buildFolder, dates, today);
+        var (entries, rows, faults, already) = (new List<NewEntryFile>(), new List<ImportedRow>(), new List<ImportFault>(), 0);
+        var files = Files(folder).ToLookup(IsNote);
+        foreach (var path in files[true])
+        {
+            var name = NameIn(folder, path);
+            var bytes = OlderText.BytesOf(path);
+            var (entry, row, fault) = notes.Read(path, name, bytes);
+            if (fault is not null)
+            {
+                faults.Add(fault);
+            }
+            else if (entry is null)
+            {
+                already++;
+            }
+            else
+            {
+                entries.Add(entry);
+                rows.Add(row!);
+            }
+        }
+
+        return new ImportedLog(entries, rows, faults, already) { PassedOver = [.. files[false].Select(path => NameIn(folder, path))] };
+    }
+
+    // A link may lead anywhere, and round in a circle.
+    private static IEnumerable<string> Files(string folder) => new FileSystemEnumerable<string>(
+        folder,
+        (ref found) => found.ToFullPath(),
+        new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.Hidden, IgnoreInaccessible = true })
+    {
+        ShouldIncludePredicate = (ref found) => !found.IsDirectory || IsLink(found.Attributes),
+        ShouldRecursePredicate = (ref found) => !IsLink(found.Attributes),
+    }.Order(StringComparer.Ordinal);
+
+    private static bool IsNote(string path) => Path.GetExtension(path).ToLowerInvariant() is ".md" or ".markdown" or ".txt" or ".text" && !IsLink(File.GetAttributes(path));
+
+    private static bool IsLink(FileAttributes attributes) => (attributes & FileAttributes.ReparsePoint) != 0;
+
+    private static string NameIn(string folder, string path) => Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/');
+
+    // Neither an entry nor a fault where it was taken in before.
+    private (NewEntryFile? Entry, ImportedRow? Row, ImportFault? Fault) Read(string path, string name, byte[] bytes)
+    {
+        var body = OlderText.WithoutMark(bytes);
+        if (OlderText.Of(bytes) is not { } text || bytes.AsSpan().StartsWith(Encoding.Unicode.Preamble) || bytes.AsSpan().StartsWith(Encoding.BigEndianUnicode.Preamble))
+        {
+            return (null, null, new ImportFault(name, 1, "it is not UTF-8 text; save it with the encoding UTF-8"));
+        }
+
+        if (string.IsNullOrWhiteSpace(text) || text.Length > LongestBody)
+        {
+            return (null, null, new ImportFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry may be; split it in two"));
+        }
+
+        var heading = Heading(text);
+        var (date, isOfFile, fault) = DateOf(path, heading);
+        if (fault is not null)
+        {
+            return (null, null, new ImportFault(name, 1, fault));
+        }
+
+        // YAML has many ways to write a key; the word alone is enough to leave it to the maker.
+        if (FrontMatter().Match(text) is { Success: true } own && own.Value.Contains("publish", StringComparison.OrdinalIgnoreCase))
+        {
+            return (null, null, new ImportFault(name, 1, "it says `publish` in front matter of its own, which would be plain text here and keep nothing back; put the file itself into the build's folder"));
+        }
+
+        // The same words may be written on two days. A file's time is no day that the maker wrote.
+        var mark = isOfFile ? TakenMarks.Of(bytes) : TakenMarks.Of([.. Encoding.UTF8.GetBytes($"{Dates.Write(date)}\n"), .. bytes]);
+        if (marks.Has(mark))
+        {
+            return (null, null, null);
+        }
+
+        var title = Title(path, heading);
+        var front = $"---\n{(title.Length == 0 ? "" : $"title: \"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(title)}\"\n")}date: {Dates.Write(date)}\npart:\noperation:\nhours:\n{TakenMarks.Comment(mark)}\n---\n";
+        var slug = Slug.Of(title);
+        var file = names.New(title.Length == 0 || slug == Slug.Of("") ? $"{Dates.Write(date)}-note" : $"{Dates.Write(date)}-{slug}");
+        return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), new ImportedRow(name, date, "", "", Minutes.Zero, title) { Missing = "part, operation, hours", IsDateOfFile = isOfFile }, null);
+    }
+
+    // The name tells best, then the heading; the file's own time is the last resort, and it is said so.
+    private (DateOnly Date, bool IsOfFile, string? Fault) DateOf(string path, string heading)
+    {
+        foreach (var text in new[] { Path.GetFileNameWithoutExtension(path), heading })
+        {
+            if ((DateForm.Iso.FindIn(text) ?? Together.FindIn(text) ?? dates?.FindIn(text)) is { } date && date <= today)
+            {
+                return (date, false, null);
+            }
+
+            if (dates is null && Numbers().Match(text) is { Success: true } match)
+            {
+                return (default, false, $"which number of “{match.Value}” is the day? Say how dates are written, such as `--dates dd-mm-yyyy`");
+            }
+        }
+
+        var written = DateOnly.FromDateTime(File.GetLastWriteTime(path));
+        return (written > today ? today : written, true, null);
+    }
+
+    private static string Title(string path, string heading)
+    {
+        var title = Bare(heading);
+        return title.Length > 0 ? title : Bare(Path.GetFileNameWithoutExtension(path).Replace('_', ' ').Replace('-', ' '));
+    }
+
+    // Without marks of Markdown, and without a date at either end.
+    private static string Bare(string text) => DateAtEnd().Replace(DateAtStart().Replace(text.Trim().TrimStart('#').Trim(), ""), "").Trim(' ', ':', '-', '–', ',', '.');
+
+    // The first line with words on it: a heading of Markdown, or what a plain note begins with if it is short.
+    private static string Heading(string text)
+    {
+        var first = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
+        return first.StartsWith('#') || first.Length <= 80 ? first : "";
+    }
+
+    // What is not closed goes on to the end: rather one note too many for the maker's own hands than one published.
+    [GeneratedRegex(@"\A\s*---[ \t]*[\r\n].*?(?:[\r\n](?:---|\.\.\.)[ \t]*(?:[\r\n]|\z)|\z)", RegexOptions.CultureInvariant | RegexOptions.Singleline)]
+    private static partial Regex FrontMatter();
+
+    [GeneratedRegex(@"(?<![0-9])[0-9]{1,2}[./-][0-9]{1,2}[./-](?:[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant)]
+    private static partial Regex Numbers();
+
+    [GeneratedRegex(@"^[0-9]{1,4}[ ./-]?[0-9]{1,2}[ ./-]?[0-9]{1,4}[ :,.–-]*", RegexOptions.CultureInvariant)]
+    private static partial Regex DateAtStart();
+
+    [GeneratedRegex(@"[ :,.–-]*[0-9]{1,4}[ ./-][0-9]{1,2}[ ./-][0-9]{1,4}$", RegexOptions.CultureInvariant)]
+    private static partial Regex DateAtEnd();
+}

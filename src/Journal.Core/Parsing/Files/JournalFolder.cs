@@ -1,0 +1,162 @@
+using Journal.Core.Model;
+using Journal.Core.Parsing.Problems;
+
+namespace Journal.Core.Parsing.Files;
+
+/// <summary>
+/// The files of a journal by what they are. Folders that begin with a dot or hold a published site are not read,
+/// links to other places on the disk are not followed.
+/// </summary>
+internal sealed class JournalFolder
+{
+    /// <summary>The file by which a published site says that it is one.</summary>
+    public const string SiteMark = ".published-site.json";
+
+    private const int DeepestFolder = 24;
+    private readonly ProblemLog log;
+    private readonly List<string> builds = [];
+    private readonly List<(string Build, string Entry)> entries = [];
+    private readonly List<string> plans = [];
+    private readonly Dictionary<string, string> buildsByName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> entriesByName = new(StringComparer.Ordinal);
+
+    private JournalFolder(string root, ProblemLog log) => (Root, this.log) = (root, log);
+
+    /// <summary>The journal's folder on disk.</summary>
+    public string Root { get; }
+
+    /// <summary>The folders of builds, relative, in ordinal order.</summary>
+    public IReadOnlyList<string> Builds => builds;
+
+    /// <summary>The entries, each with its build's folder, relative, in ordinal order.</summary>
+    public IReadOnlyList<(string Build, string Entry)> Entries => entries;
+
+    /// <summary>The plans, relative, in ordinal order.</summary>
+    public IReadOnlyList<string> Plans => plans;
+
+    /// <summary>Whether there is a tool crib.</summary>
+    public bool HasTools { get; private set; }
+
+    /// <summary>Whether it is a journal at all.</summary>
+    public bool HasJournal { get; private set; }
+
+    /// <summary>Looks through a folder.</summary>
+    public static JournalFolder Survey(string root, ProblemLog log)
+    {
+        var folder = new JournalFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), log);
+        folder.Visit("", build: null, depth: 0);
+        return folder;
+    }
+
+    /// <summary>The last name of a path of the journal.</summary>
+    public static string NameOf(string path) => path[(path.LastIndexOf('/') + 1)..];
+
+    /// <summary>Where a file of the journal lies on disk.</summary>
+    public string PathOf(string file) => Path.Combine(Root, file.Replace('/', Path.DirectorySeparatorChar));
+
+    private void Visit(string folder, string? build, int depth)
+    {
+        if (depth > DeepestFolder)
+        {
+            log.Add(ProblemTable.TooDeep, new Place(folder, 1, 1), DeepestFolder);
+            return;
+        }
+
+        var (folders, files) = Contents(folder);
+        if (folder.Length == 0)
+        {
+            (HasJournal, HasTools) = (files.Contains("journal.yaml"), files.Contains("tools.yaml"));
+            if (!HasJournal)
+            {
+                return;
+            }
+        }
+        else if (files.Contains(SiteMark))
+        {
+            return;
+        }
+
+        if (files.Contains("build.yaml"))
+        {
+            if (folder.Length == 0)
+            {
+                log.Add(ProblemTable.BuildAtTop, new Place("build.yaml", 1, 1));
+            }
+            else if (HasOwnAddress(buildsByName, NameOf(folder), $"{folder}/build.yaml", "build"))
+            {
+                build = folder;
+                builds.Add(folder);
+            }
+            else
+            {
+                return;
+            }
+        }
+
+        if (folder == "plans")
+        {
+            plans.AddRange(files.Where(name => name[0] != '.' && name.EndsWith(".yaml", StringComparison.Ordinal)).Select(name => Join(folder, name)));
+        }
+
+        if (build is not null)
+        {
+            entries.AddRange(files.Where(IsEntry).Select(name => Join(folder, name)).Where(file => HasOwnAddress(entriesByName, $"{build}/{Path.GetFileNameWithoutExtension(file)}", file, "entry")).Select(file => (build, file)));
+        }
+
+        foreach (var name in folders.Where(name => name[0] != '.' && !(build is not null && name == "photos")))
+        {
+            Visit(Join(folder, name), build, depth + 1);
+        }
+    }
+
+    private (IReadOnlyList<string> Folders, IReadOnlyCollection<string> Files) Contents(string folder)
+    {
+        var folders = new List<string>();
+        var files = new SortedSet<string>(StringComparer.Ordinal);
+        try
+        {
+            foreach (var found in new DirectoryInfo(PathOf(folder)).EnumerateFileSystemInfos())
+            {
+                if (found.LinkTarget is not null && IsOfInterest(found))
+                {
+                    log.Add(ProblemTable.LinkNotFollowed, new Place(Join(folder, found.Name), 1, 1));
+                }
+                else if (found is DirectoryInfo)
+                {
+                    folders.Add(found.Name);
+                }
+                else
+                {
+                    files.Add(found.Name);
+                }
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            log.Add(ProblemTable.NotReadable, new Place(folder.Length == 0 ? "." : folder, 1, 1), e.Message);
+        }
+
+        folders.Sort(StringComparer.Ordinal);
+        return (folders, files);
+    }
+
+    // Two of one name would get one page; the second is not read, or everything in it would be reported twice.
+    private bool HasOwnAddress(Dictionary<string, string> taken, string name, string file, string what)
+    {
+        if (taken.TryAdd(name, file))
+        {
+            return true;
+        }
+
+        log.Add(ProblemTable.SameAddress, new Place(file, 1, 1), what, taken[name]);
+        return false;
+    }
+
+    // Files that begin with a dot are left behind by other systems' disks.
+    private static bool IsEntry(string name) => name[0] != '.' && name.EndsWith(".md", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsOfInterest(FileSystemInfo found) =>
+        found.Name[0] != '.' && (found is DirectoryInfo || found.Name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || found.Name.EndsWith(".yaml", StringComparison.Ordinal));
+
+    private static string Join(string folder, string name) => folder.Length == 0 ? name : $"{folder}/{name}";
+}

@@ -1,0 +1,174 @@
+using Journal.Core.Model;
+using Journal.Core.Parsing.Checks;
+using Journal.Core.Parsing.Files;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Yaml;
+using Journal.Core.Trade;
+
+namespace Journal.Core.Parsing;
+
+/// <summary>What the files of a journal say, before it is held against the figures.</summary>
+/// <param name="Journal">What could be read; null where <c>journal.yaml</c> is not there or cannot be read.</param>
+/// <param name="Values">Where sizes, speeds and feeds are written.</param>
+/// <param name="Log">Takes problems of more than one file.</param>
+/// <param name="Scopes">The files with their own problems.</param>
+internal sealed record ParsedJournal(MakerJournal? Journal, IEnumerable<WrittenValue> Values, ProblemLog Log, IReadOnlyList<FileScope> Scopes)
+{
+    /// <summary>All problems found so far, in the order of files and lines.</summary>
+    public IReadOnlyList<Problem> Problems()
+    {
+        var cut = new HashSet<string>(StringComparer.Ordinal);
+        return
+        [
+            .. Scopes.SelectMany(scope => scope.Log.Problems).Concat(Log.Problems)
+                .OrderBy(problem => problem.Place)
+                .ThenBy(problem => problem.Kind.Code, StringComparer.Ordinal)
+                .Where(problem => problem.Kind != ProblemTable.TooManyProblems || cut.Add(problem.Place.File)),
+        ];
+    }
+}
+
+/// <summary>Reads the files of a journal folder and holds them against each other.</summary>
+internal sealed class JournalParser
+{
+    private readonly DateOnly today;
+    private readonly ProblemLog log = new();
+    private readonly List<FileScope> scopes = [];
+    private readonly LostIds lost = new();
+    private readonly JournalFolder folder;
+    private MakerJournal head = new() { Title = "Journal", Id = Guid.Empty, Vocabulary = VocabularyLoader.Shared };
+    private bool isHeadWhole;
+
+    private JournalParser(string root, DateOnly today) => (this.today, folder) = (today, JournalFolder.Survey(root, log));
+
+    /// <summary>Reads everything that the maker wrote; whatever is wrong comes back as a problem.</summary>
+    /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
+    /// <param name="today">The date after which an entry lies in the future.</param>
+    public static ParsedJournal Parse(string root, DateOnly today) => new JournalParser(root, today).Parse();
+
+    private ParsedJournal Parse()
+    {
+        if (!folder.HasJournal)
+        {
+            log.Add(ProblemTable.NoJournal, new Place("journal.yaml", 1, 1));
+            return new ParsedJournal(null, [], log.Of("journal.yaml"), []);
+        }
+
+        ReadHead();
+        var crib = folder.HasTools ? ReadCrib() : [];
+        var builds = folder.Builds.Select(ReadBuild).ToArray();
+        var drafts = ReadEntries(builds.ToDictionary(build => build.Build.Folder));
+        var plans = folder.Plans.Select(plan => new PlanReader(folder, ScopeOf(plan)).Read()).OfType<Plan>().ToArray();
+
+        var ids = new Ids(scopes.SelectMany(scope => scope.Definitions), lost, log);
+        ids.Check(scopes.SelectMany(scope => scope.Mentions));
+        Clock.Check(scopes.SelectMany(scope => scope.Clock), log);
+        Snags.Check(drafts.SelectMany(draft => draft.Scope.Mentions.Where(mention => mention.Kind == IdKind.Snag).Select(mention => (draft.Draft.Entry.Id, mention))), log);
+        var complete = Complete([.. builds.Select(build => build.Build)], drafts, ids);
+        var whole = complete.Where(build => builds.Any(one => one.Build.Id == build.Id && one.IsWhole)).ToArray();
+        CheckClaims(whole, drafts);
+
+        var journal = head with
+        {
+            Tools = [.. crib.Concat(drafts.SelectMany(draft => draft.Draft.ToolsDefined)).DistinctBy(tool => tool.Id)],
+            Builds = [.. whole.OrderBy(build => build.Id)],
+            Plans = plans,
+        };
+        return new ParsedJournal(isHeadWhole ? journal : null, scopes.SelectMany(scope => scope.Values), log, scopes);
+    }
+
+    private FileScope ScopeOf(string file)
+    {
+        var scope = NewScope(file);
+        scopes.Add(scope);
+        return scope;
+    }
+
+    private FileScope NewScope(string file) => new(file, head.Vocabulary, today) { IsVocabularyWhole = isHeadWhole };
+
+    private void ReadHead()
+    {
+        isHeadWhole = true;
+        if (new JournalFileReader(folder, ScopeOf("journal.yaml")).Read() is { } read)
+        {
+            head = read;
+        }
+        else
+        {
+            isHeadWhole = false;
+        }
+    }
+
+    private IReadOnlyList<Tool> ReadCrib()
+    {
+        var scope = ScopeOf("tools.yaml");
+        if (TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is { } text && YamlReader.ReadList(text, scope.File, scope.Log) is { } crib)
+        {
+            return ToolKeyReader.ReadCrib(crib, scope);
+        }
+
+        lost.AddCrib();
+        return [];
+    }
+
+    // A build whose own file cannot be read is named only, so that its entries can be checked all the same.
+    private (Build Build, PartsList Parts, bool IsWhole) ReadBuild(string place)
+    {
+        if (new BuildReader(folder, ScopeOf($"{place}/build.yaml"), head.Units).Read(place) is { } build)
+        {
+            return (build, PartsList.Of(build.Parts), true);
+        }
+
+        var name = new Id<Build>(JournalFolder.NameOf(place));
+        lost.Add(name);
+        return (new Build { Id = name, Title = name.Value, Folder = place }, PartsList.Lost, false);
+    }
+
+    private List<(EntryDraft Draft, FileScope Scope)> ReadEntries(Dictionary<string, (Build Build, PartsList Parts, bool IsWhole)> builds)
+    {
+        var files = folder.Entries;
+        var read = new (EntryDraft? Draft, FileScope Scope)[files.Count];
+        Parallel.For(0, files.Count, i =>
+        {
+            var (build, parts, _) = builds[files[i].Build];
+            var scope = NewScope(files[i].Entry);
+            read[i] = (new EntryReader(folder, build.Id, parts, scope).Read(), scope);
+            if (read[i].Draft is not null)
+            {
+                scope.Text = null; // Only of a lost entry it is asked for; ten years of texts are a lot to hold.
+            }
+        });
+        foreach (var ((draft, scope), file) in read.Zip(files))
+        {
+            scopes.Add(scope);
+            if (draft is null)
+            {
+                lost.Add(builds[file.Build].Build.Id, Path.GetFileNameWithoutExtension(file.Entry), scope.Text);
+            }
+        }
+
+        return [.. read.Where(one => one.Draft is not null).Select(one => (one.Draft!, one.Scope)).OrderBy(one => one.Item1.Entry.Date).ThenBy(one => one.Item1.Entry.File, StringComparer.Ordinal)];
+    }
+
+    private Build[] Complete(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts, Ids ids)
+    {
+        var byBuild = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Draft.Entry);
+        var links = new Links(ids, builds.ToDictionary(build => build.Id, build => byBuild[build.Id].ToLookup(entry => entry.Date, entry => entry.Id)), lost, log);
+        return [.. builds.Select(build => build with
+        {
+            Entries = [.. byBuild[build.Id].Select(links.Resolve).OrderBy(entry => entry.Date).ThenBy(entry => entry.Id)],
+        })];
+    }
+
+    // What entries say of their build as a whole.
+    private void CheckClaims(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts)
+    {
+        var claims = drafts.ToLookup(draft => draft.Draft.Entry.Build, draft => draft.Scope);
+        foreach (var build in builds)
+        {
+            FinishedParts.Check(build, claims[build.Id].SelectMany(scope => scope.Finished), log);
+            KitCosts.Check(build, claims[build.Id].SelectMany(scope => scope.Kits), log);
+        }
+    }
+}

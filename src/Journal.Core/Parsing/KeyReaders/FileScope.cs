@@ -1,0 +1,76 @@
+using Journal.Core.Model;
+using Journal.Core.Parsing.Values;
+using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Yaml;
+
+namespace Journal.Core.Parsing.KeyReaders;
+
+/// <summary>What one file adds to the journal beside its contents: problems, and claims to be checked against other files.</summary>
+internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly today)
+{
+    public string File { get; } = file;
+
+    public Vocabulary Vocabulary { get; } = vocabulary;
+
+    public DateOnly Today { get; } = today;
+
+    /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
+    public bool IsVocabularyWhole { get; init; } = true;
+
+    /// <summary>The file's text, where it could be had and may still be asked for.</summary>
+    public string? Text { get; set; }
+
+    public ProblemLog Log { get; } = new();
+
+    /// <summary>Ids that this file uses.</summary>
+    public List<Mention> Mentions { get; } = [];
+
+    /// <summary>Ids that this file defines.</summary>
+    public List<Definition> Definitions { get; } = [];
+
+    /// <summary>Hours worked.</summary>
+    public List<ClockClaim> Clock { get; } = [];
+
+    /// <summary>Parts finished.</summary>
+    public List<FinishedClaim> Finished { get; } = [];
+
+    /// <summary>Kits bought.</summary>
+    public List<KitClaim> Kits { get; } = [];
+
+    /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
+    public List<WrittenValue> Values { get; } = [];
+
+    public Place Start => new(File, 1, 1);
+}
+
+/// <summary>What an id is the name of.</summary>
+internal enum IdKind
+{
+    Part,
+    Tool,
+    Lesson,
+    Mistake,
+    Snag,
+    Entry,
+
+    /// <summary>A part or a tool.</summary>
+    PartOrTool,
+}
+
+/// <summary>An id used, in a build where it counts within one.</summary>
+internal sealed record Mention(IdKind Kind, Id<Build>? Build, string Id, Place Place);
+
+/// <summary>An id defined, in a build where it counts within one.</summary>
+internal sealed record Definition(IdKind Kind, Id<Build>? Build, string Id, Place Place);
+
+/// <summary>The hours of one job on one date, with the stretches by the clock among them and where each stands.</summary>
+internal sealed record ClockClaim(DateOnly Date, Minutes Time, IReadOnlyList<(Stretch Stretch, Place Place)> Stretches, Place Place);
+
+/// <summary>The value of a key of a reading or a setting, which is known by the place of its map.</summary>
+internal sealed record WrittenValue(Place Map, string Key, TextNode Value);
+
+/// <summary>A part, or pieces of it, said to be finished.</summary>
+internal sealed record FinishedClaim(DateOnly Date, Id<Entry> Entry, Finished Finished, Place Place);
+
+/// <summary>A kit bought on an evening, and where that is said.</summary>
+internal sealed record KitClaim(decimal Cost, Place Place);

@@ -1,0 +1,313 @@
+using Journal.Core.Figures;
+using Journal.Core.Model;
+using Journal.Site.Templates;
+using Journal.Site.Text;
+
+namespace Journal.Site.Pages;
+
+/// <summary>Makes the views that many kinds of page share, for one page at one address.</summary>
+internal sealed class SharedViews(SiteFigures figures, string address) : ITextTargets
+{
+    private const int LatestShown = 8;
+
+    /// <summary>The journal and its figures.</summary>
+    public SiteFigures Figures { get; } = figures;
+
+    /// <summary>The page's address from the root of the site.</summary>
+    public string Address { get; } = address;
+
+    /// <summary>The way up to the root.</summary>
+    public string Root { get; } = Addresses.RootOf(address);
+
+    public PageFrame Frame(string kind, string title, string description, IReadOnlyList<LinkView> crumbs, TitleBlockView? titleBlock = null) => new()
+    {
+        Title = title,
+        Description = Show.Shorten(OneLine(description), 160),
+        Root = Root,
+        Kind = kind,
+        Journal = Figures.Journal.Title,
+        Maker = Figures.Journal.Maker,
+        Ways = Ways(),
+        Canonical = Figures.Journal.Address is { } home ? new Uri(home, Address).AbsoluteUri : null,
+        Crumbs = crumbs,
+        TitleBlock = titleBlock,
+    };
+
+    /// <summary>The address of a file of the site that leads there from this page: absolute where the site has an address.</summary>
+    public string Reachable(string address) => Figures.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
+
+    /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
+    public PhotoView? Share(PhotoView? photo) => photo is null || Figures.Journal.Address is null ? null : photo with { Largest = Reachable(photo.Largest) };
+
+    public static LinkView FrontCrumb => new("Builds", Addresses.Front);
+
+    public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
+
+    public EntryLineView Line(Entry entry) => Figures.Lines.Of(entry);
+
+    public IReadOnlyList<EntryLineView> Latest(IEnumerable<Entry> entries) =>
+        [.. entries.Where(Figures.Visibility.Shows).OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(LatestShown).Select(Line)];
+
+    public RemarkView Mistake(MistakeCost cost, bool withPlace)
+    {
+        var mistake = cost.Mistake;
+        var said = new List<string>();
+        if (cost.Minutes > Minutes.Zero)
+        {
+            said.Add($"{Show.Hours(cost.Minutes)} lost");
+        }
+
+        if (cost.Money > 0)
+        {
+            said.Add($"{Show.Money(cost.Money, Figures.Journal.Currency)} spent on it");
+        }
+
+        if (mistake.Outcome is { } outcome)
+        {
+            said.Add(OutcomeWords(outcome));
+        }
+
+        if (mistake.Pieces is { } pieces)
+        {
+            said.Add(Show.Count(pieces, "piece", "pieces"));
+        }
+
+        var heading = mistake.Cause is null ? "Mistake" : $"Mistake · {Show.Lower(Figures.CauseTitle(mistake.Cause))}";
+        var entry = cost.Ref.Entry;
+        return new RemarkView(
+            "mistake",
+            heading,
+            new LinkView(mistake.What, null),
+            said.Count == 0 ? null : string.Join(" · ", said),
+            withPlace && Figures.Visibility.Shows(entry) ? new LinkView(Show.Date(cost.On.Date), Addresses.Of(entry)) : null);
+    }
+
+    public RemarkView Lesson(LessonFigure lesson, string heading)
+    {
+        var said = new List<string>();
+        if (lesson.Lesson.Verdict is { } verdict)
+        {
+            said.Add(VerdictWords(verdict));
+        }
+
+        if (lesson.Lesson.Better is { } better)
+        {
+            said.Add($"better: {Show.Lower(better.TrimEnd('.'))}");
+        }
+
+        if (lesson.MinutesLost > Minutes.Zero)
+        {
+            said.Add($"{Show.Hours(lesson.MinutesLost)} lost");
+        }
+
+        if (lesson.Repeated.Count > 0)
+        {
+            said.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
+        }
+
+        if (lesson.Heeded.Count > 0)
+        {
+            said.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
+        }
+
+        return new RemarkView("lesson", heading, Figures.Link(lesson.Id), said.Count == 0 ? null : string.Join(" · ", said));
+    }
+
+    public static string OutcomeWords(Outcome outcome) => outcome switch
+    {
+        Outcome.Rework => "reworked",
+        Outcome.Repair => "repaired",
+        Outcome.Scrap => "scrapped",
+        Outcome.Remade => "made again",
+        _ => "used as it is",
+    };
+
+    public static string VerdictWords(Verdict verdict) => verdict switch
+    {
+        Verdict.DoAgain => "do it again",
+        Verdict.WorkedBut => "it worked, but",
+        _ => "never again",
+    };
+
+    public ToolLineView ToolLine(Id<Tool> id, string? note = null)
+    {
+        var tool = Figures.Tool(id);
+        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "a way round this workshop’s limits" : null : "not in the crib";
+        return new ToolLineView(Figures.Link(id), note);
+    }
+
+    public IReadOnlyList<BalloonView> Balloons(Build build)
+    {
+        var finished = Figures.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
+        return [.. build.Parts.Where(part => Figures.Visibility.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
+    }
+
+    public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
+    {
+        var reference = new PartRef(build.Id, part.Id);
+        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Figures.Worked[reference].Any() ? ("begun", "begun") : ("to-go", "not begun");
+        return new BalloonView(part.Item ?? "·", part.Title, Addresses.Of(reference), state, words);
+    }
+
+    /// <summary>The pictures of an entry that may be shown and could be read.</summary>
+    public IEnumerable<PhotoView> Photos(Entry entry, bool isFirstOnPage = false)
+    {
+        foreach (var photo in entry.Photos.Where(Figures.Visibility.Shows))
+        {
+            if (Photo(photo, isFirstOnPage) is { } view)
+            {
+                isFirstOnPage = false;
+                yield return view;
+            }
+        }
+    }
+
+    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Figures.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
+    {
+        Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
+        Largest = published.Largest,
+        Width = published.Width,
+        Height = published.Height,
+        Alt = Alt(photo),
+        Ground = published.Ground,
+        Caption = photo.Caption,
+        Marks = [.. photo.Marks.Select(Mark)],
+    };
+
+    public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
+        [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
+
+    /// <summary>The texts of entries that this page shows.</summary>
+    public List<ShownWords> Words { get; } = [];
+
+    /// <summary>An entry's whole text.</summary>
+    public SafeHtml Prose(Entry entry) => Shown(entry, null, html => html.Render(entry.Body));
+
+    /// <summary>The paragraphs of an entry that tell how its lesson came about; null where none does.</summary>
+    public SafeHtml? Story(Entry entry, LessonFigure lesson)
+    {
+        var words = LessonStory.WordsOf(lesson);
+        var story = Figures.Story.In(words, entry.Body.Document);
+        return Shown(entry, words, html => story.Count == 0 ? SafeHtml.Empty : html.Render(entry.Body, story)) is { IsEmpty: false } told ? told : null;
+    }
+
+    private SafeHtml Shown(Entry entry, string? about, Func<BodyHtml, SafeHtml> render)
+    {
+        current = entry;
+        var targets = new RememberingTargets(this);
+        var html = render(new BodyHtml(targets));
+        Words.Add(new ShownWords(entry.Ref, html, about, targets.Answers(entry.Body)));
+        return html;
+    }
+
+    /// <summary>A lesson to read before a job, with the reason under it.</summary>
+    public RemarkView ToRead(LessonToRead read)
+    {
+        var reasons = read.Parts.Where(Figures.Visibility.Shows).Select(part => $"on {Show.Lower(Figures.Part(part).Title)}").ToList();
+        if (read.Lesson.MinutesLost > Minutes.Zero)
+        {
+            reasons.Add($"cost {Show.Hours(read.Lesson.MinutesLost)}");
+        }
+
+        if (read.Lesson.Money > 0)
+        {
+            reasons.Add($"{Show.Money(read.Lesson.Money, Figures.Journal.Currency)} spent on it");
+        }
+
+        if (read.Lesson.Repeated.Count > 0)
+        {
+            reasons.Add($"forgotten {Show.Times(read.Lesson.Repeated.Count)}");
+        }
+
+        if (read.Lesson.Heeded.Count > 0)
+        {
+            reasons.Add($"heeded {Show.Times(read.Lesson.Heeded.Count)}");
+        }
+
+        if (read.Operations.Count == 0 && read.Named.Count > 0)
+        {
+            reasons.Insert(0, $"learned on {Figures.OperationWords(read.Lesson.On.Operations)}, and speaks of it");
+        }
+
+        var on = read.Lesson.On.Parts.Where(Figures.Visibility.Shows).Select(part => Figures.Part(part).Title).ToList();
+        var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
+        return new RemarkView("lesson", heading, Figures.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
+    }
+
+    /// <inheritdoc/>
+    public string? AddressOf(LinkTarget target)
+    {
+        var to = target.Kind switch
+        {
+            LinkKind.Part => Figures.Link(new PartRef(target.Build!.Value, new(target.Id))).Address,
+            LinkKind.Tool => Figures.Link(new Id<Tool>(target.Id)).Address,
+            LinkKind.Lesson => Figures.Link(new Id<Lesson>(target.Id)).Address,
+            _ => Figures.Link(new EntryRef(target.Build!.Value, new(target.Id))).Address,
+        };
+        return to is null ? null : Root + to;
+    }
+
+    /// <inheritdoc/>
+    public TextPicture? PictureOf(string written)
+    {
+        if (current is null || WrittenPath.From(current.File, written).Select(path => current.Photos.FirstOrDefault(photo => photo.File == path)).FirstOrDefault(photo => photo is not null) is not { } photo)
+        {
+            return null;
+        }
+
+        if (!Figures.Visibility.Shows(photo))
+        {
+            return new TextPicture(null, SafeHtml.Empty);
+        }
+
+        if (!Figures.Photos.TryGetValue(photo.File, out var published))
+        {
+            return null;
+        }
+
+        return new TextPicture(Root + PictureElement.AddressOf(published), PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText));
+    }
+
+    public DateView? LatestDate(IEnumerable<Entry> entries) =>
+        entries.Where(Figures.Visibility.Shows).Select(entry => (DateOnly?)entry.Date).Max() is { } date ? DateView.Of(date) : null;
+
+    // The materials that a caution is for, where it is not for all.
+    private string? WhenOf(Core.Trade.Caution caution) => caution.Materials.Count == 0 ? null
+        : string.Join(", ", caution.Materials.Select(id => Show.Lower(Figures.Journal.Vocabulary.Materials[id].Title)));
+
+    private Entry? current;
+
+    private static string Alt(Photo photo)
+    {
+        var words = photo.Alt ?? photo.Caption ?? "";
+        return photo.Marks.Count == 0 ? words : $"{words}; marked: {string.Join(", ", photo.Marks.Select((mark, i) => $"{Show.Number(i + 1)} {mark.Text}"))}";
+    }
+
+    // The balloon stands a fifth of the picture away from what it points to, towards the nearer corner.
+    private static MarkView Mark(PhotoMark mark, int index)
+    {
+        static decimal Away(decimal at) => Math.Clamp(at < 50 ? at - 16 : at + 16, 5, 95);
+        static string Text(decimal at) => at.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture) + "%";
+        return new MarkView(index + 1, Text(mark.Across), Text(mark.Down), Text(Away(mark.Across)), Text(Away(mark.Down)), mark.Text);
+    }
+
+    private static string OneLine(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+
+    private List<WayView> Ways()
+    {
+        var ways = new List<WayView>
+        {
+            new("Builds", Addresses.Front, Address == Addresses.Front),
+            new("Timeline", Addresses.Timeline, Address == Addresses.Timeline),
+            new("Lessons", Addresses.Lessons, Address == Addresses.Lessons),
+            new("Tooling", Addresses.Tooling, Address == Addresses.Tooling),
+            new("Find", Addresses.Find, Address == Addresses.Find),
+        };
+        if (Figures.ShownPlans is [var plan, ..] && Figures.Journal.BegunAs(plan) is null)
+        {
+            ways.Add(new("Next", Addresses.Of(plan.Id), Address == Addresses.Of(plan.Id)));
+        }
+
+        return ways;
+    }
+}

@@ -1,0 +1,90 @@
+using System.Text.Json;
+using Journal.Core.Writing.Files;
+
+namespace Journal.Site.Photos;
+
+/// <summary>
+/// Pictures made before, by what is in them and how they were made: an unchanged picture is never decoded again, even
+/// when moved or renamed. It lies outside site and journal and may be deleted at any time.
+/// </summary>
+internal sealed class UserCache(string folder)
+{
+    private const string Account = "picture.json";
+
+    /// <summary>The user's cache folder, or the one that the variable JOURNAL_CACHE names.</summary>
+    public static UserCache OfUser()
+    {
+        var named = Environment.GetEnvironmentVariable("JOURNAL_CACHE");
+        var home = Environment.GetEnvironmentVariable("XDG_CACHE_HOME") is { Length: > 0 } xdg ? xdg
+            : OperatingSystem.IsWindows() ? Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData)
+            : Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.UserProfile), ".cache");
+        return new UserCache(string.IsNullOrEmpty(named) ? Path.Combine(home, "journal-pictures") : named);
+    }
+
+    /// <summary>The folder that the cache lies in.</summary>
+    public string Folder { get; } = folder;
+
+    /// <summary>A picture made before; null where there is none, or it is not whole.</summary>
+    public MadePicture? Find(string content, PictureSettings settings)
+    {
+        var place = PlaceOf(content, settings);
+        try
+        {
+            var account = Path.Combine(place, Account);
+            var made = File.Exists(account) ? JsonSerializer.Deserialize(File.ReadAllBytes(account), PictureJson.Default.MadePicture) : null;
+            return made is { Files.Count: > 0 } && made.Files.All(file => File.Exists(Path.Combine(place, file.Name))) ? made : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or JsonException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>Where a file of a picture lies.</summary>
+    public string PathOf(string content, PictureSettings settings, MadeFile file) => Path.Combine(PlaceOf(content, settings), file.Name);
+
+    /// <summary>Keeps a picture, whole or not at all; where the cache cannot take it, the next publish makes it again.</summary>
+    public void Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
+    {
+        var place = PlaceOf(content, settings);
+        var draft = $"{place}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.draft";
+        try
+        {
+            Directory.CreateDirectory(draft);
+            foreach (var (file, contents) in files)
+            {
+                DiskFile.Write(Path.Combine(draft, file.Name), contents);
+            }
+
+            DiskFile.Write(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
+            if (Directory.Exists(place))
+            {
+                Directory.Delete(place, recursive: true);
+            }
+
+            Directory.Move(draft, place);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Discard(draft);
+        }
+    }
+
+    // Half a picture must not take the room that is short.
+    private static void Discard(string draft)
+    {
+        try
+        {
+            if (Directory.Exists(draft))
+            {
+                Directory.Delete(draft, recursive: true);
+            }
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return;
+        }
+    }
+
+    private string PlaceOf(string content, PictureSettings settings) => Path.Combine(Folder, settings.Key, content[..2], content);
+}

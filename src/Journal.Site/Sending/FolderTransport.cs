@@ -1,0 +1,171 @@
+using System.Collections.Concurrent;
+using System.IO.Enumeration;
+using System.Runtime.CompilerServices;
+using Journal.Core.Writing.Files;
+using Journal.Site.Output;
+
+namespace Journal.Site.Sending;
+
+/// <summary>Brings files to a folder of this machine.</summary>
+internal sealed class FolderTransport(string destination, string site, string journal, string draft) : ITransport
+{
+    // Where it really lies, and every folder in it that is known to be no link.
+    private readonly string folder = Destination.RealPath(destination);
+    private readonly ConcurrentDictionary<string, bool> plain = new(StringComparer.Ordinal);
+
+    /// <inheritdoc/>
+    public int AtOnce => 2;
+
+    /// <inheritdoc/>
+    public bool ArrivesAtOnce => false;
+
+    /// <inheritdoc/>
+    public string? Draft => draft;
+
+    /// <inheritdoc/>
+    public Task OpenAsync(CancellationToken cancellation)
+    {
+        var (real, home) = (Destination.RealPath(site), Destination.RealPath(journal));
+        if (IsWithin(real, folder) || IsWithin(folder, real))
+        {
+            throw new SendingException($"{folder} and the site {site} lie in each other. Name a folder of its own as the destination.");
+        }
+
+        if (IsWithin(home, folder))
+        {
+            throw new SendingException($"{folder} holds the journal itself. Name a folder of its own as the destination.");
+        }
+
+        if (IsWithin(folder, home))
+        {
+            throw new SendingException($"{folder} lies in the journal, where it would be taken for a part of it. Name a folder outside as the destination.");
+        }
+
+        if (File.Exists(Path.Combine(folder, Manifest.FileName)))
+        {
+            throw new SendingException($"{folder} is a site that `journal publish` writes. Name another folder as the destination.");
+        }
+
+        // No more than its last name is made: where a disk is not mounted, its folder is not there either.
+        if (Path.GetDirectoryName(folder) is { } parent && !Directory.Exists(parent))
+        {
+            throw new SendingException($"There is no folder {parent}. Is the disk connected? If it shall be new, make it first.");
+        }
+
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    public async Task<byte[]?> ReadAsync(string address, CancellationToken cancellation)
+    {
+        var path = PathOf(address);
+        if (Directory.Exists(path))
+        {
+            throw new SendingException($"{path} is a folder, and a file of that name must stand there. Take it away, then send again.");
+        }
+
+        // Pipes have no length; opening one could wait for ever.
+        var file = new FileInfo(path);
+        return !file.Exists ? null : file.Length == 0 ? [] : await File.ReadAllBytesAsync(path, cancellation);
+    }
+
+    /// <inheritdoc/>
+    public async IAsyncEnumerable<(string Address, long Length)> ListAsync([EnumeratorCancellation] CancellationToken cancellation)
+    {
+        await Task.CompletedTask;
+        if (!Directory.Exists(folder))
+        {
+            yield break;
+        }
+
+        // A link is one thing, whatever it leads to; followed, it could lead round in a circle.
+        var all = new FileSystemEnumerable<(string Path, long Length)>(
+            folder,
+            (ref found) => (found.ToFullPath(), found.Length),
+            new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = 0, IgnoreInaccessible = true })
+        {
+            ShouldIncludePredicate = (ref found) => !found.IsDirectory || IsLink(found.Attributes),
+            ShouldRecursePredicate = (ref found) => !IsLink(found.Attributes),
+        };
+        foreach (var (path, length) in all)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            yield return (Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/'), length);
+        }
+    }
+
+    /// <inheritdoc/>
+    public async Task PutAsync(OutgoingFile file, CancellationToken cancellation)
+    {
+        var path = PathOf(file.Address);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        try
+        {
+            // A link of that name would lead elsewhere.
+            File.Delete(path + draft);
+            await Task.Run(() => DiskFile.Write(path + draft, file.Contents), cancellation);
+            File.Move(path + draft, path, overwrite: true);
+        }
+        catch
+        {
+            File.Delete(path + draft);
+            throw;
+        }
+    }
+
+    /// <inheritdoc/>
+    public Task DeleteAsync(string address, CancellationToken cancellation)
+    {
+        var path = PathOf(address);
+        if (Directory.Exists(Path.GetDirectoryName(path)))
+        {
+            File.Delete(path);
+        }
+
+        for (var parent = Path.GetDirectoryName(path)!; parent.Length > folder.Length && IsEmpty(parent); parent = Path.GetDirectoryName(parent)!)
+        {
+            Directory.Delete(parent);
+        }
+
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
+
+    /// <inheritdoc/>
+    public bool MayPass(Exception failure) => false;
+
+    /// <inheritdoc/>
+    public string? Explain(Exception failure) => failure is UnauthorizedAccessException ? $"{failure.Message} Look at the permissions of {folder}." : null;
+
+    /// <inheritdoc/>
+    public ValueTask DisposeAsync() => ValueTask.CompletedTask;
+
+    private static bool IsLink(FileAttributes attributes) => (attributes & FileAttributes.ReparsePoint) != 0;
+
+    // No folder on the way may be a link: what is written or taken away there would be somebody else's.
+    private string PathOf(string address)
+    {
+        var path = SiteAddress.PathIn(folder, address);
+        for (var above = Path.GetDirectoryName(path)!; above.Length > folder.Length && !plain.ContainsKey(above); above = Path.GetDirectoryName(above)!)
+        {
+            if (new DirectoryInfo(above).LinkTarget is not null)
+            {
+                throw new SendingException($"{above} is a link, so that {address} would go elsewhere. Take the link away, then send again.");
+            }
+
+            plain.TryAdd(above, true);
+        }
+
+        return path;
+    }
+
+    private static bool IsEmpty(string path) => Directory.Exists(path) && !Directory.EnumerateFileSystemEntries(path).Any();
+
+    private static bool IsWithin(string inner, string outer)
+    {
+        var comparison = OperatingSystem.IsLinux() ? StringComparison.Ordinal : StringComparison.OrdinalIgnoreCase;
+        return inner.Equals(outer, comparison) || inner.StartsWith(Path.EndsInDirectorySeparator(outer) ? outer : outer + Path.DirectorySeparatorChar, comparison);
+    }
+}

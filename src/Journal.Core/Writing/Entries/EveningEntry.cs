@@ -46,7 +46,11 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     public string Write(DateOnly evening, NewJob job, WriteUp words, DateOnly? jotsOf) =>
         Create(evening, job, NewEntry.OfOneJob(evening, job, words), name => new Handover(name, "", TakesStint: false, jotsOf, slate.Slate.Unwritten));
 
-    /// <summary>Writes up an entry that a stint made: adds what it does not say yet, and touches nothing that it does.</summary>
+    /// <summary>Whether an entry that is there says something under a key.</summary>
+    public static bool Says(string folder, string file, string key) =>
+        MakersFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))) is { } there && new EntryText(there.Text).Has(key);
+
+    /// <summary>Writes up an entry that is there: adds what it does not say yet, and touches nothing that it does.</summary>
     public Written WriteUp(StintEntry entry, WriteUp words, DateOnly? jotsOf)
     {
         if (MakersFile.Read(PathOf(entry.File)) is not { } file)
@@ -64,7 +68,7 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
         foreach (var added in new Func<EntryText, Added>[]
         {
             one => one.Keys(keys),
-            one => words.Mistakes.Count == 0 ? Added.As(one.Text) : one.Items("mistakes", [.. words.Mistakes.Select(YamlText.Of)]),
+            one => words.Mistakes.Count == 0 ? Added.As(one.Text) : one.Items("mistakes", [.. words.Mistakes.Select(mistake => mistake.ToYaml())]),
             one => words.Photos.Count == 0 ? Added.As(one.Text) : one.Items("photos", [.. words.Photos.Select(photo => photo.ToYaml())]),
         })
         {
@@ -78,7 +82,7 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
 
         IReadOnlyList<(string, string)> leftOut = [.. keys.Where(pair => new EntryText(file.Text).Has(pair.Item1))];
         text = text.WithLines(NewEntry.Text(words.Remarks));
-        slate.Write(new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null), file.Bytes(text.Text), isNew: false);
+        slate.Write(new Handover(entry.File, "", TakesStint: false, jotsOf, slate.Slate.Unwritten is { } other && other.File != entry.File ? other : null), file.Bytes(text.Text), isNew: false);
         return new Written(entry.File, "") { LeftOut = leftOut };
     }
 

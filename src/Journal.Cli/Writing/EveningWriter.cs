@@ -59,7 +59,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         var words = wordsToAsk.Of(request, job, into: null, pictures);
-        using var taken = SlateFile.Take(open.Folder);
+        using var taken = SlateFile.Take(open.Folder, terminal.Complain);
         pictures.CopyIn();
         return new EveningEntry(open.Folder, build, taken).Write(evening, job, words with { Remarks = Remarks(taken.Slate, evening) }, evening);
     }
@@ -71,7 +71,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string AddTo(Entry entry, EntryRequest request, NewJob job, Build build, DateOnly evening, EveningPictures pictures)
     {
         var words = wordsToAsk.Of(request, job, entry.File, pictures);
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         pictures.CopyIn();
         return Add(new StintEntry(entry.File, evening), words, build, slate, evening);
     }
@@ -134,7 +134,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var (remarks, into) = (Remarks(seen, evening), build.Entries.FirstOrDefault(entry => entry.File == seen.Unwritten?.File));
         var job = seen.Stint is { } stint ? jobs.OfStint(request, stint, build, remarks) : jobs.OfEntry(into, build, remarks);
         var words = wordsToAsk.Of(request, job, seen.Unwritten?.File, pictures);
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operations);
         if (slate.Slate.Unwritten is null && ended is null)
         {

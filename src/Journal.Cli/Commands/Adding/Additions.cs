@@ -19,7 +19,7 @@ internal static class Additions
     /// <summary>Adds, with the journal in one's hands, and says what was added to what, and in which file.</summary>
     public static int Write(OpenJournal open, Terminal terminal, string told, Func<Lines, Core.Writing.Entries.Written> write)
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var written = write(new Lines(open.Folder));
         Refuse(written.File is null, written.WhyNot);
         terminal.Complain(told);

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Xml;
 using Journal.Site.Templates;
 

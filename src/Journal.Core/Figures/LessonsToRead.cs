@@ -7,7 +7,7 @@ namespace Journal.Core.Figures;
 /// <param name="Nearness">How much of what was asked it shares, 0 to 1, what few lessons have counting more.</param>
 /// <param name="Operations">The operations that it shares.</param>
 /// <param name="Materials">The materials that it shares.</param>
-/// <param name="Parts">The parts that it was learned on, of those asked for.</param>
+/// <param name="Parts">The parts that it was learned, repeated or heeded on, of those asked for.</param>
 /// <param name="Tools">The tools that it shares.</param>
 /// <param name="Named">What its words name though it was not learned on it, as ids of operations, materials or tools.</param>
 public sealed record LessonToRead(
@@ -93,7 +93,7 @@ public sealed class LessonsToRead
             nearness,
             Of<Operation>(SubjectKind.Operation),
             Of<MaterialFamily>(SubjectKind.Material),
-            [.. lesson.On.Parts.Where(part => parts.Contains(part.Part))],
+            [.. lesson.Everywhere.SelectMany(on => on.Parts).Distinct().Where(part => parts.Contains(part.Part))],
             Of<Tool>(SubjectKind.Tool),
             [.. shared.Where(one => one.Share < 1).Select(one => one.Subject.Id)]);
     }
@@ -134,10 +134,10 @@ public sealed class LessonsToRead
 
         public bool IsShared(LessonFigure lesson) => Kind switch
         {
-            SubjectKind.Operation => lesson.On.Operations.Any(id => id.Value == Id),
-            SubjectKind.Material => lesson.On.Materials.Any(material => material.Family.Value == Id),
-            SubjectKind.Part => lesson.On.Parts.Any(part => part.Part.Value == Id),
-            _ => lesson.On.Tools.Any(id => id.Value == Id),
+            SubjectKind.Operation => lesson.Everywhere.Any(on => on.Operations.Any(id => id.Value == Id)),
+            SubjectKind.Material => lesson.Everywhere.Any(on => on.Materials.Any(material => material.Family.Value == Id)),
+            SubjectKind.Part => lesson.Everywhere.Any(on => on.Parts.Any(part => part.Part.Value == Id)),
+            _ => lesson.Everywhere.Any(on => on.Tools.Any(id => id.Value == Id)),
         };
 
         public double ShareNamed(HashSet<string> words, HashSet<string> stems) =>

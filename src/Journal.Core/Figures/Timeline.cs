@@ -2,7 +2,7 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
 
-/// <summary>When the work was done (DESIGN section 4, Timeline).</summary>
+/// <summary>When the work was done (docs/figures.md, Timeline).</summary>
 /// <param name="Builds">The builds by id.</param>
 /// <param name="Gathered">The hours of all builds gathered over the calendar.</param>
 /// <param name="Pace">The pace over all builds; null in a journal without entries.</param>
@@ -13,6 +13,13 @@ public sealed record Timeline(IReadOnlyList<BuildTimeline> Builds, IReadOnlyList
     {
         var calendar = WorkCalendar.Of(journal.Builds.SelectMany(build => build.Entries));
         return new Timeline([.. journal.Builds.Select(BuildTimeline.Of)], GatheredDay.Of(calendar), Figures.Pace.Of(calendar));
+    }
+
+    /// <summary>The timeline that viewers see: days, milestones and trials of what is told, minutes of all that counts.</summary>
+    public static Timeline Of(ShownJournal shown)
+    {
+        var counted = Of(shown.Counted);
+        return counted with { Builds = [.. Of(shown.Told).Builds.Zip(counted.Builds, (told, all) => told.WithMinutesOf(all))] };
     }
 }
 

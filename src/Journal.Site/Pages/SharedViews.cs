@@ -139,7 +139,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
         var finished = Figures.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
-        return [.. build.Parts.Where(part => Figures.Visibility.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
+        return [.. build.Parts.Select(part => Balloon(build, part, finished))];
     }
 
     public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
@@ -195,7 +195,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     /// <summary>A lesson to read before a job, with the reason under it.</summary>
     public RemarkView ToRead(LessonToRead read)
     {
-        var reasons = read.Parts.Where(Figures.Visibility.Shows).Select(part => $"on {Show.Lower(Figures.Part(part).Title)}").ToList();
+        var reasons = read.Parts.Select(part => $"on {Show.Lower(Figures.Part(part).Title)}").ToList();
         if (read.Lesson.MinutesLost > Minutes.Zero)
         {
             reasons.Add($"cost {Show.Hours(read.Lesson.MinutesLost)}");
@@ -221,7 +221,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
             reasons.Insert(0, $"learned on {Figures.OperationWords(read.Lesson.On.Operations)}, and speaks of it");
         }
 
-        var on = read.Lesson.On.Parts.Where(Figures.Visibility.Shows).Select(part => Figures.Part(part).Title).ToList();
+        var on = read.Lesson.On.Parts.Select(part => Figures.Part(part).Title).ToList();
         var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
         return new RemarkView("lesson", heading, Figures.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
     }

@@ -16,13 +16,16 @@ internal sealed class SiteFigures
     private readonly Dictionary<Id<Build>, BuildState> states;
     private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
 
-    public SiteFigures(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
+    public SiteFigures(MakerJournal whole, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
     {
+        // Hidden evenings count in minutes and in nothing else: only hours and what is reckoned from them know of them.
+        var shown = ShownJournal.Of(whole, today);
+        var journal = shown.Told;
         Journal = journal;
         Photos = photos;
-        Visibility = new Visibility(journal, today);
-        Hours = Hours.Of(journal);
-        Timeline = Timeline.Of(journal);
+        Visibility = new Visibility(whole, today);
+        Hours = Hours.Of(shown.Counted);
+        Timeline = Timeline.Of(shown);
         Lessons = Lessons.Of(journal, Hours);
         Tooling = Tooling.Of(journal);
         Costs = Costs.Of(journal);
@@ -41,7 +44,7 @@ internal sealed class SiteFigures
         builds = journal.Builds.ToDictionary(build => build.Id);
         hours = Hours.Builds.ToDictionary(build => build.Build);
         states = State.Builds.ToDictionary(build => build.Build);
-        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
+        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, shown.Counted)));
         ShownEntries = [.. journal.Entries.Where(Visibility.Shows)];
         ShownLessons = [.. Lessons.All.Where(lesson => Visibility.Shows(lesson.Id) && Visibility.Shows(lesson.Entry))];
         Similar = SimilarLessons.Of(ShownLessons);
@@ -54,6 +57,7 @@ internal sealed class SiteFigures
         Lines = new EntryLines(this);
     }
 
+    /// <summary>The journal as viewers see it: without the hidden evenings.</summary>
     public MakerJournal Journal { get; }
 
     public Visibility Visibility { get; }
@@ -100,7 +104,7 @@ internal sealed class SiteFigures
 
     public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours { get; }
 
-    /// <summary>The entries that worked on a part, shown or not, in order.</summary>
+    /// <summary>The shown entries that worked on a part, in order.</summary>
     public ILookup<PartRef, Entry> Worked { get; }
 
     /// <summary>What pages look up by the thing that they are about.</summary>
@@ -143,14 +147,14 @@ internal sealed class SiteFigures
 
     public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
 
-    public LinkView Link(PartRef part) => new(parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
+    public LinkView Link(PartRef part) => new(parts[part].Title, Addresses.Of(part));
 
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(tools[tool].Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => tools.TryGetValue(tool, out var figure) ? new(figure.Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null) : new("a tool that is not shown", null);
 
-    public LinkView Link(Id<Lesson> lesson) => new(lessons[lesson].Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null);
+    public LinkView Link(Id<Lesson> lesson) => lessons.TryGetValue(lesson, out var figure) ? new(figure.Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null) : new("a lesson that is not shown", null);
 
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 

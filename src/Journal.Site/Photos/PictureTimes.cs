@@ -1,6 +1,7 @@
 using System.Globalization;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Pictures;
+using SixLabors.ImageSharp.Metadata;
 using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 
 namespace Journal.Site.Photos;
@@ -14,27 +15,36 @@ public static class PictureTimes
     /// The time in the picture (<c>DateTimeOriginal</c>, with <c>OffsetTimeOriginal</c> where it is given; tags 36867
     /// and 36881 of Exif 2.31, from memory), else the time of the file. Only the header is read.
     /// </summary>
-    public static TakenPicture Of(string path, BenchClock clock) =>
-        InPicture(path, clock) is { } taken ? new TakenPicture(path, taken, IsFileTime: false)
-            : new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true);
+    public static TakenPicture Of(string path, BenchClock clock)
+    {
+        var about = About(path);
+        return (InPicture(about?.ExifProfile, clock) is { } taken
+            ? new TakenPicture(path, taken, IsFileTime: false)
+            : new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true)) with { Caption = PictureCaption.Of(about) };
+    }
 
-    private static DateTime? InPicture(string path, BenchClock clock)
+    private static ImageMetadata? About(string path)
     {
         try
         {
             using var stream = File.OpenRead(path);
-            if (PictureReader.About(stream).ExifProfile is not { } exif || Time(exif) is not { } local)
-            {
-                return null;
-            }
-
-            return Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset)) : local;
+            return PictureReader.About(stream);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
         {
             // Then it does not say.
             return null;
         }
+    }
+
+    private static DateTime? InPicture(ExifProfile? exif, BenchClock clock)
+    {
+        if (exif is null || Time(exif) is not { } local)
+        {
+            return null;
+        }
+
+        return Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset)) : local;
     }
 
     private static DateTime? Time(ExifProfile exif) =>

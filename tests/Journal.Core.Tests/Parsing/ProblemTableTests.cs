@@ -69,7 +69,7 @@ public sealed class ProblemTableTests
         new(DateDiffers, "drill/2025-10-03.md:5:7", "`date` says 2025-10-04, the file's name 2025-10-03.", "agree", j => j.WriteEntry("2025-10-03", "date: 2025-10-04")),
         new(DateInFuture, "drill/boring.md:5:7", "2026-02-01 is still to come; today is 2026-01-31.", "Mend the date", j => j.WriteEntry("boring", "date: 2026-02-01")),
         new(DateInFuture, "drill/2026-02-01.md:1:1", "2026-02-01 is still to come", "Mend the date", j => j.WriteEntry("2026-02-01")),
-        new(HoursMissing, "drill/2025-10-03.md:4:5", "The job has no hours.", "`hours: 1h30`", j => j.Write("drill/2025-10-03.md", "---\npart: head\njobs:\n  - operation: boring\n---\n")),
+        new(HoursMissing, "drill/2025-10-03.md:4:5", "The job has no hours; it counts for none.", "`hours: 1h30`", j => j.Write("drill/2025-10-03.md", "---\npart: head\njobs:\n  - operation: boring\n---\n")),
         new(HoursBesideJobs, "drill/2025-10-03.md:3:1", "`hours` stands beside `jobs`", "Move it", j => j.Write("drill/2025-10-03.md", "---\npart: head\nhours: 2h\njobs:\n  - hours: 1h\n---\n")),
         new(NoJobs, "drill/2025-10-03.md:3:7", "`jobs` is empty.", "`- {part: head, operation: boring, hours: 1h30}`", j => j.Write("drill/2025-10-03.md", "---\npart: head\njobs: []\n---\n")),
         new(SetupTooLong, "drill/2025-10-03.md:5:8", "Setting up took 2h, the whole job 1h.", "part of `hours`", j => j.WriteEntry("2025-10-03", "setup: 2h")),
@@ -112,6 +112,7 @@ public sealed class ProblemTableTests
         new(UnitMissing, "drill/2025-10-03.md:5:37", "A fraction without a unit", "`7/16 in`", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 7/16}")),
         new(FeedPerWhat, "drill/2025-10-03.md:5:21", "“0.1” does not do for `feed`. The feed does not say per what.", "`0.1 mm/rev`", j => j.WriteEntry("2025-10-03", "settings: {feed: 0.1}")),
         new(LikelySlip, "drill/2025-10-03.md:5:52", "ten times the required one", "12.01", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 12 H7, actual: 120.1}")),
+        new(VerdictUnclear, "drill/2025-10-03.md:5:12", "“purple” does not say whether the setting worked.", "`worked`, `chattered` or `failed`", j => j.WriteEntry("2025-10-03", "settings: [{rpm: 300, verdict: purple}]")),
 
         new(BodyTooLong, "drill/2025-10-03.md:6:1", "The text has 70000 characters; at most 65536 are read.", "Split the entry", j => j.WriteEntry("2025-10-03", body: new string('a', 70000))),
         new(TextTooNested, "drill/2025-10-03.md:7:1", "nested too deep", "list, quote, link or HTML", j => j.WriteEntry("2025-10-03", body: $"A\n{new string('>', 60)} b\n")),

@@ -59,7 +59,7 @@ public static class ProblemTable
     public static readonly ProblemKind DateMissing = Error("date-missing", "The entry has no date.", "Write `date: 2025-10-03`, or begin the file's name with the date.");
     public static readonly ProblemKind DateDiffers = Error("date-differs", "`date` says {0}, the file's name {1}.", "Make them agree; the name may also go without a date.");
     public static readonly ProblemKind DateInFuture = Error("date-in-future", "{0} is still to come; today is {1}.", "Mend the date.");
-    public static readonly ProblemKind HoursMissing = Error("hours-missing", "The job has no hours.", "Write `hours: 1h30`; a guess is better than nothing.");
+    public static readonly ProblemKind HoursMissing = Warning("hours-missing", "The job has no hours; it counts for none.", "Write `hours: 1h30`; a guess is better than nothing.");
     public static readonly ProblemKind HoursBesideJobs = Error("hours-beside-jobs", "`{0}` stands beside `jobs`; it would count for none of them.", "Move it into the job that it belongs to.");
     public static readonly ProblemKind NoJobs = Error("no-jobs", "`jobs` is empty.", "List at least one job: `- {{part: head, operation: boring, hours: 1h30}}`.");
     public static readonly ProblemKind SetupTooLong = Error("setup-too-long", "Setting up took {0}, the whole job {1}.", "`setup` is a part of `hours`: mend one of them.");
@@ -104,6 +104,7 @@ public static class ProblemTable
     public static readonly ProblemKind UnitMissing = Error("unit-missing", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind FeedPerWhat = Warning("feed-per-what", "“{0}” does not do for `{1}`. {2}", "{3}");
     public static readonly ProblemKind LikelySlip = Warning("likely-slip", "“{0}” stands for `{1}`. {2}", "{3}");
+    public static readonly ProblemKind VerdictUnclear = Warning("verdict-unclear", "“{0}” does not say whether the setting worked.", "Write `worked`, `chattered` or `failed`, and more behind it if you like; put the rest under `note`.");
 
     // Text and pictures.
     public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; at most {1} are read.", "Split the entry in two; each can have a date of its own.");

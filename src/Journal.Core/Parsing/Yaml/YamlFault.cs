@@ -5,13 +5,15 @@ internal static class YamlFault
 {
     public const string NotClosed = "the bracket or brace that opens here is not closed, or a comma is missing in it.";
 
+    public const string Tab = "a tab stands where only spaces may.";
+
     private static readonly (string Parser, string Plain)[] Sayings =
     [
         ("found unexpected end of stream", "a quotation mark that opens here is not closed."),
         ("invalid mapping", "a second `: ` stands in the value, or the line above it is not finished."),
         ("did not find expected key", "`key: value` was expected here."),
         ("cannot start any token", "a value cannot begin with this sign."),
-        ("a tab character", "a tab stands where only spaces may."),
+        ("a tab character", Tab),
         ("unknown escape character", "a backslash in double quotes stands before a sign that it cannot change."),
         ("block sequence entries are not allowed", "a list cannot begin on the line of its key."),
         ("expected '-' indicator", "this line is indented otherwise than the list above it."),

@@ -214,7 +214,7 @@ public sealed class TakeInTests : IDisposable
                 "e.txt, line 1: no day is told in its name or its first lines; write one there, or take the file’s own with `--dates file`.",
             ],
             answer.Error.TrimEnd('\n').Split('\n'));
-        Assert.Equal(["2023-11-05-note.md", "2023-11-21-bored-it.md", "2023-11-22-the-cap.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(["2023-11-05-squared-the-block.md", "2023-11-21-bored-it.md", "2023-11-22-the-cap.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
         Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill", "--dates", "dd.mm.yy,file").Status);
         Assert.True(File.Exists(Path.Combine(Drill, "taken-in-2", "2023-11-12-lapped-it.md")));
         Assert.Equal(0, journal.Ask("check").Status);

@@ -57,8 +57,7 @@ internal static class GatherCommand
             return pictures;
         }
 
-        var added = Gathering.Run(open.Folder, open.Journal, pictures, isTrial: true).Where(fate => fate.Fate == Fate.Added).Select(fate => fate.Picture.Path).ToHashSet(StringComparer.Ordinal);
-        var offered = pictures.Where(picture => picture.Caption is not null && added.Contains(picture.Path)).ToList();
+        var offered = Gathering.Run(open.Folder, open.Journal, pictures, isTrial: true).Where(fate => fate.Fate == Fate.Added).Select(fate => fate.Picture).Where(picture => picture.Caption is not null).ToList();
         if (!terminal.CanAsk || isTrial)
         {
             foreach (var picture in offered)

@@ -8,7 +8,7 @@ namespace Journal.Cli.Output;
 /// </summary>
 internal static class ColumnWidths
 {
-    /// <summary>Cells between two columns.</summary>
+    /// <summary>Cells between two columns, and those that the library keeps for the edges that our tables do not have.</summary>
     public const int Between = 2;
 
     /// <summary>The widths; null where the words need more room than there is.</summary>
@@ -17,7 +17,7 @@ internal static class ColumnWidths
     /// <param name="width">How many cells a line has.</param>
     public static IReadOnlyList<int>? Of(IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows, int width)
     {
-        var room = width - (Between * (columns.Count - 1));
+        var room = width - (Between * columns.Count);
         var most = columns.Select((_, i) => Math.Max(1, rows.Max(row => row[i].GetCellWidth()))).ToArray();
         var least = columns.Select((column, i) => column.IsFigure ? most[i] : Math.Max(1, rows.Max(row => LongestWord(row[i])))).ToArray();
         if (least.Sum() > room)

@@ -35,11 +35,8 @@ public sealed record LessonFigure(
     /// <summary>What became of the part, where the maker says so.</summary>
     public Outcome? Outcome => Own?.Mistake.Outcome;
 
-    /// <summary>
-    /// Every job that it was learned on, repeated on or heeded on, the first of them first: a lesson forgotten in turning is about
-    /// turning too.
-    /// </summary>
-    public IReadOnlyList<JobFacts> Everywhere { get; } = [On, .. Repeated.Select(repeat => repeat.On).OfType<JobFacts>(), .. Heeded.SelectMany(heeded => heeded.On)];
+    /// <summary>The jobs on which it was forgotten or heeded later: a lesson forgotten in turning is about turning too.</summary>
+    public IReadOnlyList<JobFacts> Again { get; } = [.. Repeated.Select(repeat => repeat.On).OfType<JobFacts>(), .. Heeded.SelectMany(heeded => heeded.On)];
 
     /// <summary>The time that its mistakes cost together.</summary>
     public Minutes MinutesLost { get; } = Mistakes.Sum(mistake => mistake.Minutes);

@@ -160,10 +160,13 @@ public sealed partial class NoteFolder
     // Without marks of Markdown, and without a date at either end.
     private static string Bare(string text) => DateAtEnd().Replace(DateAtStart().Replace(text.Trim().TrimStart('#').Trim(), ""), "").Trim(' ', ':', '-', '–', ',', '.');
 
-    // The first line with words on it: a heading of Markdown, or what a plain note begins with if it is short.
+    private static bool IsDate(string line) => DateForms.Untold.Read(BeforeDate().Replace(line.Trim('#', '*', '_', ' ', '.', ':', ','), "")) is { Date: not null } or { Open: not null };
+
+    // The first line with words on it, a date alone being none: a heading of Markdown, or what a plain note begins with if it is short.
     private static string Heading(string text)
     {
-        var first = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
+        var lines = text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).Take(FirstLines).ToList();
+        var first = lines.Find(line => !IsDate(line)) ?? "";
         return first.StartsWith('#') || first.Length <= 80 ? first : "";
     }
 

@@ -38,7 +38,7 @@ internal sealed class Transcript(string folder, IReadOnlyList<string> lines)
             }
             else if (Marked(line, '$') is { } command)
             {
-                faults.AddRange(Ask(command, at, [.. lines.Skip(at + 1).TakeWhile(text => text.Length > 1 && text[1] == ' ' && text[0] is '>' or '|' or 'x' or '=')]));
+                faults.AddRange(Ask(command, at, [.. lines.Skip(at + 1).TakeWhile(text => text.Length > 0 && text[0] is '>' or '|' or 'x' or '=' && (text.Length == 1 || text[1] == ' '))]));
             }
         }
 
@@ -115,5 +115,5 @@ internal sealed class Transcript(string folder, IReadOnlyList<string> lines)
         File.WriteAllText(path, string.Concat(text.Select(line => line + "\n")));
     }
 
-    private string Read(string file) => File.Exists(Path.Combine(folder, file)) ? File.ReadAllText(Path.Combine(folder, file)) : "(there is no such file)";
+    private string Read(string file) => File.Exists(Path.Combine(folder, file)) ? File.ReadAllText(Path.Combine(folder, file)).Replace('\u202F', ' ') : "(there is no such file)";
 }

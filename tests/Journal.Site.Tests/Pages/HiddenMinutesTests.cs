@@ -78,7 +78,7 @@ public sealed partial class HiddenMinutesTests
             chart.Remove();
         }
 
-        return Times().Replace(page.DocumentElement.TextContent.Replace('\u202F', ' ').Replace('\u2002', ' ') + string.Concat(page.QuerySelectorAll("meta[content]").Select(meta => meta.GetAttribute("content"))), "#");
+        return Times().Replace(string.Join(' ', page.DocumentElement.Descendants<IText>().Select(text => text.Data)).Replace('\u202F', ' ').Replace('\u2002', ' ') + string.Concat(page.QuerySelectorAll("meta[content]").Select(meta => meta.GetAttribute("content"))), "#");
     }
 
     [GeneratedRegex(@"\d+ h \d\d|\d+ h\b|\d+ min\b|–(?=\s)|[\d.]+ times over|\d+ %", RegexOptions.CultureInvariant)]

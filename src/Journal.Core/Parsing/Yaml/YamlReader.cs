@@ -103,11 +103,13 @@ internal sealed class YamlReader
         return null;
     }
 
-    // The parser often stumbles a line before or after a tab that indents: that line is what the maker has to mend.
+    // The parser stumbles a line before or after a tab that indents, or says only where the keys begin that it could not finish: the
+    // line with the tab is what the maker has to mend.
     private Place? TabNear(YamlException e)
     {
         var lines = text.Split('\n');
-        for (var line = Math.Max(1, (int)e.Start.Line - 1); line <= Math.Min(lines.Length, (int)e.End.Line + 1); line++)
+        var last = e.Message.Contains("expected", StringComparison.Ordinal) ? lines.Length : Math.Min(lines.Length, (int)e.End.Line + 1);
+        for (var line = Math.Max(1, (int)e.Start.Line - 1); line <= last; line++)
         {
             var indent = lines[line - 1].AsSpan()[..^lines[line - 1].AsSpan().TrimStart(" \t").Length];
             if (indent.IndexOf('\t') is >= 0 and var at && indent.Length < lines[line - 1].TrimEnd('\r').Length)

@@ -13,11 +13,31 @@ internal sealed record Compared(Kit Kit, EstimateResult Program, ReferenceEstima
 
     public Core.Estimating.Estimate Estimate => Program.Estimate!;
 
+    public required double[] SortedTotals { get; init; }
+
+    public required double[] SortedWhole { get; init; }
+
+    /// <summary>Numbers of the days on which it is done, without end where that takes more than a century; none without a pace.</summary>
+    public required double[] SortedDays { get; init; }
+
     public static Compared Of(Kit kit)
     {
         var reference = new ReferenceEstimate(kit);
-        return new Compared(
-            kit, ReferenceJournal.Estimate(kit, ProgramDraws), reference, reference.IsPossible ? reference.Draw(ReferenceDraws) : new ReferenceDraws([], [], []));
+        var draws = reference.IsPossible ? reference.Draw(ReferenceDraws) : new ReferenceDraws([], [], []);
+        return new Compared(kit, ReferenceJournal.Estimate(kit, ProgramDraws), reference, draws)
+        {
+            SortedTotals = [.. draws.Totals.Order()],
+            SortedWhole = [.. draws.Whole.Order()],
+            SortedDays = [.. Days(kit, draws.Totals.Take(ReferenceDraws / 3).Select(hours => hours - reference.SpentHours)).Order()],
+        };
+    }
+
+    private static IEnumerable<double> Days(Kit kit, IEnumerable<double> hoursToCome)
+    {
+        var dates = new ReferenceDates(kit);
+        return dates.Weeks.Length == 0
+            ? []
+            : dates.Days(hoursToCome, new ReferenceChance(kit.Seed + 1000)).Select(day => day?.DayNumber ?? double.PositiveInfinity);
     }
 }
 
@@ -52,13 +72,13 @@ internal static class ReferenceDifferences
     }
 
     /// <summary>Days likewise: the first by which at least that share of draws is done.</summary>
-    public static IEnumerable<string> Days(Compared one, double[] sortedDayNumbers)
+    public static IEnumerable<string> Days(Compared one)
     {
         foreach (var quantile in one.Estimate.FinishQuantiles)
         {
             var day = quantile.Date?.DayNumber ?? double.PositiveInfinity;
-            var outside = Outside(sortedDayNumbers, day, quantile.P);
-            var error = Sampling(quantile.P, Compared.ProgramDraws, sortedDayNumbers.Length);
+            var outside = Outside(one.SortedDays, day, quantile.P);
+            var error = Sampling(quantile.P, Compared.ProgramDraws, one.SortedDays.Length);
             if (Math.Abs(outside) > error)
             {
                 yield return $"{one.Kit.Name}, done at {100 * quantile.P:0} %: program {quantile.Date:yyyy-MM-dd}, which is right for {100 * (quantile.P + outside):0.0} % of the reference's draws";

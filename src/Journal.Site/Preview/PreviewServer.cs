@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
@@ -23,6 +24,9 @@ internal sealed class PreviewServer : IAsyncDisposable
     private const string Own = "/-/";
     private const string Policy = "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     private const string Html = "text/html; charset=utf-8";
+
+    /// <summary>Many tabs have a few each; the system gives a program some hundreds of handles.</summary>
+    private const int MostConnections = 100;
 
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
     private static readonly TimeSpan ForOpenRequests = TimeSpan.FromMilliseconds(200);
@@ -60,6 +64,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         {
             await server.app.StartAsync();
             server.Port = new Uri(server.app.Urls.First()).Port;
+            await server.AskItself();
             return server;
         }
         catch (Exception e) when (PortException.Of(e) is { } taken)
@@ -82,10 +87,21 @@ internal sealed class PreviewServer : IAsyncDisposable
         ending.Dispose();
     }
 
+    // All that an answer needs is loaded now: what could not be loaded for want of a handle would never be loaded again.
+    private async Task AskItself()
+    {
+        using var client = new TcpClient();
+        await client.ConnectAsync(IPAddress.Loopback, Port);
+        await using var stream = client.GetStream();
+        await stream.WriteAsync(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"GET / HTTP/1.1\r\nHost: 127.0.0.1:{Port}\r\nConnection: close\r\n\r\n")));
+        await stream.CopyToAsync(Stream.Null);
+    }
+
     private static void Configure(KestrelServerOptions kestrel, int port)
     {
         kestrel.AddServerHeader = false;
         kestrel.Limits.MaxRequestBodySize = 0;
+        kestrel.Limits.MaxConcurrentConnections = MostConnections;
         kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
         kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(30);
         kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);

@@ -1,4 +1,5 @@
 using Journal.Core.Parsing.Problems;
+using Journal.Site.Pages;
 
 namespace Journal.Site.Preview;
 
@@ -49,7 +50,13 @@ public sealed class SitePreview : IAsyncDisposable
         IReadOnlyCollection<string>? touched = null;
         for (var times = 1; ; times++)
         {
-            heard(times, Read(touched));
+            var problems = Read(touched);
+            if (times == 1)
+            {
+                MakeOnePage();
+            }
+
+            heard(times, problems);
             touched = await watch.Next(cancellation);
         }
     }
@@ -85,6 +92,21 @@ public sealed class SitePreview : IAsyncDisposable
         }
 
         return problems;
+    }
+
+    // One without pictures, so that the first that a maker looks at is there as soon as all that follow.
+    private void MakeOnePage()
+    {
+        try
+        {
+            Bytes(Addresses.NotFound);
+        }
+#pragma warning disable CA1031 // Whatever keeps it from being made is told where someone looks at it.
+        catch (Exception)
+#pragma warning restore CA1031
+        {
+            return;
+        }
     }
 
     // A picture that cannot be read is known when a page first shows it; then all are told.

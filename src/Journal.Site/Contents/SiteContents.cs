@@ -19,9 +19,9 @@ internal sealed class SiteContents
     private readonly SiteFigures figures;
     private readonly TemplateFiles look;
     private readonly TemplateEngine engine;
-    private readonly List<PageOrder> pages;
-    private readonly Lazy<Dictionary<string, SiteFile>> others;
+    private readonly Lazy<IReadOnlyList<SiteFile>> pages;
     private readonly Lazy<Dictionary<string, PageOrder>> pagesByAddress;
+    private readonly Lazy<Dictionary<string, SiteFile>> others;
     private readonly Lazy<FindIndex> find;
     private readonly Lazy<IReadOnlyList<FeedEntry>> latest;
 
@@ -32,8 +32,8 @@ internal sealed class SiteContents
     public SiteContents(SiteFigures figures, TemplateFiles look, TemplateEngine engine)
     {
         (this.figures, this.look, this.engine) = (figures, look, engine);
-        pages = [.. PageList.Of(figures)];
-        pagesByAddress = new(() => ByAddress(pages, page => page.Address));
+        pages = new(() => [.. PageList.Of(figures).Where(page => page.IsThere()).Select(Page)]);
+        pagesByAddress = new(() => ByAddress(PageList.Of(figures), page => page.Address));
         others = new(() => ByAddress(Others(), file => file.Address));
         find = new(() => FindIndex.Of(FindableThings.Of(figures)));
         latest = new(() => FeedEntry.Latest(figures));
@@ -43,7 +43,7 @@ internal sealed class SiteContents
     public int Entries => figures.ShownEntries.Count;
 
     /// <summary>The pages that there are.</summary>
-    public IReadOnlyList<SiteFile> Pages => [.. pages.Where(page => page.IsThere()).Select(Page)];
+    public IReadOnlyList<SiteFile> Pages => pages.Value;
 
     /// <summary>Every file but the pictures. The longest to make comes first.</summary>
     public IEnumerable<SiteFile> Files => [new SiteFile(FindIndex.Address, take => take(find.Value.Script())), .. Pages, .. find.Value.Pieces.Select(Texts), .. Others()];

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Net.Sockets;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
@@ -43,12 +42,12 @@ internal static class PreviewCommand
         var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
         try
         {
-            using var preview = Open(folder, today ?? terminal.TodayAt(folder), look, port);
+            await using var preview = await Open(folder, today ?? terminal.TodayAt(folder), look, port);
             return await Run(preview, terminal, cancellation);
         }
-        catch (SocketException e)
+        catch (PortException e)
         {
-            var why = e.SocketErrorCode == SocketError.AccessDenied ? "is one that the system keeps for itself" : "is taken";
+            var why = e.IsKeptBySystem ? "is one that the system keeps for itself" : "is taken";
             terminal.Complain($"Port {port} {why}. Leave `--port` out for one that is free.");
             return ExitStatus.NotFinished;
         }
@@ -62,25 +61,25 @@ internal static class PreviewCommand
             stopping.Status = ExitStatus.Well;
         }
 
-        await preview.Run((version, problems) => Tell(preview, version, problems, terminal), cancellation);
+        await preview.Run((times, problems) => Tell(preview, times, problems, terminal), cancellation);
         return ExitStatus.Well;
     }
 
-    private static SitePreview Open(string folder, DateOnly today, string? template, int? port)
+    private static async Task<SitePreview> Open(string folder, DateOnly today, string? template, int? port)
     {
         try
         {
-            return new SitePreview(folder, today, template, port ?? UsualPort);
+            return await SitePreview.Start(folder, today, template, port ?? UsualPort);
         }
-        catch (SocketException) when (port is null)
+        catch (PortException) when (port is null)
         {
-            return new SitePreview(folder, today, template, port: 0);
+            return await SitePreview.Start(folder, today, template, port: 0);
         }
     }
 
-    private static void Tell(SitePreview preview, int version, IReadOnlyList<Problem> problems, Terminal terminal)
+    private static void Tell(SitePreview preview, int times, IReadOnlyList<Problem> problems, Terminal terminal)
     {
-        if (version == 1)
+        if (times == 1)
         {
             terminal.Out.WriteLine(preview.Address);
             terminal.Out.Flush();
@@ -88,6 +87,6 @@ internal static class PreviewCommand
         }
 
         var counts = problems.Count == 0 ? "all well" : $"{ProblemCounts.InWords(problems)}; `journal check` tells more";
-        terminal.Complain($"Made {Count.Times(version)}: {counts}.");
+        terminal.Complain($"Made {Count.Times(times)}: {counts}.");
     }
 }

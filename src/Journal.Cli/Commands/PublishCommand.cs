@@ -6,8 +6,8 @@ using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
-using Journal.Site;
 using Journal.Site.Output;
+using Journal.Site.Publishing;
 using Journal.Site.Sending;
 using Journal.Site.Templates;
 
@@ -42,7 +42,7 @@ internal static class PublishCommand
         var problems = new Printout(terminal with { Out = terminal.Error });
         var site = Path.GetFullPath(to, terminal.Folder);
         terminal.IfStopped(WhatStands(site));
-        var order = new SiteOrder(folder, site, today ?? terminal.TodayAt(folder), template is null ? null : Path.GetFullPath(template, terminal.Folder))
+        var order = new PublishOrder(folder, site, today ?? terminal.TodayAt(folder), template is null ? null : Path.GetFullPath(template, terminal.Folder))
         {
             Progress = new PictureProgressLine(terminal),
             Read = found => Print(folder, found, problems),

@@ -9,7 +9,7 @@ public sealed record PhotoGroupView(string Id, LinkView Part, IReadOnlyList<Phot
 public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<PhotoGroupView> Groups)
 {
     internal static bool HasPhotos(SiteFigures figures, Build build) =>
-        build.Entries.Where(figures.Visibility.Shows).Any(entry => entry.Photos.Any(photo => figures.Visibility.Shows(photo) && figures.Photos.ContainsKey(photo.File)));
+        build.Entries.Where(figures.Visibility.Shows).Any(entry => entry.Photos.Any(photo => figures.Visibility.Shows(photo) && figures.PhotoOf(photo) is not null));
 
     internal static PhotosPage Of(SiteFigures figures, Build build)
     {

@@ -1,7 +1,7 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Site.Charts;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 

@@ -1,6 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 using Journal.Site.Text;
 
 namespace Journal.Site.Pages;
@@ -162,7 +162,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         }
     }
 
-    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Figures.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
+    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => Figures.PhotoOf(photo) is not { } published ? null : new PhotoView
     {
         Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
         Largest = published.Largest,
@@ -252,7 +252,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
             return new TextPicture(null, SafeHtml.Empty);
         }
 
-        if (!Figures.Photos.TryGetValue(photo.File, out var published))
+        if (Figures.PhotoOf(photo) is not { } published)
         {
             return null;
         }

@@ -1,10 +1,10 @@
 using System.Security.Cryptography;
 using Journal.Core.Model;
-using Journal.Core.Parsing.Files;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Sending;
 
@@ -15,10 +15,8 @@ public static class SiteToSend
     public const string Mark = Manifest.FileName;
 
     /// <summary>
-    /// Why a site must be published anew before it is sent; null where it is as new as the journal. It is older where a
-    /// file of the journal, or a folder within it, was changed after the publish began, and where it shows an entry that
-    /// the journal no longer has. A copied file that brings its old time with it, over another of the same name, is the
-    /// one change that this cannot see.
+    /// Why a site must be published anew before it is sent; null where it is as new as the journal. The record of the
+    /// publish tells: it knows every file of the journal as it was then.
     /// </summary>
     /// <param name="journal">The journal's folder.</param>
     /// <param name="read">The journal as read.</param>
@@ -45,15 +43,14 @@ public static class SiteToSend
             return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
         }
 
-        var published = PublishTimes.Of(UserCache.OfUser().Folder, Destination.RealPath(site), manifest);
-        if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
+        var record = new RecordFile(UserCache.OfUser().Folder, Destination.RealPath(site)).Read();
+        if (record is null || !record.IsOfLastPublish(site) || FileStamps.OfJournal(journal) is not { } files)
         {
-            return $"The site is older than the journal: {newest.Path} was changed since. Publish first: `journal publish --to {site}`.";
+            return $"Nothing tells whether the site in {site} is as new as the journal: it was not published last on this machine, by this version. Publish first: `journal publish --to {site}`.";
         }
 
-        var entries = read.Entries.Select(entry => $"{entry.Build}/entry/{entry.Id}.html").ToHashSet(StringComparer.Ordinal);
-        return manifest.Files.Keys.FirstOrDefault(address => address.Split('/') is [_, "entry", _] && !entries.Contains(address)) is { } gone
-            ? $"The site is older than the journal: it still shows {gone}. Publish first: `journal publish --to {site}`."
+        return record.DifferencesTo(files.Stamps).Order(StringComparer.Ordinal).FirstOrDefault() is { } changed
+            ? $"The site is older than the journal: {changed} was changed since. Publish first: `journal publish --to {site}`."
             : null;
     }
 

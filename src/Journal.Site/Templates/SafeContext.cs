@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Globalization;
+using Journal.Site.Html;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;

@@ -26,6 +26,10 @@ public sealed class TemplateFiles
     /// <summary>The files that become part of the site as they are.</summary>
     public IEnumerable<KeyValuePair<string, byte[]>> Plain => files.Where(file => !IsTemplate(file.Key));
 
+    /// <summary>The look of a maker's folder; of none, the one that the program carries.</summary>
+    /// <exception cref="TemplateException">The folder does not exist, or two names differ in case alone.</exception>
+    public static TemplateFiles Of(string? folder) => folder is null ? Own() : From(folder);
+
     /// <summary>The look that the program carries.</summary>
     public static TemplateFiles Own()
     {

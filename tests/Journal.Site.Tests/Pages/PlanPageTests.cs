@@ -4,6 +4,7 @@ using Journal.Core.Checking;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
 using Journal.Site.Pages;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Pages;
 
@@ -188,7 +189,7 @@ public sealed class PlanPageTests : IDisposable
     {
         var site = Path.Combine(root, ".sites", Guid.NewGuid().ToString("N"));
         Directory.CreateDirectory(Path.GetDirectoryName(site)!);
-        Publisher.Publish(new PublishOrder(root, Journal(), site, PublishedOn));
+        Assert.NotNull(SitePublisher.Publish(new PublishOrder(root, site, PublishedOn)).Published);
         return site;
     }
 

@@ -103,15 +103,17 @@ public sealed class PhotoStageTest : IDisposable
     {
         var progress = new Counted();
         using var site = SiteFolder.Begin(Path.Combine(root, "site"));
-        using var stage = new PhotoStage(JournalFolder, site, new UserCache(Path.Combine(root, "cache")), settings, progress);
-        var (photos, problems) = stage.Publish(files, CancellationToken.None);
+        var cache = new UserCache(Path.Combine(root, "cache"));
+        var stage = new PhotoStage(JournalFolder, site, cache, SeenFiles.Of(cache, JournalFolder), settings);
+        stage.BringAll(files, progress, CancellationToken.None);
+        var photos = files.Where(file => stage.Of(file) is not null).ToDictionary(file => file, file => stage.Of(file)!);
         site.Finish();
         foreach (var photo in photos.Values)
         {
             Assert.All(photo.Widths, width => Assert.True(File.Exists(Path.Combine(root, "site", photo.Address(width, "webp")))));
         }
 
-        return (photos, problems, progress.Made);
+        return (photos, stage.Problems, progress.Made);
     }
 
     private sealed class Counted : IProgress<PictureProgress>

@@ -73,7 +73,8 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
                 return null;
             }
 
-            if (File.Exists(full))
+            scope.Looked.Add(DiskLook.At(full));
+            if (scope.Looked[^1].Length >= 0)
             {
                 return Accept(full, written, place);
             }
@@ -137,6 +138,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
         {
             if (new FileInfo(path) is { LinkTarget: { } target })
             {
+                scope.IsBehindLinks = true;
                 var end = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, target) + full[path.Length..]);
                 return StaysBelow(end, linksLeft - 1);
             }

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Parsing.Files;
 using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Yaml;
@@ -39,6 +40,12 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
 
     /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
     public List<WrittenValue> Values { get; } = [];
+
+    /// <summary>What was looked at on the disk beside the file: pictures, there or not.</summary>
+    public List<DiskLook> Looked { get; } = [];
+
+    /// <summary>Whether a picture of it lies behind a link, which may lead elsewhere tomorrow.</summary>
+    public bool IsBehindLinks { get; set; }
 
     public Place Start => new(File, 1, 1);
 }

@@ -3,7 +3,7 @@ using System.Text;
 using Journal.Core.Model;
 using Journal.Site.Templates;
 
-namespace Journal.Site.Republishing;
+namespace Journal.Site.Publishing;
 
 /// <summary>What a site's look follows from beside the journal: this very program and the maker's own templates.</summary>
 internal static class BuildFingerprint

@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Text;
 
-namespace Journal.Site.Text;
+namespace Journal.Site.Html;
 
 /// <summary>
 /// Characters that neither HTML (HTML Living Standard, 13.2.3.5, from memory) nor XML 1.0 (section 2.2) lets stand in a

@@ -3,13 +3,18 @@ using System.IO.Enumeration;
 using System.Security.Cryptography;
 using Journal.Site.Output;
 
-namespace Journal.Site.Republishing;
+namespace Journal.Site.Publishing;
 
 /// <summary>By which a file is known to be as it was: its size, when it was last written, and of texts what they hold.</summary>
 /// <param name="Length">Bytes.</param>
 /// <param name="Modified">Ticks, UTC.</param>
 /// <param name="Contents">The first half of the SHA-256 of a text of the journal; 0 for all other files.</param>
 internal readonly record struct FileStamp(long Length, long Modified, UInt128 Contents = default);
+
+/// <summary>The files of a journal.</summary>
+/// <param name="Stamps">Their stamps.</param>
+/// <param name="HoldsLinks">Whether there are links among them, whose ends were not looked at.</param>
+internal sealed record JournalFiles(IReadOnlyDictionary<string, FileStamp> Stamps, bool HoldsLinks);
 
 /// <summary>The stamps of all files of a folder, by path from it with <c>/</c>.</summary>
 internal static class FileStamps
@@ -22,10 +27,10 @@ internal static class FileStamps
 
     /// <summary>
     /// What a journal is read from. Names that begin with a dot and published sites are no part of it. Null where the folder
-    /// cannot be looked through, or holds links, whose ends would have to be looked at too. Texts are read: a copy put back
-    /// brings its older time with it, and a word that hides an entry may be as long as the one it takes the place of.
+    /// cannot be looked through. Texts are read: a copy put back brings its older time with it, and a word that hides an
+    /// entry may be as long as the one it takes the place of.
     /// </summary>
-    public static Dictionary<string, FileStamp>? OfJournal(string folder)
+    public static JournalFiles? OfJournal(string folder)
     {
         if (OfFiles(folder) is not { } files)
         {
@@ -34,7 +39,7 @@ internal static class FileStamps
 
         try
         {
-            var texts = files.Keys.Where(IsText).ToArray();
+            var texts = files.Where(file => file.Value != Link && IsText(file.Key)).Select(file => file.Key).ToArray();
             var contents = new UInt128[texts.Length];
             Parallel.For(0, texts.Length, i => contents[i] = files[texts[i]].Length is > 0 and <= LargestText ? DigestOf(Path.Combine(folder, texts[i])) : default);
             foreach (var (text, digest) in texts.Zip(contents))
@@ -42,7 +47,7 @@ internal static class FileStamps
                 files[text] = files[text] with { Contents = digest };
             }
 
-            return files;
+            return new JournalFiles(files, files.Values.Any(stamp => stamp == Link));
         }
         catch (AggregateException e) when (e.InnerExceptions.All(inner => inner is IOException or UnauthorizedAccessException))
         {
@@ -57,8 +62,10 @@ internal static class FileStamps
     private static Dictionary<string, FileStamp>? OfFiles(string folder) => Of(
         folder,
         static (ref FileSystemEntry entry) => entry.FileName[0] != '.' && (entry.Attributes & FileAttributes.ReparsePoint) == 0 && !File.Exists(Path.Join(entry.ToFullPath(), Manifest.FileName)),
-        static (ref FileSystemEntry entry) => entry.FileName[0] != '.' && (!entry.IsDirectory || (entry.Attributes & FileAttributes.ReparsePoint) != 0)) is { } found
-        && found.Values.All(stamp => stamp != Link) ? found : null;
+        static (ref FileSystemEntry entry) => entry.FileName[0] != '.' && (!entry.IsDirectory || (entry.Attributes & FileAttributes.ReparsePoint) != 0));
+
+    /// <summary>The stamp of a file by size and time; null where it is not there.</summary>
+    public static FileStamp? Of(string file) => new FileInfo(file) is { Exists: true } found ? new FileStamp(found.Length, found.LastWriteTimeUtc.Ticks) : null;
 
     /// <summary>Every file of a site.</summary>
     public static Dictionary<string, FileStamp>? OfSite(string folder) => Of(

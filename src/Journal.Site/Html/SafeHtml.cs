@@ -1,8 +1,7 @@
 using System.Buffers;
 using System.Text;
-using Journal.Site.Text;
 
-namespace Journal.Site.Templates;
+namespace Journal.Site.Html;
 
 /// <summary>
 /// Text that is HTML already and is written as it is. Everything else that a template writes is escaped, so whatever

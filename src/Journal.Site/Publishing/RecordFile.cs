@@ -1,10 +1,12 @@
 using System.Security.Cryptography;
 using System.Text;
+using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Files;
+using Journal.Site.Output;
 
-namespace Journal.Site.Republishing;
+namespace Journal.Site.Publishing;
 
 /// <summary>The record of a site's last publish on disk; it is whole or not used.</summary>
 internal sealed class RecordFile
@@ -42,8 +44,16 @@ internal sealed class RecordFile
         }
     }
 
-    /// <summary>Writes it; where that fails there is none.</summary>
-    public void Write(PublishRecord record)
+    /// <summary>Writes what a publish saw and made; where that fails there is no record, and the next one makes all anew.</summary>
+    public void Write(Survey survey, JournalReading reading, Published published, SiteFolder site)
+    {
+        if (survey.Sources is { } sources && FileStamps.OfSite(site.Target) is { } files)
+        {
+            Write(PublishRecord.Of(survey, sources, reading, published, files));
+        }
+    }
+
+    private void Write(PublishRecord record)
     {
         try
         {
@@ -85,6 +95,7 @@ internal sealed class RecordFile
         to.Write(record.Today.DayNumber);
         to.Write(record.SameUntil.DayNumber);
         to.Write(record.Surveyed);
+        to.Write(record.IsAllSeen);
         WriteStamps(to, record.Sources);
         WriteStamps(to, record.Site);
         WriteProblems(to, record.Problems);
@@ -104,6 +115,7 @@ internal sealed class RecordFile
         Today = DateOnly.FromDayNumber(from.ReadInt32()),
         SameUntil = DateOnly.FromDayNumber(from.ReadInt32()),
         Surveyed = from.ReadInt64(),
+        IsAllSeen = from.ReadBoolean(),
         Sources = ReadStamps(from),
         Site = ReadStamps(from),
         Problems = ReadProblems(from),

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using Journal.Cli.Options;
 using Journal.Cli.Commands;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 
@@ -104,7 +104,7 @@ internal static class JournalProgram
             root.Add(command);
         }
 
-        JournalWords.Teach(root, terminal);
+        JournalCompletions.Teach(root, terminal);
         root.Options.Clear();
         root.Add(new HelpOption("--help", "-h") { Action = new HelpPage(terminal), Description = "Show what a command does, with an example." });
         root.Add(new VersionOption { Action = new VersionLine(terminal), Description = "Show the version." });

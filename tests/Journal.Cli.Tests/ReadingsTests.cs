@@ -60,7 +60,7 @@ public class ReadingsTests
         var answer = journal.Ask("readings");
 
         Assert.Equal("4 readings: 3 in the limits, 1 out.", answer.Lines[0]);
-        Assert.Contains("bore | 12 H7 | 12.021 mm | +0.021 mm | 133 % | no: used as is", answer.Lines.Select(line => string.Join(" | ", line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))));
+        Assert.Contains("bore | 12 H7 | 12.021 mm | +0.021 mm | 133 % | no: used as it is", answer.Lines.Select(line => string.Join(" | ", line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))));
         Assert.Contains("Worth a second look", answer.Lines);
         Assert.Contains("Dial caliper: read to 0.02 mm", answer.Out, StringComparison.Ordinal);
     }

@@ -36,7 +36,7 @@ public class TableTests
             To go     Head casting; Gib screw (4 of 4)
 
             Before more boring on: Head casting
-            – Indicate a rough casting at both ends, and average. (cost 1h15)
+            – Indicate a rough casting at both ends, and average. (1h15 lost)
 
             """,
             journal.Ask("next").Out);

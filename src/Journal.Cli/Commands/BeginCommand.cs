@@ -1,9 +1,9 @@
 using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing;
 
 namespace Journal.Cli.Commands;

@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Globalization;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Pictures;
@@ -104,7 +104,7 @@ internal static class GatherCommand
 
     private static string Evening(Gathered fate) => Wording.Written.Date(fate.Picture.Evening);
 
-    private static string Capital(string text) => Count.Capital(text);
+    private static string Capital(string text) => Casing.Capital(text);
 
     private static bool IsPhonePicture(string path) => Path.GetExtension(path).ToUpperInvariant() is ".HEIC" or ".HEIF" or ".AVIF" or ".DNG";
 }

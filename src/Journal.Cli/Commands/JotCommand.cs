@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;

@@ -4,6 +4,7 @@ using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site.Preview;
 
 namespace Journal.Cli.Commands;

@@ -6,6 +6,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site;
 using Journal.Site.Output;
 using Journal.Site.Sending;
@@ -80,7 +81,7 @@ internal static class PublishCommand
 
         if (warnings > FewWarnings)
         {
-            problems.Say($"{Count.Capital(Count.Of(warnings, "warning"))}; `journal check` shows each.");
+            problems.Say($"{Casing.Capital(Count.Of(warnings, "warning"))}; `journal check` shows each.");
         }
     }
 

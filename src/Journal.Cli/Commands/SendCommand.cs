@@ -5,6 +5,7 @@ using Journal.Cli.Tables;
 using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site.Sending;
 
 namespace Journal.Cli.Commands;

@@ -86,7 +86,7 @@ internal static class StintCommand
         };
         slate.Keep(slate.Slate with { Stint = stint });
         var asLastTime = part is null && operation is null && build.Entries.Count > 0 ? ", as last time" : "";
-        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobWords.Of(new TitleBook(open.Journal), build.Id, stint.Part, stint.Operation)}{asLastTime}.");
+        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobTitle.Of(new TitleBook(open.Journal), build.Id, stint.Part, stint.Operation)}{asLastTime}.");
         return ExitStatus.Well;
     }
 
@@ -138,7 +138,7 @@ internal static class StintCommand
             return "No stint is running. `journal stint begin` begins one.";
         }
 
-        var job = JobWords.Of(new TitleBook(open.Journal), new(stint.Build), stint.Part, stint.Operation);
+        var job = JobTitle.Of(new TitleBook(open.Journal), new(stint.Build), stint.Part, stint.Operation);
         var began = $"{(StintEnding.IsForgotten(stint, open.Clock, terminal.Now) ? $"{Wording.Written.Date(DateOnly.FromDateTime(open.Clock.Local(stint.Began)))} at " : "")}{open.Clock.Time(stint.Began)}";
         return stint.IsPaused
             ? $"A stint on {job} began {began} and is paused since {open.Clock.Time(stint.Pauses[^1].From)}: {stint.TimeUntil(terminal.Now)} at the bench."

@@ -9,6 +9,7 @@ using Journal.Core.Checking;
 using Journal.Core.Import;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
@@ -203,8 +204,8 @@ internal static class TakeInCommand
     private static string Summary(ImportRequest request, ImportedLog log, Build build)
     {
         var time = log.Time == Minutes.Zero ? "" : $", {log.Time}";
-        var already = log.Already == 0 ? "" : $" {Count.Capital(Count.Of(log.Already, "was", "were"))} taken in before.";
-        var faults = log.Faults.Count == 0 ? "" : $" {Count.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
+        var already = log.Already == 0 ? "" : $" {Casing.Capital(Count.Of(log.Already, "was", "were"))} taken in before.";
+        var faults = log.Faults.Count == 0 ? "" : $" {Casing.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
         var taken = log.Entries.Count == 0 ? "Nothing to take in."
             : $"{(request.DryRun ? "Would take in" : "Took in")} {Count.Of(log.Rows.Count, log.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(log.Entries.Count, "entry", "entries")} of `{build.Id}`.";
         return taken + already + faults;

@@ -1,5 +1,6 @@
 using Journal.Cli.Output;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Text;
 
 namespace Journal.Cli.Options;
 

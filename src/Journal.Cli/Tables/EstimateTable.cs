@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -87,9 +88,9 @@ internal static class EstimateTable
         print.Heading("What it rests on");
         if (estimate.MostUncertain.Count > 0)
         {
-            var names = estimate.MostUncertain.Select(part => TitleBook.Lower(Title(estimate, part.Part))).ToList();
+            var names = estimate.MostUncertain.Select(part => Casing.Lower(Title(estimate, part.Part))).ToList();
             var share = ShareOf(estimate.MostUncertain.Sum(part => part.Share));
-            print.Say($"{Count.Capital(share)} of the uncertainty is in: {Count.List(names)}.");
+            print.Say($"{Casing.Capital(share)} of the uncertainty is in: {Count.List(names)}.");
         }
 
         if (estimate.History.Parts > 0)
@@ -104,7 +105,7 @@ internal static class EstimateTable
         }
     }
 
-    private static string ShareOf(double share) => Share.InWords(Math.Min(1, share));
+    private static string ShareOf(double share) => Fraction.InWords(Math.Min(1, share));
 
     private static string Title(Estimate estimate, string part) =>
         part == "whole" ? "the whole" : estimate.Parts.First(one => one.Part == part).Title;

@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -41,12 +42,12 @@ internal static class LessonsTable
         var heeded = totals.Heeded == 0 ? "none heeded so far" : $"heeded {Count.Times(totals.Heeded)}";
         var rate = totals.MistakesPerHundredHours is { } often && lessons.Mistakes.Count > 0
             ? string.Create(CultureInfo.InvariantCulture, $" {often:0.0} mistakes in a hundred hours.") : "";
-        return $"{Count.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.{rate}";
+        return $"{Casing.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.{rate}";
     }
 
     private static string[] Row(LessonFigure lesson, TitleBook titles)
     {
-        var where = titles.InSentence(lesson.On.Operations) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {TitleBook.Lower(titles.Of(part))}"));
+        var where = titles.InSentence(lesson.On.Operations) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {Casing.Lower(titles.Of(part))}"));
         return
         [
             Written.Time(lesson.MinutesLost),

@@ -84,7 +84,7 @@ internal static class NextNote
         print.Heading($"Before more {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $" on: {string.Join("; ", parts)}")}");
         foreach (var lesson in toRead.Select(read => read.Lesson))
         {
-            var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})";
+            var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" ({lesson.MinutesLost} lost)";
             print.Hang("– ", lesson.Lesson.Text + cost);
         }
     }

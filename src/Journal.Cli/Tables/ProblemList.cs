@@ -3,6 +3,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Spectre.Console;
 
 namespace Journal.Cli.Tables;
@@ -68,7 +69,7 @@ internal static class ProblemList
 
     private static string LastLine(IReadOnlyList<Problem> problems)
     {
-        var counts = Count.Capital(ProblemCounts.InWords(problems));
+        var counts = Casing.Capital(ProblemCounts.InWords(problems));
         var files = Count.Of(problems.Select(problem => problem.Place.File).Distinct().Count(), "file");
         return $"{counts} in {files}. {Meaning(problems)}";
     }

@@ -4,6 +4,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Trade;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -62,7 +63,7 @@ internal static class ReadingsTable
 
     private static string Became(ReadingFigure reading) => reading switch
     {
-        { Became: { } outcome } => $": {outcome.ToWord().Replace('-', ' ')}",
+        { Became: { } outcome } => $": {outcome.InWords()}",
         { Departure: not null } => ": a departure",
         _ => "",
     };
@@ -99,7 +100,7 @@ internal static class ReadingsTable
         print.Heading("Worth a second look");
         foreach (var note in notes)
         {
-            var where = Count.List([.. note.Select(pair => $"{TitleBook.Lower(Title(pair.reading.Build, pair.reading.Part, titles))}, {pair.reading.Feature}").Distinct()]);
+            var where = Count.List([.. note.Select(pair => $"{Casing.Lower(Title(pair.reading.Build, pair.reading.Part, titles))}, {pair.reading.Feature}").Distinct()]);
             print.Hang("– ", $"{note.Key} ({where})");
         }
     }

@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -47,7 +48,7 @@ internal static class SettingsTable
 
     private static string Heading(SettingGroup group, TitleBook titles, MakerJournal journal)
     {
-        var material = group.Material is { } family ? TitleBook.Lower(journal.Vocabulary.Materials[family].Title) : null;
+        var material = group.Material is { } family ? Casing.Lower(journal.Vocabulary.Materials[family].Title) : null;
         return string.Join(", ", new[] { titles.Of(group.Operation), material, group.Cutter }.OfType<string>());
     }
 
@@ -61,7 +62,7 @@ internal static class SettingsTable
         ];
         if (parts.Length > 0)
         {
-            print.Say($"{Count.Capital(string.Join("; ", parts))}.", indent: 2);
+            print.Say($"{Casing.Capital(string.Join("; ", parts))}.", indent: 2);
         }
     }
 

@@ -69,7 +69,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         }
 
         var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
-        terminal.Complain($"{time} at the bench: {JobWords.Of(titles, build.Id, job.Part, job.Operation)}.");
+        terminal.Complain($"{time} at the bench: {JobTitle.Of(titles, build.Id, job.Part, job.Operation)}.");
         return file;
     }
 
@@ -119,7 +119,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
     private SaidEnd Ask(Stint stint)
     {
-        var what = $"The stint on {JobWords.Of(titles, new(stint.Build), stint.Part, stint.Operation)} began {Since(stint)} and was not ended.";
+        var what = $"The stint on {JobTitle.Of(titles, new(stint.Build), stint.Part, stint.Operation)} began {Since(stint)} and was not ended.";
         if (!terminal.CanAsk)
         {
             throw new UsageException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");

@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Core.Figures;
+using Journal.Core.Wording;
 
 namespace Journal.Core.Estimating;
 
@@ -26,7 +26,7 @@ public static class EstimateWords
     public static string? Guesses(Estimate estimate, string guesses) => estimate.Overrun is not { } overrun ? null
         : Math.Abs(overrun.Ratio - 1) < AboutRight ? $"{guesses} came out about right."
         : overrun.Ratio < 1 ? Invariant($"{guesses} were generous: the work took {overrun.Ratio:0.0} of them.")
-        : Invariant($"{guesses} ran {overrun.Ratio:0.0} times over{(overrun.ShareOfOverrun is { } share ? $", {ShareWords.Of(share)} of it fixtures and putting right" : "")}.");
+        : Invariant($"{guesses} ran {overrun.Ratio:0.0} times over{(overrun.ShareOfOverrun is { } share ? $", {Fraction.InWords(share)} of it fixtures and putting right" : "")}.");
 
     /// <summary>How the past fared: “Tried on the past: of 20 parts forecast from what came before, 16 fell in the range for eight in ten, 11 in its middle half.”</summary>
     public static string Backtest(Estimate estimate)

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -100,7 +101,7 @@ public sealed record BuildPage(
             [.. timeline.Trials.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => EntryPage.TrialOf(figures, one))],
             ReadingRows.OutIn(figures, build),
             MateRows.Of(figures, build),
-            [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, figures.Journal.Currency)))],
+            [.. costs.Kinds.Select(kind => new CostLineView(kind.What.Title(), Show.Money(kind.Cost, figures.Journal.Currency)))],
             Show.Money(costs.Total, figures.Journal.Currency),
             VideoView.Of(figures, build),
             StoryPage.HasStory(figures, build) ? Addresses.Story(build.Id) : null,
@@ -219,7 +220,7 @@ public sealed record BuildPage(
     private static string FixtureWords(SiteFigures figures, Build build, FixtureServed fixture)
     {
         var parts = fixture.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).ToList();
-        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Show.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
+        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Casing.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
         var cost = fixture.MinutesToMake > Minutes.Zero ? $"{Show.Hours(fixture.MinutesToMake)} to make" : null;
         return string.Join(", ", new[] { cost, served }.OfType<string>());
     }
@@ -243,15 +244,4 @@ public sealed record BuildPage(
             .ToList();
         return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);
     }
-
-    private static string CostWords(CostKind kind) => kind switch
-    {
-        CostKind.Kit => "Kit",
-        CostKind.Stock => "Stock",
-        CostKind.Hardware => "Hardware",
-        CostKind.Consumable => "Consumables",
-        CostKind.Tooling => "Tooling",
-        CostKind.Service => "Services",
-        _ => "Mistakes",
-    };
 }

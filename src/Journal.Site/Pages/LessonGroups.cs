@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Site.Pages;
 
@@ -53,7 +54,7 @@ internal static class LessonGroups
             yield return new LessonGroup($"{build.Id}-as-a-whole", new LinkView($"{build.Title} as a whole", Addresses.Of(build.Id)), [.. whole]);
         }
 
-        static LinkView Named(LinkView part, Build build) => part with { Text = $"{part.Text}, {Show.Lower(build.Title)}" };
+        static LinkView Named(LinkView part, Build build) => part with { Text = $"{part.Text}, {Casing.Lower(build.Title)}" };
     }
 
     private static IEnumerable<LessonGroup> ByTool(SiteFigures figures)

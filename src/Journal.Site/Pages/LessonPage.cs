@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Templates;
 
 namespace Journal.Site.Pages;
@@ -54,7 +55,7 @@ public sealed record LessonPage(
             views.Frame("lesson", lesson.Lesson.Text, $"A lesson about {figures.OperationWords(lesson.On.Operations)}: {lesson.Lesson.Text}", [SharedViews.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
             $"Lesson · {figures.OperationWords(lesson.On.Operations)}",
             lesson.Lesson.Text,
-            lesson.Lesson.Verdict is { } verdict ? SharedViews.VerdictWords(verdict) : null,
+            lesson.Lesson.Verdict is { } verdict ? verdict.InWords() : null,
             lesson.Lesson.Better,
             FactsOf(figures, lesson),
             lesson.Own is { } own ? views.Mistake(own, withPlace: false) : null,
@@ -81,11 +82,11 @@ public sealed record LessonPage(
             facts.Add(new FactView("Spent", Show.Money(lesson.Money, figures.Journal.Currency)));
         }
 
-        facts.Add(new FactView("Forgotten", lesson.Repeated.Count == 0 ? "never" : Show.Times(lesson.Repeated.Count)));
-        facts.Add(new FactView("Heeded", lesson.Heeded.Count == 0 ? "not yet" : Show.Times(lesson.Heeded.Count)));
+        facts.Add(new FactView("Forgotten", lesson.Repeated.Count == 0 ? "never" : Count.Times(lesson.Repeated.Count)));
+        facts.Add(new FactView("Heeded", lesson.Heeded.Count == 0 ? "not yet" : Count.Times(lesson.Heeded.Count)));
         if (lesson.Outcome is { } outcome)
         {
-            facts.Add(new FactView("The part was", SharedViews.OutcomeWords(outcome)));
+            facts.Add(new FactView("The part was", outcome.InWords()));
         }
 
         return facts;

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -31,28 +32,9 @@ public sealed record LessonLineView(LinkView Lesson, string About)
 {
     internal static LessonLineView Of(SiteFigures figures, LessonFigure lesson)
     {
-        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Show.Lower(figures.Part(part).Title)).ToList();
+        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Casing.Lower(figures.Part(part).Title)).ToList();
         var about = new List<string> { figures.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
-        if (lesson.MinutesLost > Minutes.Zero)
-        {
-            about.Add($"{Show.Hours(lesson.MinutesLost)} lost");
-        }
-
-        if (lesson.Money > 0)
-        {
-            about.Add(Show.Money(lesson.Money, figures.Journal.Currency));
-        }
-
-        if (lesson.Repeated.Count > 0)
-        {
-            about.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
-        }
-
-        if (lesson.Heeded.Count > 0)
-        {
-            about.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
-        }
-
+        about.AddRange(LessonRecord.Of(lesson, figures.Journal.Currency, Show.Hours));
         return new LessonLineView(figures.Link(lesson.Id), string.Join(" · ", about));
     }
 }
@@ -157,8 +139,8 @@ public sealed record LessonsPage(
             facts.Add(new FactView("Money lost", Show.Money(totals.MoneyLost, figures.Journal.Currency)));
         }
 
-        facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Show.Times(totals.Repeated)));
-        facts.Add(new FactView("Heeded", totals.Heeded == 0 ? "not yet" : Show.Times(totals.Heeded)));
+        facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Count.Times(totals.Repeated)));
+        facts.Add(new FactView("Heeded", totals.Heeded == 0 ? "not yet" : Count.Times(totals.Heeded)));
         return facts;
     }
 

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Site.Pages;
 
@@ -25,7 +26,7 @@ public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<Phot
         var count = groups.Sum(group => group.Photos.Count);
         var block = new TitleBlockView { Title = build.Title, Supplementary = "Photos", DocumentType = "Photos", Identification = $"{build.Id}/photos", Issued = views.LatestDate(build.Entries) };
         return new PhotosPage(
-            views.Frame("photos", $"{build.Title}, photos", $"{Show.Count(count, "photo", "photos")} of {Show.Lower(build.Title)}, by part.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
+            views.Frame("photos", $"{build.Title}, photos", $"{Show.Count(count, "photo", "photos")} of {Casing.Lower(build.Title)}, by part.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
             $"Photos · {Show.Count(count, "photo", "photos")}",
             groups);
     }

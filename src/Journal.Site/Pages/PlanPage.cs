@@ -1,5 +1,6 @@
 using Journal.Core.Estimating;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -178,7 +179,7 @@ public sealed record PlanPage(
     }
 
     private static string MostUncertain(SiteFigures figures, PlanForecast forecast, Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
-        one.Part == "whole" ? "the whole" : Show.Lower(TitleOf(figures, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
+        one.Part == "whole" ? "the whole" : Casing.Lower(TitleOf(figures, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
 
     private static PlannedPartView Line(SiteFigures figures, PlanForecast forecast, Estimate? estimate, Part part)
     {

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -133,7 +134,7 @@ internal sealed class SiteFigures
 
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
-    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
+    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "No cause given";
 
     /// <summary>The plans that may be shown, those not begun first.</summary>
     public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Visibility.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
@@ -154,7 +155,7 @@ internal sealed class SiteFigures
 
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 
-    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Show.Lower(Operation(id).Title)));
+    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Casing.Lower(Operation(id).Title)));
 
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>

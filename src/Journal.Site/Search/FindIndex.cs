@@ -118,8 +118,8 @@ internal sealed class FindIndex
         return new FindScript().Write("journalFind.open", json =>
         {
             json.WriteStartObject();
-            json.WriteString("accented", FoldedWords.Accented);
-            json.WriteString("plain", FoldedWords.Plain);
+            json.WriteString("accented", SearchTokens.Accented);
+            json.WriteString("plain", SearchTokens.Plain);
             json.WriteString("kinds", string.Concat(rows.Select(row => (int)row.Kind)));
             WriteStrings(json, "titles", rows.Select(row => row.Title));
             WriteStrings(json, "addresses", rows.Select(row => row.Address));

@@ -37,7 +37,7 @@ internal sealed class HeldWords
     public void Replace(int number, string before, string after)
     {
         var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
-        foreach (var word in new FoldedWords(before))
+        foreach (var word in new SearchTokens(before))
         {
             if (bySpan.TryGetValue(word, out var numbers) && numbers.BinarySearch(number) is >= 0 and var at)
             {
@@ -55,7 +55,7 @@ internal sealed class HeldWords
     private void Add(int number, string text)
     {
         var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
-        foreach (var word in new FoldedWords(text))
+        foreach (var word in new SearchTokens(text))
         {
             if (!bySpan.TryGetValue(word, out var numbers))
             {

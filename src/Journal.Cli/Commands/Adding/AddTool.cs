@@ -13,8 +13,8 @@ internal static class AddTool
     public static ExampledCommand Create(Terminal terminal)
     {
         var (id, folder, title) = (Id("The tool's id, such as boring-head."), InOption.Create(), Text("--title", "words", "Its title."));
-        var (kind, got) = (Text("--kind", "word", "What it is, such as gauge."), Text("--got", "word", $"How it came: {string.Join(", ", Words.All<Got>())}."));
-        var (cost, need) = (Number("--cost", "sum", "What it cost."), Text("--need", "word", $"How much it is needed: {string.Join(", ", Words.All<Need>())}."));
+        var (kind, got) = (Text("--kind", "word", "What it is, such as gauge."), Text("--got", "word", $"How it came: {string.Join(", ", EnumNames.All<Got>())}."));
+        var (cost, need) = (Number("--cost", "sum", "What it cost."), Text("--need", "word", $"How much it is needed: {string.Join(", ", EnumNames.All<Need>())}."));
         var command = new ExampledCommand("tool", "A tool in the crib.", "journal add tool boring-head --kind tool-holding --got bought --cost 85") { id, title, kind, got, cost, need, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {

@@ -106,7 +106,7 @@ internal static class Additions
 
     public static void OneOf<T>(string? word, string option)
         where T : struct, Enum =>
-        Refuse(word is not null && !Words.TryFind<T>(word, out _), $"`{option}` is one of {string.Join(", ", Words.All<T>())}.");
+        Refuse(word is not null && !EnumNames.TryFind<T>(word, out _), $"`{option}` is one of {string.Join(", ", EnumNames.All<T>())}.");
 
     public static void Refuse(bool isWrong, string why)
     {

@@ -2,8 +2,8 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Parsing.KeyReaders;
@@ -256,12 +256,12 @@ internal sealed class Fields
             return null;
         }
 
-        if (Words.TryFind<T>(text, out var value))
+        if (EnumNames.TryFind<T>(text, out var value))
         {
             return value;
         }
 
-        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, Suggestion.For(text, Words.All<T>(), "values"));
+        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, Suggestion.For(text, EnumNames.All<T>(), "values"));
         return null;
     }
 

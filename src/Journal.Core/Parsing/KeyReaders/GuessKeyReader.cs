@@ -7,7 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads the maker's guesses: hours, hours by operation, or low, likely and high.</summary>
 internal sealed class GuessKeyReader(FileScope scope)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     public Guess? Read(Fields fields, string key) => fields[key] switch
     {

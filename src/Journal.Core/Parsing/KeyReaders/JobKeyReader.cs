@@ -10,7 +10,7 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
 {
     private static readonly Minutes MostOfAJob = new(600_000);
 
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
     private readonly List<Tool> toolsDefined = [];
 
     public IReadOnlyList<Tool> ToolsDefined => toolsDefined;

@@ -7,7 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads mistakes, the lessons from them, and lessons learned without one.</summary>
 internal sealed class LessonKeyReader(FileScope scope, Entry entry)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     // Lessons are numbered in the order of the file, whichever key holds them, before ids are given out.
     private readonly List<(Place Place, string? Id, Lesson Lesson, int Mistake)> found = [];

@@ -7,7 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads a line of a parts list, of a build or of a plan.</summary>
 internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
     private readonly GuessKeyReader guesses = new(scope);
     private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 

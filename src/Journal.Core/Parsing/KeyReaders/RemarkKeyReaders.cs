@@ -7,7 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads what an entry says beside its jobs: parts finished, snags, trials, readings, settings, purchases.</summary>
 internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList parts)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     /// <summary>Adds to an entry all that its keys say beside jobs, mistakes and lessons.</summary>
     public Entry Read(Fields fields) => entry with

@@ -6,7 +6,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads a tool: a line of the crib, or one that an entry defines with <c>made</c>.</summary>
 internal sealed class ToolKeyReader(FileScope scope)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     public Tool? Read(Fields fields, EntryRef? definedIn)
     {

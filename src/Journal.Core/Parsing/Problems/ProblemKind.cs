@@ -1,5 +1,6 @@
 using System.Globalization;
 using Journal.Core.Model;
+using Journal.Core.Parsing.Text;
 
 namespace Journal.Core.Parsing.Problems;
 
@@ -30,5 +31,5 @@ public sealed class ProblemKind
         string.Format(CultureInfo.InvariantCulture, text, Clean(details)),
         string.Format(CultureInfo.InvariantCulture, remedy, Clean(details)).Trim());
 
-    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Of(written) : detail)];
+    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Quoted(written) : detail)];
 }

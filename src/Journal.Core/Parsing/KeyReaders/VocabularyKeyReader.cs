@@ -5,7 +5,7 @@ using Journal.Core.Parsing.Yaml;
 namespace Journal.Core.Parsing.KeyReaders;
 
 /// <summary>Reads words of the vocabulary: operations, causes, materials, stock, kinds of tools.</summary>
-internal sealed class TradeWords(FileScope scope)
+internal sealed class VocabularyKeyReader(FileScope scope)
 {
     public Id<Operation>? Operation(TextNode node) => Find(node, node.Text.Trim(), scope.Vocabulary.Operations, ProblemTable.UnknownOperation, "operations");
 

@@ -39,8 +39,8 @@ internal static class JournalProgram
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            terminal.Complain($"Could not finish, and the fault is in this program: {e.GetType().Name}: {e.Message}");
-            terminal.Complain("Your files are as they were. Please report it with the command that you gave.");
+            terminal.Complain($"Could not finish, because of a fault in this program: {e.GetType().Name}: {e.Message}");
+            terminal.Complain("Your files are unchanged. Please report this, with the command that you gave.");
             return ExitStatus.NotFinished;
         }
     }
@@ -92,7 +92,7 @@ internal static class JournalProgram
             return status;
         }
 
-        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} What the command does to files is done: one that writes need not be given again.");
+        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} If the command writes files, they are written; do not repeat it.");
         return ExitStatus.NotFinished;
     }
 

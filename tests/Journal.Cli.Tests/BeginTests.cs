@@ -29,7 +29,7 @@ public class BeginTests
             Read(journal, "bench-shaper/build.yaml"));
         Assert.Equal(plan, Read(journal, "plans/bench-shaper.yaml"));
         Assert.Equal(0, journal.Ask("check").Status);
-        Assert.Contains("The plan was not for everyone to see.", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("The plan was not public", answer.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -107,7 +107,7 @@ public class BeginTests
 
     [Theory]
     [InlineData("bench-shapr", 2, "There is no plan `bench-shapr`. Did you mean `bench-shaper`?")]
-    [InlineData("drill", 2, "Bench drill is a build already.")]
+    [InlineData("drill", 2, "Bench drill is already a build.")]
     public void UnknownOrBegun_SaysSo(string name, int status, string line)
     {
         using var journal = JournalOnDisk.Small();

@@ -10,7 +10,7 @@ public class CheckTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Equal("No problems: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public class CheckTests
         Directory.Delete(journal.Folder + "-site", recursive: true);
 
         Assert.Equal(0, published.Status);
-        Assert.Equal(areCounted, published.Error.Contains("Nine warnings; `journal check` shows each.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; `journal check` shows each.", StringComparison.Ordinal));
+        Assert.Equal(areCounted, published.Error.Contains("Nine warnings; see `journal check`.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; see `journal check`.", StringComparison.Ordinal));
         Assert.Equal(!areCounted, published.Error.Contains("The job names no part", StringComparison.Ordinal));
     }
 }

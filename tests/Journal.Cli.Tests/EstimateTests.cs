@@ -18,7 +18,7 @@ public class EstimateTests
         Assert.Contains("Only 1 part finished so far: too few to show habits, so the range is wider.", text, StringComparison.Ordinal);
         Assert.Contains("There is too little finished work to try this on the past.", text, StringComparison.Ordinal);
         Assert.Contains("your guess 8h assembly + 5h painting", text, StringComparison.Ordinal);
-        Assert.Contains("of the uncertainty is in:", text, StringComparison.Ordinal);
+        Assert.Contains("of the uncertainty comes from:", text, StringComparison.Ordinal);
         Assert.Contains("Nothing loose near anything that turns.", text, StringComparison.Ordinal);
         Assert.All(answer.Lines, line => Assert.True(line.Length <= 80, line));
     }
@@ -108,7 +108,7 @@ public class EstimateTests
 
         Assert.Matches(@"^Even odds: \d.* h more, done by", table.Lines[0]);
         Assert.Contains("10h spent so far;", OneLine(table.Out), StringComparison.Ordinal);
-        Assert.Contains("Still to come", table.Out, StringComparison.Ordinal);
+        Assert.Contains("Still to do", table.Out, StringComparison.Ordinal);
         Assert.Equal(600, Int(json, "minutesSoFar"));
         Assert.Equal(json.GetProperty("hours").GetProperty("p80").GetDouble() - 10, json.GetProperty("left").GetProperty("p80").GetDouble(), 1e-3);
         var head = json.GetProperty("parts")[0];
@@ -142,9 +142,9 @@ public class EstimateTests
     [Theory]
     [InlineData("bench-shapr", "There is no plan or build `bench-shapr`. Did you mean `bench-shaper`?")]
     [InlineData("bench-shaper --without rim", "bench-shaper has no part rim to leave out. Its parts: ram, screw, slide.")]
-    [InlineData("bench-shaper --hours-a-week 0", "`0` hours a week cannot be. Write those of a usual week: `--hours-a-week 5.5`. See `journal estimate --help`.")]
+    [InlineData("bench-shaper --hours-a-week 0", "`0` is not a possible number of hours a week. Give those of a usual week: `--hours-a-week 5.5`. See `journal estimate --help`.")]
     [InlineData("bench-shaper --start tomorrow", "`tomorrow` is not a date. Write year, month and day: `--start 2026-11-07`. See `journal estimate --help`.")]
-    [InlineData("bench-shaper --seed x", "`x` is not a seed. Write a whole number: `--seed 7`. See `journal estimate --help`.")]
+    [InlineData("bench-shaper --seed x", "`x` is not a valid seed. Use a whole number: `--seed 7`. See `journal estimate --help`.")]
     public void WrongUse_EachKind_Is2WithOneLine(string words, string line)
     {
         using var journal = JournalOnDisk.Small();

@@ -49,7 +49,7 @@ public sealed class LessonsForTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Contains("Nothing learned yet that is near to welding", journal.Ask("lessons", "--for", "welding").Out, StringComparison.Ordinal);
+        Assert.Contains("No lessons yet about welding", journal.Ask("lessons", "--for", "welding").Out, StringComparison.Ordinal);
     }
 
     [Theory]

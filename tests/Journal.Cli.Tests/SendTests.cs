@@ -33,7 +33,7 @@ public sealed class SendTests : IDisposable
         Assert.Equal((0, ""), (first.Status, first.Error));
         Assert.Matches(@"^Sent \d+ files, [0-9.]+ kB, to `disk`\.\n$", first.Out);
         Assert.True(File.Exists(Path.Combine(Www, "drill", "entry", "2025-09-06-head.html")));
-        Assert.Equal("`disk` has all of it; nothing to send.\n", second.Out);
+        Assert.Equal("`disk` is up to date; nothing to send.\n", second.Out);
     }
 
     [Fact]

@@ -24,7 +24,7 @@ public sealed class TakeInTests : IDisposable
         var entry = File.ReadAllText(Path.Combine(Drill, "taken-in", "2024-10-03-hours.md"));
         Assert.Contains("  - {part: head, operation: boring, hours: 2h30} # taken in ", entry, StringComparison.Ordinal);
         Assert.EndsWith("---\nBored it;\nall of it.\n", entry, StringComparison.Ordinal);
-        Assert.Equal("All well: 2 builds, 6 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Equal("No problems: 2 builds, 6 entries, 2 tools.\n", journal.Ask("check").Out);
         Assert.Contains("drill,quill,,45", journal.Ask("hours", "--format", "csv").Out.Replace("other", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
@@ -49,7 +49,7 @@ public sealed class TakeInTests : IDisposable
 
         var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
 
-        Assert.Contains("The journal has work of the same length on the same day, so these may be in it twice now: 2.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("The journal already has work of the same length on the same day, so these may now be in it twice: 2.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.DoesNotContain("twice", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
@@ -192,7 +192,7 @@ public sealed class TakeInTests : IDisposable
             Assert.EndsWith("\n---\n", Encoding.UTF8.GetString(written[..^bytes.Length]), StringComparison.Ordinal);
         }
 
-        Assert.Contains("Their dates are the files' own times, for want of better ones: undated.txt.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Dated by the files' own times, as the notes give no date: undated.txt.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         var problems = journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).ToList();
         Assert.Equal(4, problems.Count(code => code == "hours-missing"));
         Assert.All(problems, code => Assert.Contains(code, new[] { "hours-missing", "part-not-said" }));
@@ -327,7 +327,7 @@ public sealed class TakeInTests : IDisposable
         Assert.Equal(1, answer.Status);
         Assert.Contains("Took in 1 row, 2h, as 1 entry", answer.Out, StringComparison.Ordinal);
         Assert.Matches("^old.csv, line 3: 9999-12-31 is still to come; today is [0-9-]+\\.\n$", answer.Error);
-        Assert.StartsWith("All well", journal.Ask("check").Out, StringComparison.Ordinal);
+        Assert.StartsWith("No problems", journal.Ask("check").Out, StringComparison.Ordinal);
     }
 
     [Fact]

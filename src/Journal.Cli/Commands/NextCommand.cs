@@ -15,7 +15,7 @@ internal static class NextCommand
     public static Command Create(Terminal terminal) => new FigureCommand
     {
         Name = "next",
-        Description = "Where was I? The next step, the set-up left standing, snags, and lessons for the job.",
+        Description = "Where was I? The next step, the set-up left on the machine, open snags, and lessons for the job.",
         Example = "journal next",
         Table = NextNote.Print,
         Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),

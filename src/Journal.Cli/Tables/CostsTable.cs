@@ -15,7 +15,7 @@ internal static class CostsTable
         var titles = new TitleBook(journal);
         if (costs.Kinds.Count == 0)
         {
-            print.Say("Nothing spent yet. What you buy goes under `bought` in an entry, the kit's price under `cost` in build.yaml.");
+            print.Say("Nothing spent yet. Put what you buy under `bought` in an entry, and the kit's price under `cost` in build.yaml.");
             return;
         }
 
@@ -45,7 +45,7 @@ internal static class CostsTable
         {
             print.Gap();
             print.Table(
-                [Column.Words("Of this, for one part"), Column.Figures(currency)],
+                [Column.Words("Of this, by part"), Column.Figures(currency)],
                 build.Parts.Select(part => new[] { titles.Of(new PartRef(build.Build, part.What)), Written.Money(part.Cost) }));
         }
     }

@@ -31,8 +31,8 @@ internal static class EstimateTable
 
         if (options.Without.Count > 0)
         {
-            var spentStays = estimate.MinutesSoFar is null ? "" : $"; what was spent on {(options.Without.Count == 1 ? "it" : "them")} stays counted";
-            print.Say($"Left out of what is to come: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
+            var spentStays = estimate.MinutesSoFar is null ? "" : $"; what was spent on {(options.Without.Count == 1 ? "it" : "them")} still counts";
+            print.Say($"Left out of the remaining work: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
         }
 
         Chances(estimate, print);
@@ -57,7 +57,7 @@ internal static class EstimateTable
         print.Table(
             [
                 Column.Words("Chance"), Column.Figures("Hours in all"),
-                .. left is null ? Array.Empty<Column>() : [Column.Figures("Still to come")],
+                .. left is null ? Array.Empty<Column>() : [Column.Figures("Still to do")],
                 .. finish is null ? Array.Empty<Column>() : [Column.Figures("Done by")],
             ],
             rows.Select(row => (string[])
@@ -73,35 +73,35 @@ internal static class EstimateTable
         print.Heading("Part by part");
         var whole = estimate.Whole;
         print.Table(
-            [Column.Words("Part"), Column.Figures("1 in 10"), Column.Figures("Even"), Column.Figures("9 in 10"), Column.Words("Rests on")],
+            [Column.Words("Part"), Column.Figures("1 in 10"), Column.Figures("Even"), Column.Figures("9 in 10"), Column.Words("Based on")],
             estimate.Parts
                 .Select(part => new[] { part.Title, EstimateWords.Hours(part.P10), EstimateWords.Hours(part.P50), EstimateWords.Hours(part.P90), part.Basis })
-                .Append(["The whole", Cell(whole.P10), Cell(whole.P50), Cell(whole.P90), whole.Basis]),
-            ["Together", EstimateWords.Hours(estimate.Hours.P10), EstimateWords.Hours(estimate.Hours.P50), EstimateWords.Hours(estimate.Hours.P90), ""]);
-        print.Say("Ranges do not add up: not everything runs long at once.", Ink.Faint);
+                .Append(["Build as a whole", Cell(whole.P10), Cell(whole.P50), Cell(whole.P90), whole.Basis]),
+            ["Total", EstimateWords.Hours(estimate.Hours.P10), EstimateWords.Hours(estimate.Hours.P50), EstimateWords.Hours(estimate.Hours.P90), ""]);
+        print.Say("The ranges do not add up to the total: not everything runs late at once.", Ink.Faint);
     }
 
     private static string Cell(double? hours) => hours is { } known ? EstimateWords.Hours(known) : "";
 
     private static void Ground(Estimate estimate, Printout print)
     {
-        print.Heading("What it rests on");
+        print.Heading("What it is based on");
         if (estimate.MostUncertain.Count > 0)
         {
             var names = estimate.MostUncertain.Select(part => Casing.Lower(Title(estimate, part.Part))).ToList();
             var share = ShareOf(estimate.MostUncertain.Sum(part => part.Share));
-            print.Say($"{Casing.Capital(share)} of the uncertainty is in: {Count.List(names)}.");
+            print.Say($"{Casing.Capital(share)} of the uncertainty comes from: {Count.List(names)}.");
         }
 
         if (estimate.History.Parts > 0)
         {
-            print.Say($"{Count.Of(estimate.History.Parts, "finished part")}, {new Minutes(estimate.History.Minutes)}. Recent and bigger parts count more, freaks are capped, and the whole build shares one luck.");
+            print.Say($"{Count.Of(estimate.History.Parts, "finished part")}, {new Minutes(estimate.History.Minutes)}. Recent and larger parts count more, extreme ones are capped, and all parts of the build share some of the luck.");
             print.Say(EstimateWords.Backtest(estimate));
         }
 
         if (estimate.HoursAWeek is { } pace)
         {
-            print.Say($"Dates from {Written.Date(estimate.Start)} on, with {EstimateWords.Hours(pace)} a week{(estimate.IsPaceSaid ? "" : ", as in your own weeks up to the last whole one, idle ones counted")}.");
+            print.Say($"Dates count from {Written.Date(estimate.Start)}, at {EstimateWords.Hours(pace)} a week{(estimate.IsPaceSaid ? "" : ", as in your own weeks up to the last full one, idle ones included")}.");
         }
     }
 
@@ -117,7 +117,7 @@ internal static class EstimateTable
             return;
         }
 
-        print.Heading("Take care");
+        print.Heading("Cautions");
         foreach (var caution in preparation.MostSerious)
         {
             print.Hang("– ", $"{caution.Title}.");
@@ -125,7 +125,7 @@ internal static class EstimateTable
 
         var rest = preparation.Cautions.Count - preparation.MostSerious.Count;
         print.Say(
-            $"{(rest == 0 ? "" : $"And {Count.Of(rest, "more caution")} for such work; `--format json` lists all. ")}Reminders, not instruction: local codes and licensed practice come first.",
+            $"{(rest == 0 ? "" : $"And {Count.Of(rest, "more caution")} for such work; see `--format json`. ")}Reminders, not instruction: local codes and licensed practice come first.",
             Ink.Faint);
     }
 
@@ -137,7 +137,7 @@ internal static class EstimateTable
             return;
         }
 
-        print.Heading("Such work took these before, and they are not at hand");
+        print.Heading("Used for such work before, and not at hand now");
         foreach (var tool in toFind.Take(MostTools))
         {
             print.Hang("– ", $"{tool.Tool.Title}: {Why(tool.Missing!.Value)}; {titles.InSentence(tool.Operations)}, {Count.Of(tool.Jobs, "job")}");
@@ -145,7 +145,7 @@ internal static class EstimateTable
 
         if (toFind.Count > MostTools)
         {
-            print.Say($"And {toFind.Count - MostTools} more; `--format json` lists all.", Ink.Faint);
+            print.Say($"And {toFind.Count - MostTools} more; see `--format json`.", Ink.Faint);
         }
     }
 

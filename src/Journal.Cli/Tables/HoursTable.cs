@@ -18,12 +18,12 @@ internal static class HoursTable
         var titles = new TitleBook(journal);
         if (hours.Minutes == Minutes.Zero)
         {
-            print.Say("No hours yet: the first entry starts the clock.");
+            print.Say("No hours yet. They start with the first entry.");
             return;
         }
 
         var settingUp = Fraction.InWords(Share.Of(hours.Work.In(TimeKind.SettingUp), hours.Minutes));
-        print.Say($"{hours.Minutes} over {Count.Of(hours.Calendar.Days.Count, "evening")}; {settingUp} of it setting up.");
+        print.Say($"{hours.Minutes} over {Count.Of(hours.Calendar.Days.Count, "evening")}; {settingUp} of it spent setting up.");
         foreach (var build in hours.Builds)
         {
             PrintBuild(build, titles, print);

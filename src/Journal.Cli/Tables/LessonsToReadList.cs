@@ -16,7 +16,7 @@ internal static class LessonsToReadList
         var about = About(job, titles);
         if (toRead.Count == 0)
         {
-            print.Say($"Nothing learned yet that is near to {about}. Good luck, and write it down.");
+            print.Say($"No lessons yet about {about} or work like it.");
             return;
         }
 

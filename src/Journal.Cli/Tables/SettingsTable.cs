@@ -15,7 +15,7 @@ internal static class SettingsTable
     {
         if (settings.Count == 0)
         {
-            print.Say("No such settings yet. Give an entry `settings`, such as `{diameter: 30, rpm: 480, feed: 0.1 mm/turn, verdict: worked}`.");
+            print.Say("No such settings yet. Add `settings` to an entry, such as `{diameter: 30, rpm: 480, feed: 0.1 mm/turn, verdict: worked}`.");
             return;
         }
 
@@ -39,7 +39,7 @@ internal static class SettingsTable
         int Went(SettingVerdict verdict) => settings.Count(setting => setting.Verdict == verdict);
         string[] parts =
         [
-            .. new[] { (Went(SettingVerdict.Worked), "worked"), (Went(SettingVerdict.Chattered), "chattered"), (Went(SettingVerdict.Failed), "failed otherwise"), (Went(SettingVerdict.Unclear), "without a word on how it went") }
+            .. new[] { (Went(SettingVerdict.Worked), "worked"), (Went(SettingVerdict.Chattered), "chattered"), (Went(SettingVerdict.Failed), "failed otherwise"), (Went(SettingVerdict.Unclear), "with no result given") }
                 .Where(part => part.Item1 > 0)
                 .Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Item1} {part.Item2}")),
         ];

@@ -16,7 +16,7 @@ internal static class TimelineTable
         var titles = new TitleBook(journal);
         if (timeline.Gathered.Count == 0)
         {
-            print.Say("Nothing yet: a timeline begins with the first entry.");
+            print.Say("Nothing yet. The timeline starts with the first entry.");
             return;
         }
 
@@ -33,7 +33,7 @@ internal static class TimelineTable
         print.Heading(titles.Of(build.Build));
         if (build.Pace is null)
         {
-            print.Say("Not begun.");
+            print.Say("Not started.");
             return;
         }
 

@@ -49,7 +49,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (evening > open.Clock.Evening(terminal.Now))
         {
-            throw new UsageException($"{Wording.Written.Date(evening)} is still to come; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
+            throw new UsageException($"{Wording.Written.Date(evening)} is in the future; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
         }
     }
 
@@ -59,12 +59,12 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var build = slate.Stint?.Build ?? BuildOf(slate.Unwritten, slate.Unwritten!.Evening);
         if (request.Build is { } other && other != build)
         {
-            throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
+            throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` without `--build`; or use `--hours` for another entry.");
         }
 
         if (slate.Stint is null && (request.Part ?? request.Operation) is { } word)
         {
-            throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
+            throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or use `--hours` for another entry.");
         }
     }
 
@@ -152,7 +152,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours && HoursText.IsOfOneDay(hours) ? (hours, null) : ("", HoursText.WhyNot(line)));
         }
 
-        return offered ?? throw new UsageException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
+        return offered ?? throw new UsageException("How long did it take? Use `--hours 1h30`, or time it with `journal stint begin` and `journal stint end`.");
     }
 
     private WriteUp Words(EntryRequest request, NewJob job, EveningPictures pictures)
@@ -197,7 +197,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         return [];
     }
 
-    private static string NoTool(string word) => $"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.";
+    private static string NoTool(string word) => $"`{word}` is not a valid tool id. Use lower-case words joined by hyphens, such as boring-head.";
 
     private string KnownTool(string word)
     {
@@ -228,7 +228,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operation);
         if (slate.Slate.Unwritten is null && ended is null)
         {
-            terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");
+            terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing left to write up, and your words were not written. Give them again with `--hours`.");
             return null;
         }
 
@@ -238,7 +238,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
         foreach (var (key, value) in written.LeftOut)
         {
-            terminal.Complain($"{entry.File} has `{key}` already, and keeps it. Not written: {value}");
+            terminal.Complain($"{entry.File} already has `{key}`, which is kept. Not written: {value}");
         }
 
         return written.File ?? throw new UsageException(written.WhyNot);

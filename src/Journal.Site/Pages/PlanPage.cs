@@ -234,7 +234,7 @@ public sealed record PlanPage(
 
         if (estimate.MostUncertain.Count > 0)
         {
-            yield return $"Most of the uncertainty is in: {MostUncertain(figures, forecast, estimate)}.";
+            yield return $"Most of the uncertainty comes from: {MostUncertain(figures, forecast, estimate)}.";
         }
 
         if (estimate.HoursAWeek is not null)

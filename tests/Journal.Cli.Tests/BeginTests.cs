@@ -57,7 +57,7 @@ public class BeginTests
 
         var answer = journal.Ask("begin", "bench-shaper", "--today", "2025-12-24");
 
-        Assert.Equal((2, "There is a build `bench-shaper` already, in bench-shaper. Nothing was changed.\n"), (answer.Status, answer.Error));
+        Assert.Equal((2, "There is already a build `bench-shaper`, in bench-shaper. Nothing was changed.\n"), (answer.Status, answer.Error));
         Assert.Equal(build, Read(journal, "bench-shaper/build.yaml"));
     }
 

@@ -115,6 +115,6 @@ public class CheckTests
 
         Assert.Equal(0, published.Status);
         Assert.Equal(areCounted, published.Error.Contains("Nine warnings; see `journal check`.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; see `journal check`.", StringComparison.Ordinal));
-        Assert.Equal(!areCounted, published.Error.Contains("The job names no part", StringComparison.Ordinal));
+        Assert.Equal(!areCounted, published.Error.Contains("The job has no part", StringComparison.Ordinal));
     }
 }

@@ -63,7 +63,7 @@ public sealed class SendTests : IDisposable
         var refused = journal.Ask("send", "disk", "--site", "site2");
 
         Assert.Equal(3, refused.Status);
-        Assert.Contains("is another journal’s. Name this one’s with `--site`", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("belongs to another journal. Give this one’s with `--site`", refused.Error, StringComparison.Ordinal);
         Assert.Equal(before, Directory.EnumerateFiles(Www, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal));
     }
 

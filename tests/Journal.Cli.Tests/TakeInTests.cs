@@ -91,13 +91,13 @@ public sealed class TakeInTests : IDisposable
             [
                 "old.csv, line 2: the build has no part “haed”; Did you mean `head`? Add it to build.yaml, then take the file in again.",
                 "old.csv, line 3: there is no operation “borring”; Did you mean `boring`? New words go under `operations` in journal.yaml.",
-                "old.csv, line 4: “2024-02-30” is not a date of the form `yyyy-mm-dd`.",
+                "old.csv, line 4: “2024-02-30” is not a date like `yyyy-mm-dd`.",
                 "old.csv, line 5: there is no date.",
                 "old.csv, line 6: there are no hours.",
                 "old.csv, line 7: “long” is not a time of a minute or more.",
-                "old.csv, line 8: 25h is more than a day has.",
-                "old.csv, line 9: “1,250” may be a decimal comma or thousands; write two decimals at most.",
-                "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work; a day has 24 hours.",
+                "old.csv, line 8: 25h is more than a day.",
+                "old.csv, line 9: “1,250” could mean decimals or thousands; write at most two decimals.",
+                "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work, more than 24 hours.",
             ],
             answer.Error.TrimEnd('\n').Split('\n'));
         Assert.Contains("Took in 1 row, 1h, as 1 entry of `drill`. 9 could not be read.", answer.Out, StringComparison.Ordinal);
@@ -105,7 +105,7 @@ public sealed class TakeInTests : IDisposable
     }
 
     [Theory]
-    [InlineData("date,hours\n03/10/2024,1\n", "Line 2: which number of “03/10/2024” is the day? Say how dates are written, such as `--dates dd/mm/yyyy` or `--dates mm/dd/yyyy`")]
+    [InlineData("date,hours\n03/10/2024,1\n", "Line 2: which number of “03/10/2024” is the day? Give the date format, such as `--dates dd/mm/yyyy` or `--dates mm/dd/yyyy`")]
     [InlineData("date,hours\n25.12.24,1\n", "which number of “25.12.24” is the day?")]
     [InlineData("day,time\n2024-10-03,1\n", "There is no column `date`. The first line has: day, time.")]
     [InlineData("", "old.csv is empty.")]
@@ -223,7 +223,7 @@ public sealed class TakeInTests : IDisposable
         var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
 
         Assert.Equal(1, answer.Status);
-        Assert.Contains("old.csv, line 2: it has 4 columns where the first line has 3; put a field that holds `,` into double quotes.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("old.csv, line 2: it has 4 columns where the first line has 3; put fields that contain `,` in double quotes.", answer.Error, StringComparison.Ordinal);
         Assert.Equal(["2024-10-04-hours.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName));
     }
 
@@ -256,7 +256,7 @@ public sealed class TakeInTests : IDisposable
         var answer = journal.Ask("take-in", "old", "--build", "drill");
 
         Assert.Equal(isFault ? 1 : 0, answer.Status);
-        Assert.Equal(isFault, answer.Error.Contains("it says `publish` in front matter of its own", StringComparison.Ordinal));
+        Assert.Equal(isFault, answer.Error.Contains("it has `publish` in its own front matter", StringComparison.Ordinal));
         Assert.Equal(!isFault, Directory.Exists(Path.Combine(Drill, "taken-in")));
     }
 
@@ -326,7 +326,7 @@ public sealed class TakeInTests : IDisposable
 
         Assert.Equal(1, answer.Status);
         Assert.Contains("Took in 1 row, 2h, as 1 entry", answer.Out, StringComparison.Ordinal);
-        Assert.Matches("^old.csv, line 3: 9999-12-31 is still to come; today is [0-9-]+\\.\n$", answer.Error);
+        Assert.Matches("^old.csv, line 3: 9999-12-31 is in the future; today is [0-9-]+\\.\n$", answer.Error);
         Assert.StartsWith("No problems", journal.Ask("check").Out, StringComparison.Ordinal);
     }
 

@@ -13,7 +13,7 @@ internal static class EstimateTable
 
     /// <summary>“Even odds: 118 h, done by 4 March. Eight in ten: 160 h, by 20 May. Your guesses ran 1.3 times over, a third of it fixtures and putting right.”</summary>
     public static string Sentence(Estimate estimate) =>
-        string.Join(' ', new[] { EstimateWords.Odds(estimate, day => EstimateWords.Day(day, estimate.Start)), EstimateWords.Guesses(estimate, "Your guesses") }.OfType<string>());
+        string.Join(' ', new[] { EstimateWords.Odds(estimate, day => EstimateWords.Day(day, estimate.Start)), EstimateWords.Guesses(estimate, "your guesses") }.OfType<string>());
 
     /// <summary>The sentence, what to know of it, then chances, parts, uncertainty, the past, cautions and tools.</summary>
     public static void Print(Estimate estimate, Preparation preparation, MakerJournal journal, EstimateOptions options, Printout print)
@@ -108,7 +108,7 @@ internal static class EstimateTable
     private static string ShareOf(double share) => Fraction.InWords(Math.Min(1, share));
 
     private static string Title(Estimate estimate, string part) =>
-        part == "whole" ? "the whole" : estimate.Parts.First(one => one.Part == part).Title;
+        part == "whole" ? "the build as a whole" : estimate.Parts.First(one => one.Part == part).Title;
 
     private static void Cautions(Preparation preparation, Printout print)
     {

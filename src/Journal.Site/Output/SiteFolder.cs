@@ -209,12 +209,12 @@ internal sealed class SiteFolder : IDisposable
     {
         if (!written.TryAdd(address, hash))
         {
-            throw new PublishingException($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
+            throw new PublishingException($"Two files have the address {address}. If a file in your template folder has that name, rename it.");
         }
 
         if (!isFirst && InTheWay(address) is { } foreign)
         {
-            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
+            throw new PublishingException($"{foreign} is where the site needs {address}, but no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);
@@ -309,7 +309,7 @@ internal sealed class SiteFolder : IDisposable
         {
             if (!IsOurs(folder))
             {
-                throw new PublishingException($"{folder} stands where a publish works, and no publish made it. Move it or give it another name; nothing was touched.");
+                throw new PublishingException($"{folder} is where a publish does its work, but no publish made it. Move or rename it. Nothing was changed.");
             }
         }
 

@@ -64,7 +64,7 @@ public sealed record LessonPage(
             lesson.MadeIn != lesson.Entry && figures.Visibility.Shows(lesson.MadeIn) ? views.Line(figures.Entry(lesson.MadeIn)) : null,
             [.. LearnedOnOf(figures, lesson)],
             costs,
-            costs.Count > 1 ? new LessonCostView("Together", new LinkView("", null), Show.HoursOrDash(lesson.MinutesLost), MoneyOrDash(lesson.Money)) : null,
+            costs.Count > 1 ? new LessonCostView("Total", new LinkView("", null), Show.HoursOrDash(lesson.MinutesLost), MoneyOrDash(lesson.Money)) : null,
             [.. lesson.Repeated.Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => RepeatOf(figures, views, lesson, repeat))],
             [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(figures.Visibility.Shows).Select(one => views.Line(figures.Entry(one)))],
             [.. figures.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && figures.Visibility.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => views.Line(figures.Entry(one)))],
@@ -125,7 +125,7 @@ public sealed record LessonPage(
 
         return lines;
 
-        LinkView DateLink(EntryRef entry, DateOnly date) => figures.Visibility.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("not shown", null);
+        LinkView DateLink(EntryRef entry, DateOnly date) => figures.Visibility.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("unpublished", null);
     }
 
     private static string MoneyOrDash(decimal money) => money == 0 ? "–" : Show.Sum(money);
@@ -135,9 +135,9 @@ public sealed record LessonPage(
         views.Line(figures.Entry(repeat.Entry)),
         repeat.DaysAfterLearning switch
         {
-            < 0 => "before the lesson was written down",
+            < 0 => "before the lesson was recorded",
             0 => "the same day",
-            1 => "the day after",
-            var days => $"{Show.Number(days)} days after",
+            1 => "the next day",
+            var days => $"{Show.Number(days)} days later",
         });
 }

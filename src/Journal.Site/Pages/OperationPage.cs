@@ -29,7 +29,7 @@ public sealed record OperationPage(
         var lessons = figures.ToRead.Ranked(JobToCome.With(id));
         var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = views.LatestDate(shown.Select(job => job.Entry)) };
         return new OperationPage(
-            views.Frame("operation", operation.Title, $"What this workshop knows about {Casing.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [SharedViews.FrontCrumb], block),
+            views.Frame("operation", operation.Title, $"What this journal knows about {Casing.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [SharedViews.FrontCrumb], block),
             $"Operation · {Casing.Lower(BuildPage.KindWords(operation.Kind))}",
             operation.Title,
             FactsOf(figures, id, jobs),
@@ -60,7 +60,7 @@ public sealed record OperationPage(
         var setUp = alone.Sum(job => job.SetUp);
         if (setUp > Minutes.Zero)
         {
-            facts.Add(new FactView("Of it setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
+            facts.Add(new FactView("Setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
         }
 
         var lost = figures.Lessons.Mistakes.Where(cost => cost.On.Operations.Contains(id)).Sum(cost => cost.Minutes);

@@ -123,7 +123,7 @@ public sealed record PartPage(
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
         if (part.Guess?.ForAll(part.Quantity) is { } guess)
         {
-            var ratio = taken > Minutes.Zero ? $"{Show.Ratio(taken.Count / guess.MeanMinutes)} times over" : null;
+            var ratio = taken > Minutes.Zero ? $"took {Show.Ratio(taken.Count / guess.MeanMinutes)} times the guess" : null;
             facts.Add(new FactView("Guess", Show.Hours(new Minutes((int)Math.Round(guess.MeanMinutes))), ratio));
         }
 

@@ -19,7 +19,7 @@ public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<Phot
             .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (PartRef?)new PartRef(build.Id, share.Part)).FirstOrDefault(part => figures.Visibility.Shows(part!.Value)))
             .Select((group, i) => new PhotoGroupView(
                 group.Key?.Part.Value is { } part ? $"of-{part}" : "of-the-whole",
-                group.Key is { } reference ? figures.LinkWithItem(reference) : new LinkView("The build as a whole", null),
+                group.Key is { } reference ? figures.LinkWithItem(reference) : new LinkView("Build as a whole", null),
                 [.. group.SelectMany(entry => views.Photos(entry, isFirstOnPage: false).Select(photo => photo with { From = new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)) }))]))
             .Where(group => group.Photos.Count > 0)
             .ToList();

@@ -89,7 +89,7 @@ internal static class ReadingRows
 
     private static ReadingRowView RowWithPart(SiteFigures figures, ReadingFigure reading) => Row(figures, reading) with
     {
-        Part = reading.Part is { } part ? figures.Link(new PartRef(reading.Build, part)) : new LinkView("The whole", null),
+        Part = reading.Part is { } part ? figures.Link(new PartRef(reading.Build, part)) : new LinkView("Build as a whole", null),
     };
 
     private static ReadingRowView Row(SiteFigures figures, ReadingFigure reading)

@@ -84,7 +84,7 @@ internal static class SettingRows
         [.. group.Settings.Where(setting => went(setting.Verdict)).Select(setting => setting.Speed).OfType<SurfaceSpeed>().Select(speed => (double)speed.MetresPerMinute)];
 
     private static string Label(SiteFigures figures, SettingGroup group) =>
-        string.Join(", ", new[] { group.Material is { } family ? figures.Journal.Vocabulary.Materials[family].Title : "Material not said", group.Cutter }.OfType<string>());
+        string.Join(", ", new[] { group.Material is { } family ? figures.Journal.Vocabulary.Materials[family].Title : "No material given", group.Cutter }.OfType<string>());
 
     private static string Heading(SiteFigures figures, SettingFigure setting) =>
         figures.Operation(setting.Operation).Title + (setting.Material is { } material ? $", {PartPage.MaterialWords(figures, material)}" : "");

@@ -93,7 +93,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public ToolLineView ToolLine(Id<Tool> id, string? note = null)
     {
         var tool = Figures.Tool(id);
-        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "a way round this workshop’s limits" : null : "not in the crib";
+        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "workaround for this workshop’s limits" : null : "not in the crib";
         return new ToolLineView(Figures.Link(id), note);
     }
 
@@ -106,7 +106,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
     {
         var reference = new PartRef(build.Id, part.Id);
-        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Figures.Worked[reference].Any() ? ("begun", "begun") : ("to-go", "not begun");
+        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Figures.Worked[reference].Any() ? ("begun", "started") : ("to-go", "not started");
         return new BalloonView(part.Item ?? "·", part.Title, Addresses.Of(reference), state, words);
     }
 

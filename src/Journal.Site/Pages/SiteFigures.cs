@@ -142,7 +142,7 @@ internal sealed class SiteFigures
     /// <summary>The estimate of a plan, or of the build that it has become.</summary>
     public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
 
-    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
+    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an unpublished entry", null);
 
     public LinkView Link(PartRef part) => new(parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
 

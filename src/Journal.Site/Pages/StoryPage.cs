@@ -61,7 +61,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
         [
             .. chapters.Where(chapter => chapter.Entries.Any()).Select(chapter => new StoryPartView(
                 chapter.Part is { } part ? views.Balloon(build, part, finished) : null,
-                chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "The whole"),
+                chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "Build as a whole"),
                 [.. chapter.Entries.Select(entry => Step(views, entry))])),
         ];
     }

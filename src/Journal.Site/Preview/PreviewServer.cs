@@ -125,7 +125,7 @@ internal sealed class PreviewServer : IDisposable
         var hosts = Header(lines, "Host");
         if (hosts.Count != 1 || !PreviewGuard.Lets(hosts[0], Header(lines, "Origin") is [var origin, ..] ? origin : null, Port))
         {
-            return Response.Of(403, "text/plain", "This preview answers this machine alone.");
+            return Response.Of(403, "text/plain", "This preview answers only this machine.");
         }
 
         var reply = target.StartsWith(Own, StringComparison.Ordinal) ? await OwnReply(target[Own.Length..], cancellation) : FileReply(target);

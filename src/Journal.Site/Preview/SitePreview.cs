@@ -90,7 +90,7 @@ public sealed class SitePreview : IDisposable
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
-            throw new IOException($"There is no folder {Path.GetTempPath()}, where the preview would lie. Make it, or name another in {(OperatingSystem.IsWindows() ? "TEMP" : "TMPDIR")}.", e);
+            throw new IOException($"There is no folder {Path.GetTempPath()}, which the preview needs. Create it, or set another in {(OperatingSystem.IsWindows() ? "TEMP" : "TMPDIR")}.", e);
         }
     }
 

@@ -107,7 +107,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
     public bool MayPass(Exception failure) => failure is SendingException && failure.Message.Contains("onnection", StringComparison.Ordinal);
 
     /// <inheritdoc/>
-    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started: is it installed?" : null;
+    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started. Is it installed?" : null;
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()

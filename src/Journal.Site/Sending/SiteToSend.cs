@@ -42,13 +42,13 @@ public static class SiteToSend
 
         if (!IsOf(read, site))
         {
-            return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
+            return $"The site in {site} belongs to another journal. Give this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
         }
 
         var published = PublishTimes.Of(UserCache.OfUser().Folder, Destination.RealPath(site), manifest);
         if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
         {
-            return $"The site is older than the journal: {newest.Path} was changed since. Publish first: `journal publish --to {site}`.";
+            return $"The site is older than the journal: {newest.Path} has changed since. Publish first: `journal publish --to {site}`.";
         }
 
         var entries = read.Entries.Select(entry => $"{entry.Build}/entry/{entry.Id}.html").ToHashSet(StringComparer.Ordinal);
@@ -70,7 +70,7 @@ public static class SiteToSend
         var files = (Manifest.Of(site) ?? Manifest.None).Files;
         return files.Count == 0 ? throw new SendingException($"There is no published site in {site}. Publish first: `journal publish --to {site}`.")
             : files.Keys.All(SiteAddress.IsSafe) ? files
-            : throw new SendingException($"The list of files in {site} was changed by something else than a publish. Publish again: `journal publish --to {site}`.");
+            : throw new SendingException($"The list of files in {site} was changed by something other than a publish. Publish again: `journal publish --to {site}`.");
     }
 
     /// <summary>A file's contents.</summary>
@@ -80,6 +80,6 @@ public static class SiteToSend
         var path = SiteAddress.PathIn(site, address);
         var contents = File.Exists(path) ? File.ReadAllBytes(path) : [];
         return Convert.ToHexStringLower(SHA256.HashData(contents)) == hash ? contents
-            : throw new SendingException($"{address} is not as it was published: the site was published anew while it was sent, or something else has changed it. Publish, then send again.");
+            : throw new SendingException($"{address} is not as it was published: either the site was published again during the send, or something else changed it. Publish, then send again.");
     }
 }

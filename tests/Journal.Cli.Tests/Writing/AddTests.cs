@@ -75,7 +75,7 @@ public class AddTests
     [InlineData("There is no material `bras`. Did you mean `brass`?", "part", "knob", "--material", "bras")]
     [InlineData("There is already a tool `lathe`.", "tool", "lathe")]
     [InlineData("`--got` is one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
-    [InlineData("There is a build `drill` already.", "build", "drill")]
+    [InlineData("There is already a build `drill`.", "build", "drill")]
     [InlineData("`Gib Screw` is not a valid id. Use lower-case words joined by hyphens, such as gib-screw. See `journal add part --help`.", "part", "Gib Screw")]
     public void Add_WhatCannotBe_IsRefused(string error, params string[] words)
     {

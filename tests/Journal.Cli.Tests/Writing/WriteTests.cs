@@ -322,8 +322,8 @@ public class WriteTests
 
     // What `check` would call an error, and no site could be published with.
     [Theory]
-    [InlineData("--hours", "25h", "`25h` is more than a day has.")]
-    [InlineData("--hours", "2000m", "`2000m` is more than a day has.")]
+    [InlineData("--hours", "25h", "`25h` is more than a day.")]
+    [InlineData("--hours", "2000m", "`2000m` is more than a day.")]
     [InlineData("--date", "2025-10-04", "2025-10-04 is in the future; this is the evening of 2025-10-03.")]
     public void Write_WhatCannotBe_IsRefused(string option, string word, string why)
     {

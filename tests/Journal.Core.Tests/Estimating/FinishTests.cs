@@ -174,7 +174,7 @@ public sealed class FinishTests
         var estimate = Finish(new EstimateOptions { Today = Monday, Start = Day("2025-11-01") });
 
         Assert.Equal(Monday, estimate.Start);
-        Assert.Contains("The start of 2025-11-01 is past; the dates are reckoned from 2026-01-05.", estimate.Remarks);
+        Assert.Contains("The start of 2025-11-01 is past; the dates count from 2026-01-05.", estimate.Remarks);
     }
 
     [Fact]

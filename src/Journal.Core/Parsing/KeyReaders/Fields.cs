@@ -246,7 +246,7 @@ internal sealed class Fields
         return null;
     }
 
-    public decimal? Cost(string key) => Number(key, 0, "Write the sum alone, such as `12.50`; the currency stands in journal.yaml.");
+    public decimal? Cost(string key) => Number(key, 0, "Write only the amount, such as `12.50`; the currency is in journal.yaml.");
 
     public T? Choice<T>(string key)
         where T : struct, Enum
@@ -305,7 +305,7 @@ internal sealed class Fields
         }
 
         // Rather hide by mistake than show by mistake.
-        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, "Write `never` or `after 2026-01-10`; leave it out to publish.");
+        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, "Write `never` or `after 2026-01-10`, or leave it out to publish now.");
         return Model.Publication.Never;
     }
 

@@ -96,7 +96,7 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
         }
 
         var weights = new Fields(new MapNode(node.Place, [new((TextNode)node, weight)]), scope, id);
-        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is shared in proportion.") is { } share ? new PartShare(part, share) : null;
+        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is divided in proportion.") is { } share ? new PartShare(part, share) : null;
     }
 
     private Minutes Hours(Fields fields)

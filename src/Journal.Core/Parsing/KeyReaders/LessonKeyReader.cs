@@ -54,7 +54,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
 
         var fields = list.Map(node, Keys.Mistake)!;
         var id = MistakeId(fields);
-        if (!fields.Wants("what", "Say in a sentence what went wrong."))
+        if (!fields.Wants("what", "Describe in a sentence what went wrong."))
         {
             return;
         }
@@ -114,7 +114,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
         }
 
         var fields = list.Map(node, known)!;
-        fields.Wants("text", "Say in a sentence what to do next time.");
+        fields.Wants("text", "Describe in a sentence what to do next time.");
         var id = fields["id"] is { } idNode ? fields.NewId(idNode, "id") : null;
         var lesson = New(fields.Text("text") ?? "", mistake, job ?? JobNumber(fields)) with
         {

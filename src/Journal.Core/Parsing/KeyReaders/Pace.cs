@@ -6,7 +6,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 internal static class Pace
 {
     public static decimal? HoursAWeek(Fields fields) =>
-        fields.Number("hours-a-week", 0.1m, "Write hours such as `6`, no more than the 168 that a week has; leave it out for the journal's own pace.", most: 168);
+        fields.Number("hours-a-week", 0.1m, "Write hours such as `6`, up to 168; leave it out for the journal's own pace.", most: 168);
 
     public static IReadOnlyList<DateRange> Away(Fields fields) =>
         [.. fields.Items("away").Select(node => fields.Range(node, "away")).OfType<DateRange>()];

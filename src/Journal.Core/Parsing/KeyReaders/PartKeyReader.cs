@@ -97,7 +97,7 @@ internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
         var place = fields["like"]!.Place;
         if (text.Split('/') is not [var likeBuild, var likePart])
         {
-            scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Name build and part: `bench-drill/head`.");
+            scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Give build and part: `bench-drill/head`.");
             return null;
         }
 

@@ -17,7 +17,7 @@ internal sealed class PhotoKeyReader(FileScope scope)
             {
                 photos.Add((new Photo { File = fields.TextOf(node, "photos")! }, node.Place));
             }
-            else if (fields.Map(node, Keys.Photo) is { } photo && photo.Wants("file", "Name the picture: `file: photos/….jpg`.") && photo.Text("file") is { } file)
+            else if (fields.Map(node, Keys.Photo) is { } photo && photo.Wants("file", "Give the picture's file: `file: photos/….jpg`.") && photo.Text("file") is { } file)
             {
                 photos.Add((Read(photo, file), photo["file"]!.Place));
             }

@@ -27,8 +27,8 @@ public class CheckTests
                              ^
                   Did you mean `boring`? New words go under `operations` in journal.yaml.
 
-            1 error in 1 file. Errors stop publishing; the site stays as it was until they
-            are mended.
+            1 error in 1 file. Errors stop publishing: the site stays as it is until they
+            are corrected.
 
             """,
             journal.Ask("check").Out);
@@ -91,7 +91,7 @@ public class CheckTests
         var answer = journal.Ask("check");
 
         Assert.Equal(status, answer.Status);
-        Assert.Equal(status == 1, answer.Out.Contains("2025-10-04 is still to come", StringComparison.Ordinal));
+        Assert.Equal(status == 1, answer.Out.Contains("2025-10-04 is in the future", StringComparison.Ordinal));
         Assert.Equal(status, journal.Ask("publish", "--to", Path.Combine(journal.Folder, "..", Path.GetFileName(journal.Folder) + "-site")).Status);
         if (status == 0)
         {

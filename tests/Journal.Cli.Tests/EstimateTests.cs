@@ -169,7 +169,7 @@ public class EstimateTests
     [InlineData("parts: [{id: ram, quantity: 0}]", "“0” is not a valid number for `quantity`.")]
     [InlineData("parts: [{id: ram", "This is not YAML")]
     [InlineData("start: 2025-12-01", "`parts` is missing.")]
-    [InlineData("parts: [ram, ram]", "The part `ram` is defined here a second time")]
+    [InlineData("parts: [ram, ram]", "The part `ram` is defined twice")]
     [InlineData("parts: []", "Slotter has no parts to estimate.")]
     public void FaultyPlan_EachKind_Is1WithoutAnEstimate(string yaml, string message)
     {

@@ -47,7 +47,7 @@ public sealed class SendTests : IDisposable
         Publish();
         var sent = journal.Ask("send", "disk");
 
-        Assert.Matches("took away [0-9]+ files? that the site no longer has", sent.Out.ReplaceLineEndings(" "));
+        Assert.Matches("deleted [0-9]+ files? that the site no longer has", sent.Out.ReplaceLineEndings(" "));
         Assert.False(File.Exists(Path.Combine(Www, "drill", "entry", "2025-09-07-second.html")));
     }
 
@@ -89,7 +89,7 @@ public sealed class SendTests : IDisposable
         var answer = journal.Ask("send", "disk");
 
         Assert.Equal(3, answer.Status);
-        Assert.Contains("The site is older than the journal: drill/build.yaml was changed since.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("The site is older than the journal: drill/build.yaml has changed since.", answer.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Www));
     }
 

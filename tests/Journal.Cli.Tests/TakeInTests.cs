@@ -59,11 +59,11 @@ public sealed class TakeInTests : IDisposable
         journal.With("old.csv", "date,hours\n2024-10-03,2\n2024-10-03,2\n");
         Assert.Contains("Took in 2 rows, 4h", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
 
-        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 2 were already in the journal.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
         journal.With("newer.csv", "date,hours\n2024-10-04,1\n2024-10-03,2\n2024-10-03,2\n2024-10-03,2\n");
         var answer = journal.Ask("take-in", "newer.csv", "--build", "drill");
 
-        Assert.Contains("Took in 2 rows, 3h, as 2 entries of `drill`. 2 were taken in before.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Took in 2 rows, 3h, as 2 entries of `drill`. 2 were already in the journal.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(Drill, "taken-in-2", "2024-10-03-hours-2.md")));
     }
 
@@ -109,7 +109,7 @@ public sealed class TakeInTests : IDisposable
     [InlineData("date,hours\n25.12.24,1\n", "which number of “25.12.24” is the day?")]
     [InlineData("day,time\n2024-10-03,1\n", "There is no column `date`. The first line has: day, time.")]
     [InlineData("", "old.csv is empty.")]
-    [InlineData("date,hours\n2024-10-03,\"1\n", "Line 2: a field begins with a double quote")]
+    [InlineData("date,hours\n2024-10-03,\"1\n", "Line 2: a field starts with a double quote")]
     public void Table_ThatMustNotBeGuessedAt_IsRefused(string text, string why)
     {
         journal.With("old.csv", text);
@@ -196,7 +196,7 @@ public sealed class TakeInTests : IDisposable
         var problems = journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).ToList();
         Assert.Equal(4, problems.Count(code => code == "hours-missing"));
         Assert.All(problems, code => Assert.Contains(code, new[] { "hours-missing", "part-not-said" }));
-        Assert.Contains("Nothing to take in. 4 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -234,8 +234,8 @@ public sealed class TakeInTests : IDisposable
         Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill").Status);
         journal.With("old/2024-03-09.md", "Painted.");
 
-        Assert.Contains("Took in 1 note, as 1 entry of `drill`. 1 was taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
-        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Took in 1 note, as 1 entry of `drill`. 1 was already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 2 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -350,7 +350,7 @@ public sealed class TakeInTests : IDisposable
 
         Assert.Equal((0, ""), (answer.Status, answer.Error));
         Assert.Contains("Took in 1 note, as 1 entry of `drill`.", answer.Out, StringComparison.Ordinal);
-        Assert.Contains("and no links: linked.txt, list, old/parts.org.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("and links are not followed): linked.txt, list, old/parts.org.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -29,7 +29,7 @@ public sealed class DiskFullTests : IDisposable
 
         Assert.Equal((3, ""), (answer.Status, answer.Out));
         Assert.StartsWith(disk.Complaint, answer.Error, StringComparison.Ordinal);
-        Assert.Matches("Make room on it, then try again|Have the limit raised, then try again", answer.Error);
+        Assert.Matches("Free some space, then try again|Raise the limit, then try again", answer.Error);
         Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
         AssertSame(old);
         Assert.Equal(["site"], disk.Names());
@@ -52,7 +52,7 @@ public sealed class DiskFullTests : IDisposable
         var answer = await program.End();
 
         Assert.Equal((3, ""), (answer.Status, answer.Out));
-        Assert.Matches(@"^The file is too large for this disk \(a limit or a quota\): [^()]+\. Have the limit raised, then try again\.\n", answer.Error);
+        Assert.Matches(@"^The file is too large for this disk \(a limit or a quota\): [^()]+\. Raise the limit, then try again\.\n", answer.Error);
         Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
         Assert.True(journal.Stands(old));
         Assert.Empty(journal.BesideTheSite());

@@ -109,7 +109,7 @@ public class AddTests
     [InlineData("`two` is not a whole number from 1 to 100000. Use digits", "part", "lever", "--quantity", "two")]
     [InlineData("`1000000` is not a whole number", "part", "lever", "--quantity", "1000000")]
     [InlineData("`19:10-20:40` is not a time", "part", "lever", "--guess", "19:10-20:40")]
-    [InlineData("`--cost` wants the sum alone", "tool", "vice", "--cost", "99999999999999999999999")]
+    [InlineData("`--cost` needs an amount", "tool", "vice", "--cost", "99999999999999999999999")]
     public void WhatCheckWouldCallAnError_IsRefused(string why, params string[] words)
     {
         using var bench = new AtTheBench();

@@ -207,7 +207,7 @@ public class StintTests
         bench.Ask("stint", "begin");
         Directory.Move(Path.Combine(bench.Disk.Folder, "drill"), Path.Combine(bench.Disk.Folder, "boring-machine"));
 
-        Assert.Contains("begun on the build `drill`, which is not there any more", bench.Ask("stint", "end").Error, StringComparison.Ordinal);
+        Assert.Contains("began on the build `drill`, which is gone", bench.Ask("stint", "end").Error, StringComparison.Ordinal);
         Assert.Equal((0, "The stint was discarded; nothing was written.\n"), (bench.Ask("stint", "end", "--drop") is var end ? end.Status : 0, end.Error));
         Assert.Contains("No stint is running.", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
     }

@@ -72,7 +72,7 @@ public class WriteTests
 
         var written = bench.AskAndAnswer(["", "Schr\uFFFDg", "Schräg", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
-        Assert.Contains("“Schr\uFFFDg” holds bytes that are not UTF-8", written.Error, StringComparison.Ordinal);
+        Assert.Contains("“Schr\uFFFDg” contains bytes that are not UTF-8", written.Error, StringComparison.Ordinal);
         Assert.Contains("title: Schräg\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 
@@ -316,7 +316,7 @@ public class WriteTests
         var written = bench.AskAndAnswer(["Lathe", "lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
         Assert.Equal(0, written.Status);
-        Assert.Contains("`Lathe` is not the id of a tool.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("`Lathe` is not a valid tool id.", written.Error, StringComparison.Ordinal);
         Assert.Contains("tools: [lathe]\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 

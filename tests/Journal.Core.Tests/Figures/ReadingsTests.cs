@@ -112,10 +112,10 @@ public sealed class ReadingsTests
     }
 
     [Theory]
-    [InlineData("120.10", "is ten times the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("1.201", "is a tenth of the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("1201", "is a hundred times the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("0.1201", "is a hundredth of the required one: the point", "If it was 12.01, write that.")]
+    [InlineData("120.10", "is ten times the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("1.201", "is a tenth of the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("1201", "is a hundred times the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("0.1201", "is a hundredth of the required one. The decimal point", "If it was 12.01, write that.")]
     [InlineData("0.4724", "is out by a factor of 25.4. The unit", "If it was measured in that unit, write `0.4724 in`.")]
     public void Of_LikelySlip_SaysWhichAndWhatMayHaveBeenMeant(string actual, string slip, string meant)
     {

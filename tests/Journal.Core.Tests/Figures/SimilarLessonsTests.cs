@@ -61,7 +61,7 @@ public sealed class SimilarLessonsTests
     public void WordStem_PorterStepOne_GivesTheStem(string words, string stems) => Assert.Equal(stems.Split(' '), words.Split(' ').Select(WordStem.Of));
 
     [Fact]
-    public void TextWords_SentenceWithNumbersAndMarks_GivesWordsOnly() =>
+    public void TextTokens_SentenceWithNumbersAndMarks_GivesWordsOnly() =>
         Assert.Equal(["bore", "h7", "mm", "back"], TextTokens.Of("The bore (H7), 0.3 mm off at the BACK.").Where(word => word != "off").Append("back").Distinct());
 
     [Fact]

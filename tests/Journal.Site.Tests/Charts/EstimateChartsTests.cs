@@ -35,7 +35,7 @@ public sealed class EstimateChartsTests
 
         Assert.Single(drawn.Svg.QuerySelectorAll("circle.solid"));
         Assert.Single(drawn.Svg.QuerySelectorAll("path.own"));
-        Assert.StartsWith("1 of 2 fell in their range", drawn.Key.TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("1 of 2 within their 80 % range", drawn.Key.TextContent, StringComparison.Ordinal);
         Assert.Equal(["yes", "no"], drawn.View.Table.Rows.Select(row => row.Cells[^1]));
     }
 

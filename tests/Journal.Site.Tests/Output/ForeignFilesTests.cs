@@ -180,7 +180,7 @@ public class ForeignFilesTests
             File.WriteAllText(site.PathOf(inside), "Mine.");
         }
 
-        Assert.Contains("find.html, and no publish wrote it. Move it out of the site", Refused(journal), StringComparison.Ordinal);
+        Assert.Contains("find.html, but no publish wrote it. Move it out of the site", Refused(journal), StringComparison.Ordinal);
         Assert.True(Path.Exists(site.PathOf(inside)));
     }
 

@@ -45,7 +45,7 @@ public sealed class PlanPageTests : IDisposable
 
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P50), Fact(page, "Half under"));
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P80), Fact(page, "8 in 10 under"));
-        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, half the time"));
+        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, even odds"));
         Assert.Equal(Show.Date(estimate.Finish.P80!.Value), Fact(page, "Done by, 8 in 10"));
         Assert.Equal("25 h", Fact(page, "Own guess").Replace('\u202F', ' '));
         Assert.Contains(EstimateWords.Odds(estimate, Show.PlainDate), page.QuerySelector(".gist")!.TextContent, StringComparison.Ordinal);

@@ -118,8 +118,8 @@ public class BeginTests
     }
 
     [Theory]
-    [InlineData("feed", "title: Feed\nparts: [ram]\n", 2, "The name “feed” is taken")]
-    [InlineData("slotter", "{title: Slotter, parts: [ram]}\n", 2, "do not stand one to a line")]
+    [InlineData("feed", "title: Feed\nparts: [ram]\n", 2, "The name “feed” is reserved")]
+    [InlineData("slotter", "{title: Slotter, parts: [ram]}\n", 2, "are not on lines of their own")]
     [InlineData("slotter", "title: Slotter\nparts: [{id: ram, guess: 0}]\n", 1, "Nothing was written.")]
     public void PlanThatCannotBegin_WritesNothing(string name, string text, int status, string message)
     {

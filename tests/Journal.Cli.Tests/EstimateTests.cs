@@ -159,7 +159,7 @@ public class EstimateTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Equal("`journal estimate` wants <plan or build> behind it. See `journal estimate --help`.\n", journal.Ask("estimate").Error);
+        Assert.Equal("`journal estimate` needs <plan or build>. See `journal estimate --help`.\n", journal.Ask("estimate").Error);
     }
 
     [Theory]

@@ -71,10 +71,10 @@ public class AddTests
     [InlineData("The name `lesson` is reserved by the site or by Windows. Choose another.", "plan", "lesson", "--part", "bed")]
     [InlineData("There is no part `drill/haed`. Did you mean `drill/head`?", "part", "bed", "--like", "drill/haed")]
     [InlineData("Use either `--plan` or `--build`, not both.", "part", "bed", "--plan", "shaper", "--build", "drill")]
-    [InlineData("Bench drill has a part `head` already.", "part", "head")]
+    [InlineData("Bench drill already has a part `head`.", "part", "head")]
     [InlineData("There is no material `bras`. Did you mean `brass`?", "part", "knob", "--material", "bras")]
     [InlineData("There is already a tool `lathe`.", "tool", "lathe")]
-    [InlineData("`--got` is one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
+    [InlineData("`--got` must be one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
     [InlineData("There is already a build `drill`.", "build", "drill")]
     [InlineData("`Gib Screw` is not a valid id. Use lower-case words joined by hyphens, such as gib-screw. See `journal add part --help`.", "part", "Gib Screw")]
     public void Add_WhatCannotBe_IsRefused(string error, params string[] words)

@@ -84,7 +84,7 @@ public class GatherTests
 
         var gathered = bench.Ask("gather", phone.Folder);
 
-        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the time of the file\n", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the file's time\n", gathered.Out, StringComparison.Ordinal);
         Assert.Contains("broken.jpg, 2025-10-01 by the file's time", gathered.Out, StringComparison.Ordinal);
         Assert.Contains("1 picture in a format that web pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
     }

@@ -158,7 +158,7 @@ public class StintTests
         using var bench = new AtTheBench();
 
         Assert.Equal((2, "Bench drill has no part `quil`. Did you mean `quill`?\n"), (bench.Ask("stint", "begin", "--part", "quil").Status, bench.Ask("stint", "begin", "--part", "quil").Error));
-        Assert.Equal("`journal stint` knows no `beginn`. Did you mean `begin`? See `journal stint --help`.\n", bench.Ask("stint", "beginn").Error);
+        Assert.Equal("`journal stint` has no command `beginn`. Did you mean `begin`? See `journal stint --help`.\n", bench.Ask("stint", "beginn").Error);
         Assert.Equal("`journal stint` needs one of begin, pause, end, show. See `journal stint --help`.\n", bench.Ask("stint").Error);
     }
 

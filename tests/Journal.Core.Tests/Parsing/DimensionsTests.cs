@@ -43,7 +43,7 @@ public sealed class DimensionsTests : IDisposable
 
     [Theory]
     [InlineData("required: 12 H7, actual: 120.05", "120.05", "ten times the required one", "12.005")]
-    [InlineData("required: 1.25 in, actual: 31.75 in", "31.75", "25.4 times off", "31.75 mm")]
+    [InlineData("required: 1.25 in, actual: 31.75 in", "31.75", "factor of 25.4", "31.75 mm")]
     public void Reading_TenTimesOrAUnitOff_IsAWarningOfALikelySlip(string keys, string at, string message, string remedy)
     {
         var line = $"  - {{feature: bore, {keys}}}";

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 
@@ -15,7 +15,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
     [
         .. Guessed(undertaking).Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
         {
-            Spent = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key).InHours,
+            SoFar = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key) is { Count: > 0 } spent ? WorkSoFar.OfHours(spent.InHours) : null,
         })),
     ];
 

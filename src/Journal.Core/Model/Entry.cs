@@ -25,9 +25,6 @@ public sealed record Entry
     /// <summary>The text.</summary>
     public required Body Body { get; init; }
 
-    /// <summary>By which a later reading knows what changed in the file.</summary>
-    public AsWritten Written { get; init; } = new("", "");
-
     /// <summary>What went wrong.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; init => field = value.ToArray(); } = [];
 
@@ -49,7 +46,7 @@ public sealed record Entry
     /// <summary>Snags put right.</summary>
     public IReadOnlyList<Id<Snag>> Cleared { get; init => field = value.ToArray(); } = [];
 
-    /// <summary>Runs, and how they went.</summary>
+    /// <summary>Test runs, and how they went.</summary>
     public IReadOnlyList<Trial> Trials { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Dimensions measured.</summary>
@@ -61,13 +58,13 @@ public sealed record Entry
     /// <summary>A day worth remembering, in a few words.</summary>
     public string? Milestone { get; init; }
 
-    /// <summary>One sentence for the short story of the build.</summary>
+    /// <summary>One sentence for the build's short story.</summary>
     public string? Story { get; init; }
 
     /// <summary>What was bought.</summary>
     public IReadOnlyList<Purchase> Bought { get; init => field = value.ToArray(); } = [];
 
-    /// <summary>Where the part leaves the drawing on purpose, and why.</summary>
+    /// <summary>Where the part differs from the drawing on purpose, and why.</summary>
     public string? Departure { get; init; }
 
     /// <summary>Pictures listed, and those that stand in the text alone after them.</summary>
@@ -85,11 +82,6 @@ public sealed record Entry
     /// <summary>By its name alone: entries stand in many sets, and their texts are long.</summary>
     public override int GetHashCode() => Ref.GetHashCode();
 }
-
-/// <summary>What is kept of a file as it was written.</summary>
-/// <param name="Keys">A digest of its keys.</param>
-/// <param name="Pictures">The pictures that stand in its text.</param>
-public sealed record AsWritten(string Keys, string Pictures);
 
 /// <summary>An entry of a certain build.</summary>
 public readonly record struct EntryRef(Id<Build> Build, Id<Entry> Entry) : IComparable<EntryRef>

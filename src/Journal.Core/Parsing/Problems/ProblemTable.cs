@@ -65,6 +65,7 @@ public static class ProblemTable
     public static readonly ProblemKind SetupTooLong = Error("setup-too-long", "`setup` is {0}, but the whole job took {1}.", "`setup` is part of `hours`. Correct one of them.");
     public static readonly ProblemKind DayTooLong = Error("day-too-long", "With this, {0} has {1} of work, more than 24 hours.", "Check the hours and the date.");
     public static readonly ProblemKind Overlap = Error("overlap", "{0} overlaps {1} in {2}, line {3}.", "Correct the times; if one job was on two parts, list both parts in that job.");
+    public static readonly ProblemKind SameWorkTwice = Warning("same-work-twice", "The same part, operation and hours stand under {0} in {1}, line {2}.", "If both tell of the same work, delete one of them; if you did it twice, leave both.");
 
     // Ids.
     public static readonly ProblemKind UnknownPart = Error("unknown-part", "The build has no part `{0}`.", "{1}");

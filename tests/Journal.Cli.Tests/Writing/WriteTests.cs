@@ -316,7 +316,7 @@ public class WriteTests
         var written = bench.AskAndAnswer(["…", "Lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
         Assert.Equal(0, written.Status);
-        Assert.Contains("`…` is not the id of a tool.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("`…` is not a valid tool id.", written.Error, StringComparison.Ordinal);
         Assert.Contains("tools: [lathe]\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 

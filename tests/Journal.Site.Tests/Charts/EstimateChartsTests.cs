@@ -22,7 +22,7 @@ public sealed class EstimateChartsTests
         var drawn = new Drawn(RangeChart.Draw("r", "R", "D", [new("Ram", Drawn.Hours(10), Drawn.Hours(25), Drawn.Hours(50))]));
 
         Assert.Empty(drawn.Svg.QuerySelectorAll("path.own"));
-        Assert.DoesNotContain("Lozenge", drawn.Key.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Diamond", drawn.Key.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -40,7 +40,9 @@ internal static class JournalProgram
 #pragma warning restore CA1031
         {
             terminal.Complain($"Could not finish, because of a fault in this program: {e.GetType().Name}: {e.Message}");
-            terminal.Complain("Your files are unchanged. Please report this, with the command that you gave.");
+            terminal.Complain(FaultReport.Write(e, args) is { } report
+                ? $"Your files are unchanged. To report this, send {report}; it contains nothing from your journal."
+                : "Your files are unchanged. Please report this, with the command that you gave.");
             return ExitStatus.NotFinished;
         }
     }

@@ -37,7 +37,7 @@ public class EstimateTests
         Assert.DoesNotContain("– Small lathe", text, StringComparison.Ordinal);
     }
 
-    // The shape is that of DESIGN section 7.
+    // Other programs rely on this shape.
     [Fact]
     public void Json_Plan_HasTheShape()
     {

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Journal.Cli.Tests;
 
-// `journal readings` and `journal settings`; the shapes are those of DESIGN section 7.
+// `journal readings` and `journal settings`; others rely on the shape of their JSON.
 public class ReadingsTests
 {
     [Fact]

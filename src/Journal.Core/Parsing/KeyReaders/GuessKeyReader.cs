@@ -9,6 +9,7 @@ internal sealed class GuessKeyReader(FileScope scope)
 {
     private readonly VocabularyKeyReader words = new(scope);
 
+    /// <summary>A guess of one time, of a time for each operation, or of low, likely and high; what cannot be read is reported and null.</summary>
     public Guess? Read(Fields fields, string key) => fields[key] switch
     {
         null => null,

@@ -15,6 +15,7 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
     private readonly VocabularyKeyReader words = new(scope);
     private readonly List<Tool> toolsDefined = [];
 
+    /// <summary>Tools that the jobs define under <c>made</c>.</summary>
     public IReadOnlyList<Tool> ToolsDefined => toolsDefined;
 
     /// <summary>One job at least, whatever was written: all that is reckoned of an entry begins with its first job.</summary>

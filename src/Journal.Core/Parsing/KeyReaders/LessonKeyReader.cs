@@ -13,6 +13,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
     private readonly List<(Place Place, string? Id, Lesson Lesson, int Mistake)> found = [];
     private readonly List<Mistake> mistakes = [];
 
+    /// <summary>The mistakes and lessons of an entry, each lesson with an id: its own, or one made from the entry and its number.</summary>
     public (IReadOnlyList<Mistake> Mistakes, IReadOnlyList<Lesson> Lessons) Read(Fields fields)
     {
         foreach (var node in fields.Items("mistakes"))

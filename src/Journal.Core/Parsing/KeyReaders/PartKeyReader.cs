@@ -11,6 +11,7 @@ internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
     private readonly GuessKeyReader guesses = new(scope);
     private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
+    /// <summary>The parts of a parts list, in its order; one without a usable id is reported and left out.</summary>
     public IReadOnlyList<Part> ReadAll(Fields fields)
     {
         return [.. fields.Items("parts").Select(node => Read(fields, node)).OfType<Part>()];

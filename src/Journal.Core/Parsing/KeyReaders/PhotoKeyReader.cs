@@ -8,6 +8,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads the pictures that an entry lists.</summary>
 internal sealed class PhotoKeyReader(FileScope scope)
 {
+    /// <summary>The pictures listed under <c>photos</c>, each with the place of its file name. Whether the files exist is checked later.</summary>
     public IReadOnlyList<(Photo Photo, Place Place)> ReadAll(Fields fields)
     {
         var photos = new List<(Photo, Place)>();

@@ -8,6 +8,7 @@ internal sealed class ToolKeyReader(FileScope scope)
 {
     private readonly VocabularyKeyReader words = new(scope);
 
+    /// <summary>A tool of the crib, or one that an entry defines; null, and reported, without a usable id.</summary>
     public Tool? Read(Fields fields, EntryRef? definedIn)
     {
         if (!fields.Wants("id", "Give the tool a short name, such as `id: quill-block`.") || fields.NewId(fields["id"]!, "id") is not { } id)

@@ -10,6 +10,7 @@ public sealed class ProblemKind
     private readonly string text;
     private readonly string remedy;
 
+    /// <summary>A line of the table. Text and remedy are format strings for the details of one problem.</summary>
     internal ProblemKind(string code, Severity severity, string text, string remedy)
     {
         (Code, Severity) = (code, severity);

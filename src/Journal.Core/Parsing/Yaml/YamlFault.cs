@@ -3,6 +3,7 @@ namespace Journal.Core.Parsing.Yaml;
 /// <summary>Says in plain words what the YAML parser says in its own.</summary>
 internal static class YamlFault
 {
+    /// <summary>What is said of a bracket that is not closed.</summary>
     public const string NotClosed = "the bracket or brace opened here is not closed, or a comma is missing inside it.";
 
     private static readonly (string Parser, string Plain)[] Sayings =
@@ -21,6 +22,7 @@ internal static class YamlFault
     /// <summary>Whether the parser waits for a bracket to close.</summary>
     public static bool IsNotClosed(string message) => message.Contains("expected ',' or", StringComparison.Ordinal);
 
+    /// <summary>The parser's message in plain words; its first sentence where it is not known.</summary>
     public static string InPlainWords(string message)
     {
         var known = Array.FindIndex(Sayings, saying => message.Contains(saying.Parser, StringComparison.OrdinalIgnoreCase));

@@ -282,7 +282,7 @@ internal sealed class Fields
         return null;
     }
 
-    /// <summary>A web address, http or https, without a password; anything else is reported and null.</summary>
+    /// <summary>A web address, http or https; anything else is reported and null.</summary>
     public Uri? Address(string key)
     {
         if (Text(key) is not { } text)

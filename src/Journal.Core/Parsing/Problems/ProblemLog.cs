@@ -23,7 +23,7 @@ internal sealed class ProblemLog
         return one;
     }
 
-    /// <summary>Adds a problem; beyond the limit for one file it is only counted.</summary>
+    /// <summary>Adds a problem, unless its file already has too many.</summary>
     public void Add(ProblemKind kind, Place place, params object[] details)
     {
         if (HasRoomFor(place))

@@ -3,6 +3,7 @@ using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site.Preview;
 
 namespace Journal.Cli.Commands;
@@ -16,16 +17,16 @@ internal static class PreviewCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var port = new Option<int?>("--port") { Description = "The port on this machine. Left out: 8765, or any that is free.", HelpName = "number" };
+        var port = new Option<int?>("--port") { Description = "The port on this machine. Default: 8765, or any free one.", HelpName = "number" };
         port.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int?>() is < 1 or > 65535)
             {
-                result.AddError("`--port` wants a number from 1 to 65535.");
+                result.AddError("`--port` must be a number from 1 to 65535.");
             }
         });
-        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
-        var command = new ExampledCommand("preview", "The site on this machine while you write, renewed as files are saved. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
+        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, to change the look.", HelpName = "folder" };
+        var command = new ExampledCommand("preview", "Show the site on this machine while you write; it updates whenever you save. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
         command.SetAction((asked, cancellation) => Run(
             asked.GetValue(folder), asked.GetValue(port), asked.GetValue(template), asked.GetValue(today), terminal, cancellation));
         return command;
@@ -47,8 +48,8 @@ internal static class PreviewCommand
         }
         catch (PortException e)
         {
-            var why = e.IsKeptBySystem ? "is one that the system keeps for itself" : "is taken";
-            terminal.Complain($"Port {port} {why}. Leave `--port` out for one that is free.");
+            var why = e.IsKeptBySystem ? "is reserved by the system" : "is in use";
+            terminal.Complain($"Port {port} {why}. Leave out `--port` to use a free one.");
             return ExitStatus.NotFinished;
         }
     }
@@ -86,7 +87,7 @@ internal static class PreviewCommand
             terminal.Complain("Open it in a browser on this machine. Ctrl-C ends it.");
         }
 
-        var counts = problems.Count == 0 ? "all well" : $"{ProblemCounts.InWords(problems)}; `journal check` tells more";
+        var counts = problems.Count == 0 ? "no problems" : $"{ProblemCounts.InWords(problems)}; see `journal check`";
         terminal.Complain($"Made {Count.Times(times)}: {counts}.");
     }
 }

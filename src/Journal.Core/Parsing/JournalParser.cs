@@ -1,8 +1,8 @@
 using Journal.Core.Model;
 using Journal.Core.Parsing.Checks;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Yaml;
 using Journal.Core.Trade;
 

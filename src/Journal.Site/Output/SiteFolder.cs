@@ -196,7 +196,7 @@ internal sealed class SiteFolder : IPictureShelf, IDisposable
 
         if (!isFirst && InTheWay(address) is { } foreign)
         {
-            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
+            throw new PublishingException($"{foreign} is where the site needs {address}, but no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);
@@ -291,7 +291,7 @@ internal sealed class SiteFolder : IPictureShelf, IDisposable
         {
             if (!IsOurs(folder))
             {
-                throw new PublishingException($"{folder} stands where a publish works, and no publish made it. Move it or give it another name; nothing was touched.");
+                throw new PublishingException($"{folder} is where a publish does its work, but no publish made it. Move or rename it. Nothing was changed.");
             }
         }
 

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
@@ -114,12 +115,12 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
-    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
+    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "No cause given";
 
     /// <summary>The estimate of a plan, or of the build that it has become.</summary>
     public PlanForecast Forecast(Plan plan) => Forecasts[plan.Id].Value;
 
-    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(Entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
+    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(Entries[entry].Title, Addresses.Of(entry)) : new("an unpublished entry", null);
 
     public LinkView Link(PartRef part) => new(Parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
 
@@ -132,7 +133,7 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 
-    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Show.Lower(Operation(id).Title)));
+    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Casing.Lower(Operation(id).Title)));
 
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>

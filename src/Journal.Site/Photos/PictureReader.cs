@@ -32,7 +32,7 @@ internal static class PictureReader
         var header = Guard(() => Image.Identify(Bounded, new MemoryStream(bytes, writable: false))) ?? throw new PictureRefusedException(WhyNotKnown(bytes));
         if (header.Width < 1 || header.Height < 1)
         {
-            throw new PictureRefusedException("its header gives it no size.");
+            throw new PictureRefusedException("its header gives no size.");
         }
 
         if ((long)header.Width * header.Height > MostPixels || header.Width > LongestSide || header.Height > LongestSide)
@@ -80,7 +80,7 @@ internal static class PictureReader
         if (image.Width != expected.Width || image.Height != expected.Height)
         {
             image.Dispose();
-            throw new PictureRefusedException("its header lies about its size.");
+            throw new PictureRefusedException("its header gives the wrong size.");
         }
 
         return image;
@@ -111,10 +111,10 @@ internal static class PictureReader
         // ISO/IEC 14496-12: the brand stands behind the box type at offset 8.
         if (bytes.Length > 12 && bytes[4..8].SequenceEqual("ftyp"u8) && (bytes[8..12].SequenceEqual("heic"u8) || bytes[8..12].SequenceEqual("mif1"u8) || bytes[8..12].SequenceEqual("heix"u8)))
         {
-            return "it is HEIC under another name; export it from the phone as JPEG.";
+            return "it is a HEIC file with another extension; export it from the phone as JPEG.";
         }
 
-        return "it is no JPEG, PNG, WebP, GIF, BMP or TIFF, whatever its name says.";
+        return "it is not a JPEG, PNG, WebP, GIF, BMP or TIFF file, whatever its name says.";
     }
 
     private static Configuration CreateConfiguration()

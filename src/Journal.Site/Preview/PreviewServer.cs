@@ -143,7 +143,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         var origin = request.Headers.Origin;
         if (!PreviewGuard.Lets(request.Headers.Host, origin.Count == 0 ? null : origin.ToString(), Port))
         {
-            return Response.Of(403, "text/plain", "This preview answers this machine alone.");
+            return Response.Of(403, "text/plain", "This preview answers only this machine.");
         }
 
         return target.StartsWith(Own, StringComparison.Ordinal) ? await OwnReply(target[Own.Length..], context.RequestAborted) : FileReply(target);

@@ -48,8 +48,8 @@ internal sealed class FindIndex
         return FindScript.Write("journalFind.open", json =>
         {
             json.WriteStartObject();
-            json.WriteString("accented", FoldedWords.Accented);
-            json.WriteString("plain", FoldedWords.Plain);
+            json.WriteString("accented", SearchTokens.Accented);
+            json.WriteString("plain", SearchTokens.Plain);
             json.WriteString("kinds", string.Concat(things.Select(thing => (int)thing.Kind)));
             WriteStrings(json, "titles", things.Select(thing => thing.Title));
             WriteStrings(json, "addresses", things.Select(thing => thing.Address));

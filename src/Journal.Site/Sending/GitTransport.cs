@@ -102,12 +102,11 @@ internal sealed class GitTransport(GitDestination destination, string repository
         await Git(["push", "--quiet", "--", repository, $"{Ours}:refs/heads/{destination.Branch}"], cancellation);
     }
 
-    // A name that did not resolve or a line that broke; git says it in words only.
     /// <inheritdoc/>
-    public bool MayPass(Exception failure) => failure is SendingException && failure.Message.Contains("onnection", StringComparison.Ordinal);
+    public bool MayPass(Exception failure) => failure is GitUnreachableException;
 
     /// <inheritdoc/>
-    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started: is it installed?" : null;
+    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started. Is it installed?" : null;
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -172,7 +171,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
         if (git.ExitCode != 0)
         {
             var said = string.Join(' ', complaints.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-            throw new SendingException($"git says: {said}");
+            throw GitUnreachableException.IsSaidBy(said) ? new GitUnreachableException($"git says: {said}") : new SendingException($"git says: {said}");
         }
     }
 
@@ -194,6 +193,9 @@ internal sealed class GitTransport(GitDestination destination, string repository
 
         // From a timer nobody can answer.
         start.Environment["GIT_TERMINAL_PROMPT"] = "0";
+
+        // What it says is then English, in whatever language the maker's system speaks.
+        start.Environment["LC_ALL"] = "C";
         return start;
     }
 

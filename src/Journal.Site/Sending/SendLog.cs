@@ -43,7 +43,7 @@ internal sealed class SendLog : IDisposable
         }
         catch (IOException e) when (PublishLock.IsHeld(e))
         {
-            throw new SendingException($"Another send to `{destination.Name}` is at work. Let it finish, then try again.", e);
+            throw new SendingException($"Another send to `{destination.Name}` is running. Let it finish, then try again.", e);
         }
     }
 

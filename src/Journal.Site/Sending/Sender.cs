@@ -41,7 +41,7 @@ public sealed class Sender
         }
         catch (Exception e) when (e is not (SendingException or OperationCanceledException))
         {
-            throw new SendingException($"{(transport.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to go on from here.", e);
+            throw new SendingException($"{(transport.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to continue from here.", e);
         }
     }
 
@@ -128,7 +128,7 @@ public sealed class Sender
         if (foreign.Count > 0 && !order.TakeOver)
         {
             var names = string.Join(", ", foreign.Take(3)) + (foreign.Count > 3 ? ", …" : "");
-            throw new SendingException($"At the destination stand files that no send brought: {names}. Send to an empty place, or write over them with `--take-over`. Nothing was sent.");
+            throw new SendingException($"The destination has files that no send put there: {names}. Send to an empty place, or overwrite them with `--take-over`. Nothing was sent.");
         }
     }
 
@@ -137,7 +137,7 @@ public sealed class Sender
     {
         if (manifest.Journal != order.Id && !order.TakeOver)
         {
-            throw new SendingException($"At the destination stands the site of another journal, “{manifest.Title}”. Send to a place of its own, or put this site in the place of that one with `--take-over`. If it is this journal under an earlier title, `id: {manifest.Journal}` in journal.yaml says so. Nothing was sent.");
+            throw new SendingException($"The destination has the site of another journal, “{manifest.Title}”. Send to a separate place, or replace that site with `--take-over`. If it is this journal under an earlier title, write `id: {manifest.Journal}` in journal.yaml. Nothing was sent.");
         }
     }
 

@@ -40,13 +40,13 @@ public static class SiteToSend
 
         if (!IsOf(read, site))
         {
-            return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
+            return $"The site in {site} belongs to another journal. Give this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
         }
 
         var record = new RecordFile(UserCache.OfUser().Folder, Destination.RealPath(site)).Read();
         if (record is null || !record.IsOfLastPublish(site) || FileStamps.OfJournal(journal) is not { } files)
         {
-            return $"Nothing tells whether the site in {site} is as new as the journal: it was not published last on this machine, by this version. Publish first: `journal publish --to {site}`.";
+            return $"It is not known whether the site in {site} is up to date: it was last published on another machine, or by another version. Publish first: `journal publish --to {site}`.";
         }
 
         return record.DifferencesTo(files.Stamps).Order(StringComparer.Ordinal).FirstOrDefault() is { } changed
@@ -67,7 +67,7 @@ public static class SiteToSend
         var files = (Manifest.Of(site) ?? Manifest.None).Files;
         return files.Count == 0 ? throw new SendingException($"There is no published site in {site}. Publish first: `journal publish --to {site}`.")
             : files.Keys.All(SiteAddress.IsSafe) ? files
-            : throw new SendingException($"The list of files in {site} was changed by something else than a publish. Publish again: `journal publish --to {site}`.");
+            : throw new SendingException($"The list of files in {site} was changed by something other than a publish. Publish again: `journal publish --to {site}`.");
     }
 
     /// <summary>A file's contents.</summary>
@@ -77,6 +77,6 @@ public static class SiteToSend
         var path = SiteAddress.PathIn(site, address);
         var contents = File.Exists(path) ? File.ReadAllBytes(path) : [];
         return Convert.ToHexStringLower(SHA256.HashData(contents)) == hash ? contents
-            : throw new SendingException($"{address} is not as it was published: the site was published anew while it was sent, or something else has changed it. Publish, then send again.");
+            : throw new SendingException($"{address} is not as it was published: either the site was published again during the send, or something else changed it. Publish, then send again.");
     }
 }

@@ -6,7 +6,7 @@ namespace Journal.Cli.Tests.Publishing;
 // The built program on a disk that is full for real.
 public sealed class DiskFullTests : IClassFixture<BaseSite>, IDisposable
 {
-    private const string OldSiteStands = "Nothing was published; a site that stood there stands as it was.\n";
+    private const string OldSiteStands = "Nothing was published; the existing site is unchanged.\n";
     private readonly LargerJournal journal = new(BaseSite.Entries);
     private readonly BaseSite published;
     private readonly SmallDisk disk;
@@ -30,7 +30,7 @@ public sealed class DiskFullTests : IClassFixture<BaseSite>, IDisposable
 
         Assert.Equal((3, ""), (answer.Status, answer.Out));
         Assert.StartsWith(disk.Complaint, answer.Error, StringComparison.Ordinal);
-        Assert.Matches("Make room on it, then try again|Have the limit raised, then try again", answer.Error);
+        Assert.Matches("Free some space, then try again|Raise the limit, then try again", answer.Error);
         Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
         AssertSame(old);
         Assert.Equal(["site"], disk.Names());
@@ -53,7 +53,7 @@ public sealed class DiskFullTests : IClassFixture<BaseSite>, IDisposable
         var answer = await program.End();
 
         Assert.Equal((3, ""), (answer.Status, answer.Out));
-        Assert.Matches(@"^The disk takes no file that large \(a limit or a quota\): [^()]+\. Have the limit raised, then try again\.\n", answer.Error);
+        Assert.Matches(@"^The file is too large for this disk \(a limit or a quota\): [^()]+\. Raise the limit, then try again\.\n", answer.Error);
         Assert.EndsWith(OldSiteStands, answer.Error, StringComparison.Ordinal);
         Assert.True(journal.Stands(old));
         Assert.Empty(journal.BesideTheSite());

@@ -24,7 +24,7 @@ public class GatherTests
         Picture(phone, "other-day.jpg", 5, "2025:01:01 12:00:00");
 
         var trial = bench.Ask("gather", phone.Folder, "--dry-run");
-        Assert.Equal("4 pictures would be added; 1 the journal has already.", trial.Lines[^1]);
+        Assert.Equal("4 pictures would be added; 1 already in the journal.", trial.Lines[^1]);
         Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, "drill", "photos")));
 
         var gathered = bench.Ask("gather", phone.Folder);
@@ -36,7 +36,7 @@ public class GatherTests
         Assert.Equal(File.ReadAllBytes(Path.Combine(phone.Folder, "late/IMG_3.jpg")), File.ReadAllBytes(Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-04-0330.jpg")));
         Assert.Empty(bench.Problems());
 
-        Assert.Equal("No pictures added; 5 the journal has already.", bench.Ask("gather", phone.Folder).Lines[^1]);
+        Assert.Equal("No pictures added; 5 already in the journal.", bench.Ask("gather", phone.Folder).Lines[^1]);
     }
 
     [Fact]
@@ -84,9 +84,9 @@ public class GatherTests
 
         var gathered = bench.Ask("gather", phone.Folder);
 
-        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the time of the file\n", gathered.Out, StringComparison.Ordinal);
-        Assert.Contains("broken.jpg, 2025-10-01 by the time of the file", gathered.Out, StringComparison.Ordinal);
-        Assert.Contains("1 picture in a form that pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the file's time\n", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("broken.jpg, 2025-10-01 by the file's time", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("1 picture in a format that web pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
     }
 
     [Fact]

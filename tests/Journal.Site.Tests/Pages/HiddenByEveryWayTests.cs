@@ -147,7 +147,7 @@ public sealed class HiddenByEveryWayTests
         var site = journal.Publish();
 
         Assert.Empty(site.Files.SelectMany(file => Words(site, file).Select(word => $"{file}: {word}")));
-        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("A part that is not shown", StringComparison.Ordinal));
+        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("An unpublished part", StringComparison.Ordinal));
         Assert.Contains("Ram", site.Text("plan/shaper.html"), StringComparison.Ordinal);
     }
 

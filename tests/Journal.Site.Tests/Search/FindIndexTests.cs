@@ -97,11 +97,11 @@ public sealed class FindIndexTests
         if (whole)
         {
             return [string.Concat(text.Where(letter => char.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark).Select(char.ToLowerInvariant)
-                .Select(letter => FoldedWords.Accented.IndexOf(letter) is >= 0 and var at ? FoldedWords.Plain[at] : letter))];
+                .Select(letter => SearchTokens.Accented.IndexOf(letter) is >= 0 and var at ? SearchTokens.Plain[at] : letter))];
         }
 
         var words = new List<string>();
-        foreach (var word in new FoldedWords(text))
+        foreach (var word in new SearchTokens(text))
         {
             words.Add(word.ToString());
         }

@@ -113,7 +113,7 @@ public sealed class SenderTests
 
         var failed = await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 2 ? new IOException("No space left on device") : null }));
 
-        Assert.Equal("No space left on device. Send again to go on from here.", failed.Message);
+        Assert.Equal("No space left on device. Send again to continue from here.", failed.Message);
         Assert.DoesNotContain(SiteOnDisk.Contents(site.Target).Keys, name => name.Contains("being-sent", StringComparison.Ordinal));
     }
 
@@ -177,7 +177,7 @@ public sealed class SenderTests
         var elsewhere = site.Order with { Destination = new FolderDestination(new("disk"), other) };
         var refused = await Assert.ThrowsAsync<SendingException>(() => Sender.SendAsync(elsewhere));
 
-        Assert.Contains("files that no send brought", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("files that no send put there", refused.Message, StringComparison.Ordinal);
         Assert.All(SiteOnDisk.Contents(other).Values, words => Assert.Equal("mine", words));
     }
 
@@ -224,11 +224,11 @@ public sealed class SenderTests
     }
 
     [Theory]
-    [InlineData("journal/www", "lies in the journal")]
+    [InlineData("journal/www", "is inside the journal")]
     [InlineData("link", "holds the journal itself")]
-    [InlineData("link/www", "lies in the journal")]
-    [InlineData("/", "lie in each other")]
-    [InlineData("", "lie in each other")]
+    [InlineData("link/www", "is inside the journal")]
+    [InlineData("/", "are inside one another")]
+    [InlineData("", "are inside one another")]
     public async Task DestinationInOrAroundTheJournal_IsRefusedByWhateverName(string folder, string reason)
     {
         using var site = SiteOnDisk.WithPages(1);
@@ -338,7 +338,7 @@ public sealed class SenderTests
 
         var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
 
-        Assert.Contains("cannot be read. Take that file away there", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("cannot be read. Delete that file there", refused.Message, StringComparison.Ordinal);
         Assert.Equal([SentManifest.Address], SiteOnDisk.Contents(site.Target).Keys);
     }
 

@@ -60,7 +60,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 
         if (written.Contains('\0', StringComparison.Ordinal))
         {
-            scope.Log.Add(ProblemTable.PictureMissing, place, written, "No file has such a name.");
+            scope.Log.Add(ProblemTable.PictureMissing, place, written, "No file has that name.");
             return null;
         }
 
@@ -81,7 +81,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
         }
 
         missing.Add(written);
-        scope.Log.Add(ProblemTable.PictureMissing, place, written, "Copy it there, or take the line out.");
+        scope.Log.Add(ProblemTable.PictureMissing, place, written, "Copy it there, or remove the line.");
         return null;
     }
 

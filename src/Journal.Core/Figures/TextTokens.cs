@@ -5,7 +5,7 @@ using System.Runtime.InteropServices;
 namespace Journal.Core.Figures;
 
 /// <summary>The words of a text that say what it is about.</summary>
-internal static class TextWords
+internal static class TextTokens
 {
     /// <summary>Words that stand in any sentence and tell nothing of the work.</summary>
     private static readonly FrozenSet<string> Silent = new[]

@@ -10,7 +10,7 @@ namespace Journal.Site.Pages;
 public sealed record SizeView(string Text, string Other);
 
 /// <summary>Lengths, speeds and feeds on pages, always in both units.</summary>
-internal static class LengthWords
+internal static class LengthFormat
 {
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
 

@@ -5,10 +5,12 @@ using Journal.Core.Parsing.Yaml;
 namespace Journal.Core.Parsing.KeyReaders;
 
 /// <summary>Reads words of the vocabulary: operations, causes, materials, stock, kinds of tools.</summary>
-internal sealed class TradeWords(FileScope scope)
+internal sealed class VocabularyKeyReader(FileScope scope)
 {
+    /// <summary>An operation; an unknown word is reported and null.</summary>
     public Id<Operation>? Operation(TextNode node) => Find(node, node.Text.Trim(), scope.Vocabulary.Operations, ProblemTable.UnknownOperation, "operations");
 
+    /// <summary>The operations of a list, each once; unknown words are reported and left out.</summary>
     public IReadOnlyList<Id<Operation>> Operations(Fields fields, string key) =>
         [.. fields.Items(key)
             .Where(node => fields.TextOf(node, key) is not null)
@@ -16,9 +18,11 @@ internal sealed class TradeWords(FileScope scope)
             .OfType<Id<Operation>>()
             .Distinct()];
 
+    /// <summary>The cause of a mistake; null where it is missing, or unknown and reported.</summary>
     public Id<Cause>? Cause(Fields fields) =>
         fields.Text("cause") is { } text ? Find(fields["cause"]!, text, scope.Vocabulary.Causes, ProblemTable.UnknownCause, "causes") : null;
 
+    /// <summary>The kind of a tool; null where it is missing, or unknown and reported.</summary>
     public Id<ToolKind>? ToolKind(Fields fields) =>
         fields.Text("kind") is { } text ? Find(fields["kind"]!, text, scope.Vocabulary.ToolKinds, ProblemTable.UnknownToolKind, "kinds of tools") : null;
 

@@ -7,7 +7,7 @@ using Journal.Core.Model;
 namespace Journal.Cli.Options;
 
 /// <summary>What the tab key offers from the journal: the ids of its parts, tools and plans, and the words of its vocabulary.</summary>
-internal static class JournalWords
+internal static class JournalCompletions
 {
     private static readonly Dictionary<string, Func<MakerJournal, string?, IEnumerable<string>>> ByName = new(StringComparer.Ordinal)
     {

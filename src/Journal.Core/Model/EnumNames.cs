@@ -3,7 +3,7 @@ using System.Text;
 namespace Journal.Core.Model;
 
 /// <summary>The words of our fixed choices as makers write them: <c>Outcome.UsedAsIs</c> is <c>used-as-is</c>.</summary>
-public static class Words
+public static class EnumNames
 {
     /// <summary>The word for a value.</summary>
     public static string ToWord<T>(this T value)

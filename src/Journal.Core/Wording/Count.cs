@@ -1,11 +1,14 @@
 using System.Globalization;
 
-namespace Journal.Cli.Wording;
+namespace Journal.Core.Wording;
 
 /// <summary>Numbers of things in words.</summary>
-internal static class Count
+public static class Count
 {
     /// <summary>“1 evening”, “45 evenings”, “no evenings”.</summary>
+    /// <param name="count">How many; not below 0.</param>
+    /// <param name="one">The word for one of them.</param>
+    /// <param name="many">The word for several; left out, the word for one with an s.</param>
     public static string Of(int count, string one, string? many = null) => count switch
     {
         0 => $"no {many ?? one + "s"}",
@@ -27,7 +30,4 @@ internal static class Count
     /// <summary>“head, arm and quill”.</summary>
     public static string List(IReadOnlyList<string> items) =>
         items.Count < 2 ? string.Concat(items) : $"{string.Join(", ", items.SkipLast(1))} and {items[^1]}";
-
-    /// <summary>The text with a capital first.</summary>
-    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

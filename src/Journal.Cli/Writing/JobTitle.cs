@@ -5,7 +5,7 @@ using Journal.Core.Writing.Bench;
 namespace Journal.Cli.Writing;
 
 /// <summary>A job in words.</summary>
-internal static class JobWords
+internal static class JobTitle
 {
     /// <summary>“Bench drill, Head casting, boring and reaming”.</summary>
     /// <param name="titles">Titles for ids.</param>

@@ -3,7 +3,7 @@ using System.Collections.Frozen;
 namespace Journal.Core.Trade;
 
 /// <summary>Finds the cautions that a text calls for by their words, in one walk through the text.</summary>
-public sealed class CautionWords
+public sealed class CautionPhrases
 {
     // Each phrase by the first run of letters and digits in it.
     private readonly FrozenDictionary<string, (string Phrase, Caution Caution)[]> phrases;
@@ -13,7 +13,7 @@ public sealed class CautionWords
     private readonly ulong[] lengths = new ulong[128];
 
     /// <summary>The words of some cautions.</summary>
-    public CautionWords(IEnumerable<Caution> cautions)
+    public CautionPhrases(IEnumerable<Caution> cautions)
     {
         phrases = cautions
             .SelectMany(caution => caution.Words, (caution, phrase) => (Phrase: phrase, Caution: caution))

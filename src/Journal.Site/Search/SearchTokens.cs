@@ -6,7 +6,7 @@ namespace Journal.Site.Search;
 /// Splits texts into words as a search compares them: small letters without accents, and numbers with their points.
 /// <c>site-template/find/matcher.js</c> splits what the reader types by the same rules; the index carries the letters.
 /// </summary>
-internal ref struct FoldedWords
+internal ref struct SearchTokens
 {
     private enum Sort : byte
     {
@@ -31,7 +31,7 @@ internal ref struct FoldedWords
     private int at;
 
 #pragma warning disable CA1810 // One walk fills both tables.
-    static FoldedWords()
+    static SearchTokens()
     {
         for (var letter = 0; letter <= char.MaxValue; letter++)
         {
@@ -56,7 +56,7 @@ internal ref struct FoldedWords
 #pragma warning restore CA1810
 
     /// <summary>The words of a text, one after the other, with <c>foreach</c>.</summary>
-    public FoldedWords(string text)
+    public SearchTokens(string text)
     {
         this.text = Fold(text);
     }
@@ -70,7 +70,7 @@ internal ref struct FoldedWords
     /// <summary>The word; good until the next.</summary>
     public ReadOnlySpan<char> Current { get; private set; }
 
-    public readonly FoldedWords GetEnumerator() => this;
+    public readonly SearchTokens GetEnumerator() => this;
 
     /// <summary>Goes to the next word: a number with points or strokes inside, else letters and digits together.</summary>
     public bool MoveNext()

@@ -53,7 +53,7 @@ public static class Gathering
         try
         {
             shelf.Digest(picture.Path);
-            return null;
+            return picture.Fault;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -47,21 +47,7 @@ internal static class PictureReader
             throw new PictureRefusedException(WhyNotKnown(bytes));
         }
 
-        if (header.Width < 1 || header.Height < 1)
-        {
-            throw new PictureRefusedException("its header gives it no size.");
-        }
-
-        if ((long)header.Width * header.Height > MostPixels || header.Width > LongestSide || header.Height > LongestSide)
-        {
-            throw new PictureRefusedException("it has more than 100 megapixels, or a side of more than 30,000.");
-        }
-
-        if ((long)header.Width * header.Height > MostPixelsIn(bytes, format))
-        {
-            throw new PictureRefusedException("it is damaged or cut off.");
-        }
-
+        RefuseUnfit(bytes, header.Width, header.Height, format);
         return new Size(header.Width, header.Height);
     }
 
@@ -156,9 +142,32 @@ internal static class PictureReader
 
     private static string NameOf(byte[] bytes) => Convert.ToHexString(SHA256.HashData(bytes));
 
+    private static void RefuseUnfit(byte[] bytes, int width, int height, IImageFormat format)
+    {
+        if (width < 1 || height < 1)
+        {
+            throw new PictureRefusedException("its header gives it no size.");
+        }
+
+        if ((long)width * height > MostPixels || width > LongestSide || height > LongestSide)
+        {
+            throw new PictureRefusedException("it has more than 100 megapixels, or a side of more than 30,000.");
+        }
+
+        if (BmpEnd.IsMissing(bytes))
+        {
+            throw new PictureRefusedException(EndIsMissing);
+        }
+
+        if ((long)width * height > MostPixelsIn(bytes, format))
+        {
+            throw new PictureRefusedException("it is damaged or cut off.");
+        }
+    }
+
     private static void RefuseCutOff(byte[] bytes)
     {
-        if (JpegEnd.IsMissing(bytes) || PngEnd.IsMissing(bytes) || GifEnd.IsMissing(bytes) || BmpEnd.IsMissing(bytes) || WebpEnd.IsMissing(bytes))
+        if (JpegEnd.IsMissing(bytes) || PngEnd.IsMissing(bytes) || GifEnd.IsMissing(bytes) || WebpEnd.IsMissing(bytes))
         {
             throw new PictureRefusedException(EndIsMissing);
         }

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Journal.Core.Model;
+using Journal.Core.Parsing.Files;
 using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
@@ -144,7 +145,7 @@ internal sealed class SendLog : IDisposable
 
         var mine = new byte[LengthOfName];
         var length = RandomAccess.Read(file.SafeFileHandle, mine, fileOffset: 0);
-        return OperatingSystem.IsWindows() || FileSystemCalls.ReadPastLock(path, LengthOfName) == Encoding.ASCII.GetString(mine, 0, length);
+        return OperatingSystem.IsWindows() || UnixFile.ReadPastLock(path, LengthOfName) == Encoding.ASCII.GetString(mine, 0, length);
     }
 
     // How one gets there may change; where it is may not.

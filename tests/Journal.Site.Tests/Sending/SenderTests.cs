@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Output;
+using Journal.Core.Parsing.Files;
 using Journal.Site.Sending;
 
 namespace Journal.Site.Tests.Sending;
@@ -148,7 +148,7 @@ public sealed class SenderTests
             Fail = _ =>
             {
                 var path = Assert.Single(Directory.EnumerateFiles(site.Root, ".site.sending-*"));
-                File.WriteAllText(Path.Combine(log.FullName, Path.GetFileName(path)), FileSystemCalls.ReadPastLock(path, 100_000));
+                File.WriteAllText(Path.Combine(log.FullName, Path.GetFileName(path)), UnixFile.ReadPastLock(path, 100_000));
                 return null;
             },
         });

@@ -116,15 +116,24 @@ internal sealed class FolderTransport(string destination, string site, string jo
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation)
     {
-        var path = PathOf(address);
-        if (Directory.Exists(Path.GetDirectoryName(path)))
+        try
         {
-            File.Delete(path);
+            File.Delete(PathOf(address));
+        }
+        catch (DirectoryNotFoundException)
+        {
+            // With its folder it is gone, which was the request.
         }
 
-        for (var parent = Path.GetDirectoryName(path)!; parent.Length > folder.Length && IsEmpty(parent); parent = Path.GetDirectoryName(parent)!)
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation)
+    {
+        foreach (var path in SiteAddress.FoldersOf(deleted).Select(PathOf).Where(IsEmpty))
         {
-            Directory.Delete(parent);
+            RemoveIfEmpty(path);
         }
 
         return Task.CompletedTask;
@@ -161,7 +170,19 @@ internal sealed class FolderTransport(string destination, string site, string jo
         return path;
     }
 
-    private static bool IsEmpty(string path) => Directory.Exists(path) && !Directory.EnumerateFileSystemEntries(path).Any();
+    private static bool IsEmpty(string path) => new DirectoryInfo(path) is { Exists: true, LinkTarget: null } folder && !folder.EnumerateFileSystemInfos().Any();
+
+    private static void RemoveIfEmpty(string path)
+    {
+        try
+        {
+            Directory.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Somebody has put something into it since, or it is not ours to remove: it stays.
+        }
+    }
 
     private static bool IsWithin(string inner, string outer)
     {

@@ -4,17 +4,18 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
 using Journal.Core.Model;
+using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
 
 /// <summary>
-/// Brings files to a branch as one commit, made in a repository of its own in a temporary folder: no work tree is touched,
+/// Brings files to a branch as one commit, made in a repository of its own that is gone afterwards: no work tree is touched,
 /// and readers see all of it or nothing.
 /// </summary>
 internal sealed class GitTransport(GitDestination destination, string repository, string maker, DateOnly today) : ITransport
 {
     private const string Ours = "refs/heads/sending";
-    private readonly string folder = Path.Combine(Path.GetTempPath(), $"journal-git-{Guid.NewGuid():N}");
+    private HeldFolder? workshop;
     private string? tip;
     private Process? import;
 
@@ -30,9 +31,9 @@ internal sealed class GitTransport(GitDestination destination, string repository
     /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation)
     {
-        if (!Directory.Exists(folder))
+        if (workshop is null)
         {
-            Directory.CreateDirectory(folder);
+            workshop = HeldFolder.OfUser();
             await Git(["init", "--quiet", "--bare", "."], cancellation);
         }
 
@@ -87,6 +88,10 @@ internal sealed class GitTransport(GitDestination destination, string repository
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation) => Import($"D {Place(address)}\n", cancellation);
 
+    // A branch has no empty folders.
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Task.CompletedTask;
+
     /// <inheritdoc/>
     public async Task FinishAsync(CancellationToken cancellation)
     {
@@ -118,15 +123,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
         }
 
         import?.Dispose();
-        if (Directory.Exists(folder))
-        {
-            foreach (var file in new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Where(file => file.IsReadOnly))
-            {
-                file.IsReadOnly = false;
-            }
-
-            Directory.Delete(folder, recursive: true);
-        }
+        workshop?.Dispose();
     }
 
     // Addresses hold no control characters, quotes or backslashes: quoted, they are what fast-import reads as they are.
@@ -179,7 +176,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
     {
         var start = new ProcessStartInfo("git", words)
         {
-            WorkingDirectory = folder,
+            WorkingDirectory = workshop!.Folder,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -89,6 +89,10 @@ internal sealed class S3Transport(S3Destination destination, Func<string, string
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation) => client!.DeleteObjectAsync(destination.Bucket, Top + address, cancellation);
 
+    // A bucket has no folders.
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Task.CompletedTask;
+
     /// <inheritdoc/>
     public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
 

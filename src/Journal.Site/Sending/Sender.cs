@@ -52,7 +52,7 @@ public sealed class Sender
         var bytesThere = await retries.Try(stop => transport.ReadAsync(SentManifest.Address, stop), transport.MayPass, cancellation);
         var manifest = bytesThere is null ? Own(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
         RefuseAnother(manifest);
-        var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
+        var digest = bytesThere is null ? NoManifest : DigestOf(bytesThere);
         var there = log.Correct(manifest.Files, digest);
         if (bytesThere is null || order.Verify || site.Keys.Any(address => !there.ContainsKey(address)))
         {
@@ -68,12 +68,13 @@ public sealed class Sender
             return report;
         }
 
+        await ClearHalves(log, cancellation);
         var next = Own(site).ToBytes();
         if (bytesThere is null || !next.AsSpan().SequenceEqual(bytesThere) || plan.ToSend.Count + plan.ToDelete.Count > 0)
         {
             log.Start(digest);
-            await ClearHalves(log, cancellation);
             await Carry(plan, report, log, cancellation);
+            log.FinishAll(DigestOf(next));
             await Try(stop => transport.PutAsync(new OutgoingFile(SentManifest.Address, next), stop), cancellation);
             await transport.FinishAsync(cancellation);
         }
@@ -81,6 +82,8 @@ public sealed class Sender
         log.Close();
         return report;
     }
+
+    private static string DigestOf(byte[] manifest) => Convert.ToHexStringLower(SHA256.HashData(manifest));
 
     private async Task Carry(SendPlan plan, SendReport report, SendLog log, CancellationToken cancellation)
     {
@@ -91,8 +94,24 @@ public sealed class Sender
 
         foreach (var phase in plan.ToDelete.GroupBy(UploadPhases.Of))
         {
-            await AtOnce(phase, (address, stop) => Try(inner => transport.DeleteAsync(address, inner), stop), cancellation);
+            await AtOnce(phase, (address, stop) => TakeAway(address, log, stop), cancellation);
         }
+
+        if (plan.ToDelete.Count > 0)
+        {
+            await Try(stop => transport.RemoveEmptyFoldersAsync(plan.ToDelete, stop), cancellation);
+        }
+    }
+
+    // Noted before, for the site may have it again before the next send.
+    private async Task TakeAway(string address, SendLog log, CancellationToken cancellation)
+    {
+        if (!transport.ArrivesAtOnce)
+        {
+            log.Begin(address);
+        }
+
+        await Try(stop => transport.DeleteAsync(address, stop), cancellation);
     }
 
     private async Task Carry(string address, SendReport report, SendLog log, CancellationToken cancellation)
@@ -115,9 +134,9 @@ public sealed class Sender
     // What a broken send left half of may hold words that are not to be published any more.
     private async Task ClearHalves(SendLog log, CancellationToken cancellation)
     {
-        if (transport.Draft is { } draft)
+        if (transport.Draft is { } draft && log.IsOfBrokenSend)
         {
-            await AtOnce(log.HalfBrought, (address, stop) => Try(inner => transport.DeleteAsync(address + draft, inner), stop), cancellation);
+            await AtOnce(log.HalfBrought.Append(SentManifest.Address), (address, stop) => Try(inner => transport.DeleteAsync(address + draft, inner), stop), cancellation);
         }
     }
 

@@ -99,6 +99,20 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
         cancellation);
 
     /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Use(
+        async sftp =>
+        {
+            folders.Clear();
+            foreach (var folder in SiteAddress.FoldersOf(deleted))
+            {
+                await RemoveIfEmpty(sftp, PathOf(folder), cancellation);
+            }
+
+            return true;
+        },
+        cancellation);
+
+    /// <inheritdoc/>
     public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
 
     /// <inheritdoc/>
@@ -311,6 +325,19 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
             }
 
             sftp.RenameFile(path + draft, path);
+        }
+    }
+
+    // The server itself refuses where something is left in it.
+    private static async Task RemoveIfEmpty(SftpClient sftp, string path, CancellationToken cancellation)
+    {
+        try
+        {
+            await sftp.DeleteDirectoryAsync(path, cancellation);
+        }
+        catch (SshException) when (sftp.IsConnected)
+        {
+            // It is gone already, or it stays.
         }
     }
 

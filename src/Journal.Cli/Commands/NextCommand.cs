@@ -20,15 +20,17 @@ internal static class NextCommand
         Table = NextNote.Print,
         Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),
         Json = Shape,
-        Besides = (folder, journal) => Waiting(folder, BenchClock.Of(journal)),
+        Besides = (folder, journal) => AtTheBench(folder, journal, terminal),
     }.Create(terminal);
 
-    private static IEnumerable<string> Waiting(string folder, BenchClock clock)
+    // A stint that is running, and remarks that no entry has yet.
+    private static IEnumerable<string> AtTheBench(string folder, MakerJournal journal, Terminal terminal)
     {
         try
         {
-            var slate = SlateFile.Peek(folder);
-            return WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
+            var (slate, clock) = (SlateFile.Peek(folder), BenchClock.Of(journal));
+            var waiting = WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
+            return slate.Stint is { } running ? waiting.Prepend(StintWords.Of(running, journal, clock, terminal.Now)) : waiting;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

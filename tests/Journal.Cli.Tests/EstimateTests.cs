@@ -139,7 +139,70 @@ public class EstimateTests
         Assert.Contains("The start of 2025-11-01 is past", Ask("--today", "2026-03-01").GetProperty("remarks").GetRawText(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void WhatIf_PartAndPace_AreToldAsDifferencesFromTheSameDraws()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var table = OneLine(journal.Ask("estimate", "bench-shaper", "--without", "ram", "--hours-a-week", "10").Out);
+        var plain = journal.Ask("estimate", "bench-shaper", "--format", "json").Json;
+        var (without, both) = (
+            journal.Ask("estimate", "bench-shaper", "--format", "json", "--without", "ram").Json,
+            journal.Ask("estimate", "bench-shaper", "--format", "json", "--without", "ram", "--hours-a-week", "10").Json);
+
+        Assert.Matches(@"Without ram: [\d.]+ h less at even odds, [\d.]+ h less at eight in ten; done \d+ days sooner at even odds, \d+ days sooner at eight in ten\. With 10 h a week: the same hours; done \d+ days sooner .* All together: [\d.]+ h less at even odds", table);
+        var difference = Assert.Single(without.GetProperty("differences").EnumerateArray());
+        Assert.Equal("Without ram", difference.GetProperty("change").GetString());
+        Assert.Equal(P80(without) - P80(plain), difference.GetProperty("hours").GetProperty("p80").GetDouble(), 2e-3);
+        Assert.True(Int(difference.GetProperty("days"), "p80") < 0);
+        Assert.Equal(3, both.GetProperty("differences").GetArrayLength());
+        Assert.Equal(0, plain.GetProperty("differences").GetArrayLength());
+        static double P80(JsonElement json) => json.GetProperty("hours").GetProperty("p80").GetDouble();
+    }
+
+    [Fact]
+    public void WhatIf_MadeTwice_AddsThePartOnceMore()
+    {
+        using var journal = JournalOnDisk.Small();
+
+        var answer = journal.Ask("estimate", "bench-shaper", "--twice", "slide");
+
+        Assert.Contains("With slide made twice: ", OneLine(answer.Out), StringComparison.Ordinal);
+        Assert.Contains(", made again", OneLine(answer.Out), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Guesses_OverTime_AreListedWithTheHabitAndWhatCannotBeTold()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/build.yaml", "title: Bench drill\nparts:\n  - {id: head, title: Head casting}\n  - {id: quill, title: Quill, guess: 1h}\n  - {id: gib-screw, quantity: 4}\n");
+
+        var answer = journal.Ask("estimate", "bench-shaper");
+        var guesses = journal.Ask("estimate", "bench-shaper", "--format", "json").Json.GetProperty("guesses");
+
+        // An hour guessed, 94 minutes taken: 1.57 times, two thirds of a doubling above as guessed.
+        Assert.Contains("Quill 2025-09-07 1 h 1.6 h 1.57 ······|o·····", OneLine(answer.Out), StringComparison.Ordinal);
+        Assert.Contains("cannot be told from fewer than about a hundred parts", OneLine(answer.Out), StringComparison.Ordinal);
+        Assert.Equal(1.567, guesses.GetProperty("parts")[0].GetProperty("ratio").GetDouble());
+        Assert.Equal("drill/quill", guesses.GetProperty("parts")[0].GetProperty("part").GetString());
+        Assert.True(guesses.GetProperty("habitLow").GetDouble() < guesses.GetProperty("habit").GetDouble());
+    }
+
+    [Fact]
+    public void Like_APartOfCloseTitle_IsOfferedByEstimateAndCheckAndAssumedByNeither()
+    {
+        using var journal = JournalOnDisk.Small().With("plans/slotter.yaml", "title: Slotter\nparts:\n  - {id: q, title: Long quill, operations: turning}\n");
+
+        var (estimate, check) = (journal.Ask("estimate", "slotter"), journal.Ask("check"));
+        var offer = Assert.Single(journal.Ask("check", "--format", "json").Json.GetProperty("offers").EnumerateArray());
+
+        Assert.Contains("Long quill is much like `drill/quill`: say `like: drill/quill`?", OneLine(estimate.Out), StringComparison.Ordinal);
+        Assert.DoesNotContain("; like drill/quill", OneLine(estimate.Out), StringComparison.Ordinal);
+        Assert.Equal((0, "plans/slotter.yaml: Long quill is much like `drill/quill`: say `like: drill/quill`?"), (check.Status, OneLine(check.Out[check.Out.IndexOf("plans/", StringComparison.Ordinal)..])));
+        Assert.Equal(("plans/slotter.yaml", "q", "drill/quill"), (offer.GetProperty("file").GetString(), offer.GetProperty("part").GetString(), offer.GetProperty("like").GetString()));
+    }
+
     [Theory]
+    [InlineData("bench-shaper --twice rim", "bench-shaper has no part rim to make twice. Its parts: ram, screw, slide.")]
     [InlineData("bench-shapr", "There is no plan or build `bench-shapr`. Did you mean `bench-shaper`?")]
     [InlineData("bench-shaper --without rim", "bench-shaper has no part rim to leave out. Its parts: ram, screw, slide.")]
     [InlineData("bench-shaper --hours-a-week 0", "`0` is not a possible number of hours a week. Give those of a usual week: `--hours-a-week 5.5`. See `journal estimate --help`.")]

@@ -85,7 +85,7 @@ internal static class EstimateCommand
         return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    private static bool IsWrongUse(EstimateFaultKind kind) => kind is EstimateFaultKind.UnknownWithout or EstimateFaultKind.AlreadyFinished;
+    private static bool IsWrongUse(EstimateFaultKind kind) => kind is EstimateFaultKind.UnknownWithout or EstimateFaultKind.UnknownTwice or EstimateFaultKind.AlreadyFinished;
 
     private static void Show(
         Estimate estimate, Preparation preparation, MakerJournal journal, EstimateOptions options, OutputFormat format, Terminal terminal)
@@ -130,7 +130,12 @@ internal static class EstimateCommand
         estimate.HoursAWeek,
         estimate.Start,
         estimate.Remarks,
+        estimate.Differences,
+        estimate.Guesses,
+        Offers = estimate.Offers.Select(Shape),
         Cautions = preparation.Cautions.Select(caution => new { caution.Id, caution.Title }),
         ToolsToFind = preparation.ToFind.Select(tool => new { tool.Tool.Id, tool.Tool.Title, Why = tool.Missing!.Value.ToWord(), tool.Jobs, tool.Operations }),
     };
+
+    private static object Shape(LikeOffer offer) => new { Part = offer.Part.Id, Like = offer.Like.ToString(), offer.Words };
 }

@@ -6,7 +6,7 @@ using Journal.Core.Model;
 
 namespace Journal.Cli.Options;
 
-/// <summary><c>--hours-a-week</c>, <c>--start</c>, <c>--without</c> and <c>--seed</c>: the same estimate under other conditions.</summary>
+/// <summary><c>--hours-a-week</c>, <c>--start</c>, <c>--without</c>, <c>--twice</c> and <c>--seed</c>: the same estimate under other conditions.</summary>
 internal sealed class WhatIf
 {
     private readonly Option<decimal?> hoursAWeek = new("--hours-a-week")
@@ -25,7 +25,15 @@ internal sealed class WhatIf
 
     private readonly Option<string[]> without = new("--without")
     {
-        Description = "What if: leave out this part; repeat the option for each.",
+        Description = "What if: leave out this part, or buy it in; repeat the option for each.",
+        HelpName = "part",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+    };
+
+    private readonly Option<string[]> twice = new("--twice")
+    {
+        Description = "What if: make this part twice; repeat the option for each.",
         HelpName = "part",
         Arity = ArgumentArity.OneOrMore,
         AllowMultipleArgumentsPerToken = false,
@@ -39,7 +47,7 @@ internal sealed class WhatIf
     };
 
     /// <summary>The options, one set to a command.</summary>
-    public IReadOnlyList<Option> Options => [hoursAWeek, start, without, seed];
+    public IReadOnlyList<Option> Options => [hoursAWeek, start, without, twice, seed];
 
     /// <summary>What was asked.</summary>
     public EstimateOptions Of(ParseResult asked, DateOnly today)
@@ -49,10 +57,13 @@ internal sealed class WhatIf
             Today = today,
             HoursAWeek = asked.GetValue(hoursAWeek),
             Start = asked.GetValue(start),
-            Without = [.. (asked.GetValue(without) ?? []).Distinct().Select(part => new Id<Part>(part))],
+            Without = Parts(asked.GetValue(without)),
+            Twice = Parts(asked.GetValue(twice)),
         };
         return asked.GetValue(seed) is { } given ? options with { Seed = given } : options;
     }
+
+    private static IReadOnlyList<Id<Part>> Parts(string[]? named) => [.. (named ?? []).Distinct().Select(part => new Id<Part>(part))];
 
     private static decimal? ReadHours(ArgumentResult result)
     {

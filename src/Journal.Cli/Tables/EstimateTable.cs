@@ -35,11 +35,21 @@ internal static class EstimateTable
             print.Say($"Left out of the remaining work: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
         }
 
+        Differences(estimate, print);
         Chances(estimate, print);
         Parts(estimate, print);
         Ground(estimate, print);
+        GuessTable.Print(estimate, new TitleBook(journal), print);
         Cautions(preparation, print);
         Tools(preparation, new TitleBook(journal), print);
+    }
+
+    private static void Differences(Estimate estimate, Printout print)
+    {
+        foreach (var difference in estimate.Differences)
+        {
+            print.Say(DifferenceWords.Of(difference));
+        }
     }
 
     private static void Chances(Estimate estimate, Printout print)
@@ -97,6 +107,11 @@ internal static class EstimateTable
         {
             print.Say($"{Count.Of(estimate.History.Parts, "finished part")}, {new Minutes(estimate.History.Minutes)}. Recent and larger parts count more, extreme ones are capped, and all parts of the build share some of the luck.");
             print.Say(EstimateWords.Backtest(estimate));
+        }
+
+        foreach (var offer in estimate.Offers)
+        {
+            print.Say(offer.Words, Ink.Odd);
         }
 
         if (estimate.HoursAWeek is { } pace)

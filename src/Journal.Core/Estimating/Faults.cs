@@ -9,10 +9,13 @@ internal static class Faults
     /// <summary>Every fault, in the order of the parts list.</summary>
     public static IReadOnlyList<EstimateFault> Of(EstimateSubject asked, MakerJournal journal, History history, EstimateOptions options)
     {
-        var kept = asked.Without(options.Without);
+        IReadOnlyList<Id<Part>> gone = [.. options.Without.Except(options.Twice)];
+        var kept = asked.Without(gone);
         return
         [
             .. OfOptions(asked, options),
+            .. OfUnknown(options.Without, EstimateFaultKind.UnknownWithout, "leave out", asked),
+            .. OfUnknown(options.Twice, EstimateFaultKind.UnknownTwice, "make twice", asked),
             .. OfList(kept),
             .. kept.Open.SelectMany(part => OfPart(part, journal)),
             .. OfGround(kept, history),
@@ -33,13 +36,11 @@ internal static class Faults
                 string.Create(CultureInfo.InvariantCulture, $"{hours} hours a week is not possible."),
                 "Give the hours of a usual week, such as 6, or leave them out to use the journal's own pace.");
         }
-
-        foreach (var part in options.Without.Where(id => undertaking.Parts.All(part => part.Id != id)))
-        {
-            yield return new(
-                EstimateFaultKind.UnknownWithout, $"{undertaking.Name} has no part {part} to leave out.", $"Its parts: {Listed(undertaking.Parts)}.");
-        }
     }
+
+    private static IEnumerable<EstimateFault> OfUnknown(IEnumerable<Id<Part>> named, EstimateFaultKind kind, string todo, EstimateSubject undertaking) =>
+        named.Where(id => undertaking.Parts.All(part => part.Id != id))
+            .Select(part => new EstimateFault(kind, $"{undertaking.Name} has no part {part} to {todo}.", $"Its parts: {Listed(undertaking.Parts)}."));
 
     private static IEnumerable<EstimateFault> OfList(EstimateSubject undertaking)
     {

@@ -20,6 +20,9 @@ internal sealed record Finish
     /// <summary>The days of the whole curve; empty likewise.</summary>
     public IReadOnlyList<FinishQuantile> Quantiles { get; private init; } = [];
 
+    /// <summary>The day of each draw in rising order; empty likewise.</summary>
+    public IReadOnlyList<DateOnly> Days { get; private init; } = [];
+
     /// <summary>Hours a week, idle weeks counted; null likewise.</summary>
     public double? HoursAWeek { get; private init; }
 
@@ -50,6 +53,7 @@ internal sealed record Finish
         {
             Range = new(By(days, 0.5), By(days, 0.8), By(days, 0.9)),
             Quantiles = [.. Estimator.Steps.Select(share => new FinishQuantile(share, By(days, share)))],
+            Days = days,
             HoursAWeek = Rounded.Hours(weeks.HoursAWeek),
             Remarks = By(days, 0.9) is null ? [.. remarks, "At this pace it may take more than a century; some dates are left out."] : remarks,
         };

@@ -50,7 +50,8 @@ public sealed record BuildPage(
     IReadOnlyList<VideoView> Videos,
     string? Story,
     string? Gallery,
-    string? Estimate)
+    string? Estimate,
+    OutcomeView? Outcome)
 {
     internal static BuildPage Of(SiteFigures figures, Build build)
     {
@@ -106,7 +107,8 @@ public sealed record BuildPage(
             VideoView.Of(figures, build),
             StoryPage.HasStory(figures, build) ? Addresses.Story(build.Id) : null,
             PhotosPage.HasPhotos(figures, build) ? Addresses.Photos(build.Id) : null,
-            figures.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null);
+            figures.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null,
+            OutcomeView.Of(figures, build));
     }
 
     internal static string StatusWords(BuildStatus status) => status switch

@@ -39,8 +39,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
             };
         }
 
-        var begun = build?.Started ?? build?.Entries.Select(entry => (DateOnly?)entry.Date).FirstOrDefault();
-        var asOf = begun is { } first && first > DateOnly.MinValue ? first.AddDays(-1) : today;
+        var asOf = build is { Started: not null } or { Entries.Count: > 0 } ? EstimateOutcome.EveOf(build) : today;
         return new(
             Estimate.Of(journal, plan, new EstimateOptions { Today = asOf }),
             Preparation.For(plan, journal, CautionLoader.Shared),

@@ -249,9 +249,7 @@ public sealed record PlanPage(
     {
         var parts = estimate.Backtest.PartForecasts.Select(forecast =>
         {
-            var slash = forecast.Part.IndexOf('/', StringComparison.Ordinal);
-            var part = new PartRef(new(forecast.Part[..slash]), new(forecast.Part[(slash + 1)..]));
-            var link = figures.Visibility.Shows(part) ? figures.Link(part) : new LinkView("An unpublished part", null);
+            var link = figures.LinkOrHidden(PartRef.Parse(forecast.Part));
             return new ForecastAndTaken(link.Text, Time(forecast.P10), Time(forecast.P50), Time(forecast.P90), Time(forecast.Hours), link.Address);
         });
         return estimate.Backtest.Parts == 0 ? null : BacktestChart.Draw(

@@ -150,6 +150,46 @@ public sealed class PlanPageTests : IDisposable
     }
 
     [Fact]
+    public void FinishedBuild_ThatBeganAsAPlan_SaysHowTheEstimateDidPartByPart()
+    {
+        Write("shaper/build.yaml", "title: Bench shaper\nstatus: finished\nstarted: 2025-11-01\nparts:\n  - {id: ram, title: Ram, guess: 12h}\n  - {id: screw, title: Screw, guess: 5h}\n");
+        Write("shaper/2025-11-02-ram.md", "---\npart: ram\noperation: milling\nhours: 23h\n---\n");
+        Write("shaper/2026-02-02-screw.md", "---\npart: screw\noperation: turning\nhours: 5h\npublish: never\n---\n");
+        var outcome = EstimateOutcome.Of(Journal().Plans[0], Journal())!;
+
+        var section = Page("shaper/index.html").QuerySelector(".outcome-section")!;
+
+        var text = section.TextContent.Replace('\u202F', ' ');
+        Assert.Contains($"Foreseen on the eve of the work: {EstimateWords.Hours(outcome.Foreseen.Hours.P50)} at even odds", text, StringComparison.Ordinal);
+        Assert.Contains($"It took 28 h: of a hundred such builds about {Math.Round(100 * outcome.HoursPlace)} would have taken less.", text, StringComparison.Ordinal);
+        Assert.Contains($"It was finished on 2 February 2026: of a hundred about {Math.Round(100 * outcome.DayPlace!.Value)} would have been done before.", text, StringComparison.Ordinal);
+        Assert.Contains($"{outcome.Parts.Count(part => part.Held)} of 2 parts fell in the range for eight in ten.", text, StringComparison.Ordinal);
+        Assert.Equal(2, section.QuerySelectorAll("tbody tr").Length);
+        Assert.Null(Page("drill/index.html").QuerySelector(".outcome-section"));
+    }
+
+    [Fact]
+    public void Timeline_PartsWithGuesses_ShowsGuessesOverTimeAndWhatTheyCannotTell()
+    {
+        var guesses = GuessesOverTime.Of(Journal(), Journal().LatestDate!.Value)!;
+
+        var section = Page("timeline.html").QuerySelector(".guesses-section")!;
+
+        Assert.Equal(8, section.QuerySelectorAll("tbody tr").Length);
+        Assert.Equal(guesses.Parts.Count, section.QuerySelectorAll("circle").Length);
+        Assert.Contains(GuessesOverTime.WhatCannotBeTold, section.TextContent, StringComparison.Ordinal);
+        Assert.Equal("drill/part/part-0.html", section.QuerySelector("tbody a")!.GetAttribute("href"));
+    }
+
+    [Fact]
+    public void Timeline_NoGuesses_HasNoSuchSection()
+    {
+        Write("drill/build.yaml", $"title: Bench drill\nparts:\n{string.Concat(Enumerable.Range(0, 8).Select(i => $"  - {{id: part-{i}, title: Part {i}}}\n"))}");
+
+        Assert.Null(Page("timeline.html").QuerySelector(".guesses-section"));
+    }
+
+    [Fact]
     public void PlanWithoutAnythingToGoOn_SaysSoInsteadOfFigures()
     {
         Write("plans/shaper.yaml", "title: Bench shaper\nparts: []\n");

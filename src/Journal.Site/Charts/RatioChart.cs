@@ -1,5 +1,5 @@
 using System.Globalization;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 

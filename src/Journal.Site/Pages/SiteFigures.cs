@@ -124,8 +124,8 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     public LinkView Link(PartRef part) => new(Parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
 
-    /// <summary>A part, or that it is one that is not shown.</summary>
-    public LinkView LinkOrHidden(PartRef part) => Visibility.Shows(part) ? Link(part) : new("A part that is not shown", null);
+    /// <summary>A part, or that it is unpublished.</summary>
+    public LinkView LinkOrHidden(PartRef part) => Visibility.Shows(part) ? Link(part) : new("An unpublished part", null);
 
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && Parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;

@@ -139,14 +139,13 @@ public sealed class DimensionsTests : IDisposable
     }
 
     [Fact]
-    public void Setting_OfAnEntryWithoutJobs_IsToldOfOnceAndDoesNotThrow()
+    public void Setting_OfAnEntryWithoutJobs_IsToldOfBesideThemAndDoesNotThrow()
     {
         Write("drill/2025-10-03.md", "---\njobs: []\nsettings: {diameter: 30 ft}\n---\n");
 
         var reading = JournalReader.Read(root, DateOnly.MaxValue);
 
-        Assert.Equal("no-jobs", Assert.Single(reading.Problems).Kind.Code);
-        Assert.Empty(Settings.Of(reading.Journal!).All);
+        Assert.Equal([("no-jobs", 2), ("not-a-dimension", 3)], reading.Problems.Select(problem => (problem.Kind.Code, problem.Place.Line)));
     }
 
     private IReadOnlyList<Problem> Check(string frontMatter) => Read(frontMatter).Problems;

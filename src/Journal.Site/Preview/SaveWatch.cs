@@ -3,7 +3,7 @@ namespace Journal.Site.Preview;
 /// <summary>Says which files of a folder were saved, once for each burst of saves.</summary>
 internal sealed class SaveWatch : IDisposable
 {
-    private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(25);
+    private static readonly TimeSpan Quiet = TimeSpan.FromMilliseconds(40);
     private static readonly TimeSpan LongestBurst = TimeSpan.FromSeconds(3);
 
     private readonly string folder;

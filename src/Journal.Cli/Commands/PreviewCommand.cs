@@ -40,6 +40,12 @@ internal static class PreviewCommand
             return ExitStatus.WrongUse;
         }
 
+        if (terminal.Stopping is { } stopping)
+        {
+            // To be stopped is how it ends.
+            stopping.Status = ExitStatus.Well;
+        }
+
         var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
         try
         {
@@ -56,12 +62,6 @@ internal static class PreviewCommand
 
     private static async Task<int> Run(SitePreview preview, Terminal terminal, CancellationToken cancellation)
     {
-        if (terminal.Stopping is { } stopping)
-        {
-            // To be stopped is how it ends.
-            stopping.Status = ExitStatus.Well;
-        }
-
         await preview.Run((times, problems) => Tell(preview, times, problems, terminal), cancellation);
         return ExitStatus.Well;
     }

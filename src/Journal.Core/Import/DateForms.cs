@@ -9,7 +9,7 @@ namespace Journal.Core.Import;
 public sealed record AmbiguousDate(string Text, IReadOnlyList<DateForm> CouldBe)
 {
     /// <summary>The question, and how it is answered beforehand.</summary>
-    public string Question => $"which number of “{Text}” is the day? Say how dates are written, such as {string.Join(" or ", CouldBe.Select(form => $"`--dates {form.Written}`"))}";
+    public string Question => $"which number of “{Text}” is the day? Give the date format, such as {string.Join(" or ", CouldBe.Select(form => $"`--dates {form.Written}`"))}";
 }
 
 /// <summary>What a text says of a date: one, or one that can be read in several ways, or none.</summary>

@@ -106,17 +106,17 @@ public sealed class HoursLog
         // What lies beyond the first line's columns belongs to one of them, and would be lost.
         if (record.Fields.Skip(width).Any(field => !string.IsNullOrWhiteSpace(field)))
         {
-            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put a field that holds {Sign} into double quotes"));
+            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put fields that contain {Sign} in double quotes"));
         }
 
         if (dates.Read(Field(record, "date")).Date is not { } date)
         {
-            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date of the form {dates.Written}");
+            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date like {dates.Written}");
         }
 
         if (date > today)
         {
-            return (null, $"{Dates.Write(date)} is still to come; today is {Dates.Write(today)}");
+            return (null, $"{Dates.Write(date)} is in the future; today is {Dates.Write(today)}");
         }
 
         var (time, fault) = WrittenHours.Read(Field(record, "hours"));
@@ -145,7 +145,7 @@ public sealed class HoursLog
         var note = string.Join("\n\n", new[] { told, Field(record, "note") }.Where(text => text.Length > 0)).ReplaceLineEndings("\n").Trim();
         if (note.Length > LongestNotes)
         {
-            return (null, "its note is longer than an entry may be");
+            return (null, "its note is longer than an entry can be");
         }
 
         var mark = marks.OfRow(string.Join('\n', Dates.Write(date), part, operation, time.Count.ToString(CultureInfo.InvariantCulture), note));
@@ -158,7 +158,7 @@ public sealed class HoursLog
         var sum = minutes.GetValueOrDefault(date) + time.Count;
         if (sum > Day)
         {
-            return $"with this, {Dates.Write(date)} would have {new Minutes(sum)} of work; a day has 24 hours";
+            return $"with this, {Dates.Write(date)} would have {new Minutes(sum)} of work, more than 24 hours";
         }
 
         minutes[date] = sum;
@@ -184,7 +184,7 @@ public sealed class HoursLog
         {
             if (dates.Read(Field(record, "date")).Open is { } open)
             {
-                throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: {open.Question}; it is never guessed.") { Open = open };
+                throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: {open.Question}.") { Open = open };
             }
         }
     }

@@ -84,7 +84,7 @@ public sealed partial class NoteFolder
 
         if (string.IsNullOrWhiteSpace(text) || text.Length > LongestBody)
         {
-            return (null, null, new ImportFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry may be; split it in two"));
+            return (null, null, new ImportFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry can be; split it in two"));
         }
 
         var heading = Heading(text);
@@ -97,7 +97,7 @@ public sealed partial class NoteFolder
         // YAML has many ways to write a key; the word alone is enough to leave it to the maker.
         if (FrontMatter().Match(text) is { Success: true } own && own.Value.Contains("publish", StringComparison.OrdinalIgnoreCase))
         {
-            return (null, null, new ImportFault(name, 1, "it says `publish` in front matter of its own, which would be plain text here and keep nothing back; put the file itself into the build's folder"));
+            return (null, null, new ImportFault(name, 1, "it has `publish` in its own front matter, which would have no effect here; move the file itself to the build's folder"));
         }
 
         // The same words may be written on two days. A file's time is no day that the maker wrote.
@@ -137,7 +137,7 @@ public sealed partial class NoteFolder
 
         if (!dates.TakesFileDates)
         {
-            return (default, false, "no day is told in its name or its first lines; write one there, or take the file’s own with `--dates file`");
+            return (default, false, "there is no date in its name or its first lines; write one there, or take the file's own date with `--dates file`");
         }
 
         var written = DateOnly.FromDateTime(File.GetLastWriteTime(path));

@@ -1,6 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -26,7 +26,7 @@ internal static class ParetoChart
 
     /// <summary>Draws causes by the number of mistakes.</summary>
     public static ChartView DrawByCount(string id, string title, string description, IReadOnlyList<CauseBar> causes) =>
-        Draw(id, title, description, "No mistakes written down.", Measured(causes, cause => cause.Mistakes, cause => cause.Mistakes == 1 ? "1 mistake" : $"{ChartText.Count(cause.Mistakes)} mistakes"));
+        Draw(id, title, description, "No mistakes recorded.", Measured(causes, cause => cause.Mistakes, cause => cause.Mistakes == 1 ? "1 mistake" : $"{ChartText.Count(cause.Mistakes)} mistakes"));
 
     private static ChartView Draw(string id, string title, string description, string nothing, IReadOnlyList<Step> steps) => new(
         id,
@@ -98,7 +98,7 @@ internal static class ParetoChart
     }
 
     private static ChartTable Table(IReadOnlyList<Step> steps) => new(
-        ["Cause", "Mistakes", "Lost", "Share", "Together"],
+        ["Cause", "Mistakes", "Lost", "Share", "Cumulative"],
         [.. steps.Select(step => new ChartRow(
             step.Cause.Label,
             [ChartText.Count(step.Cause.Mistakes), ChartText.Hours(step.Cause.Lost), PerCent(step.Percent), PerCent(step.Together)],

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Pictures;
-using SixLabors.ImageSharp.Metadata;
 using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 
 namespace Journal.Site.Photos;
@@ -11,41 +10,47 @@ public static class PictureTimes
 {
     private const int FirstDigitalYear = 1990;
 
+    /// <summary>More than a camera writes: such a file is not opened.</summary>
+    private const long LargestFile = 200 * 1024 * 1024;
+
     /// <summary>
     /// The time in the picture (<c>DateTimeOriginal</c>, with <c>OffsetTimeOriginal</c> where it is given; tags 36867
-    /// and 36881 of Exif 2.31, from memory), else the time of the file. Only the header is read.
+    /// and 36881 of Exif 2.31, from memory), else the time of the file. What is wrong with a picture is told with it.
     /// </summary>
     public static TakenPicture Of(string path, BenchClock clock)
     {
-        var about = About(path);
-        return (InPicture(about?.ExifProfile, clock) is { } taken
-            ? new TakenPicture(path, taken, IsFileTime: false)
-            : new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true)) with { Caption = PictureCaption.Of(about) };
-    }
-
-    private static ImageMetadata? About(string path)
-    {
+        var ofFile = new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true);
         try
         {
-            using var stream = File.OpenRead(path);
-            return PictureReader.About(stream);
+            var (taken, caption) = InPicture(path, clock);
+            return (taken is { } time ? new TakenPicture(path, time, IsFileTime: false) : ofFile) with { Caption = caption };
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
+        catch (PictureRefusedException e)
         {
-            // Then it does not say.
-            return null;
+            return ofFile with { Fault = e.Message };
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Then it does not say; whoever copies it will be told why.
+            return ofFile;
         }
     }
 
-    private static DateTime? InPicture(ExifProfile? exif, BenchClock clock)
+    private static (DateTime? Taken, string? Caption) InPicture(string path, BenchClock clock)
     {
-        if (exif is null || Time(exif) is not { } local)
+        if (new FileInfo(path).Length > LargestFile)
         {
-            return null;
+            throw new PictureRefusedException("the file is larger than 200 MiB.");
         }
 
-        return Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset)) : local;
+        var about = PictureReader.About(File.ReadAllBytes(path));
+        return PictureReader.Guard(() => (InExif(about.ExifProfile, clock), PictureCaption.Of(about)));
     }
+
+    private static DateTime? InExif(ExifProfile? exif, BenchClock clock) =>
+        exif is null || Time(exif) is not { } local ? null
+            : Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset))
+            : local;
 
     private static DateTime? Time(ExifProfile exif) =>
         DateTime.TryParseExact(exif.GetValue(ExifTag.DateTimeOriginal)?.Value?.Trim('\0', ' '), "yyyy:MM:dd HH:mm:ss", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)

@@ -1,4 +1,5 @@
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Pages;
@@ -168,7 +169,7 @@ public sealed class HiddenByEveryWayTests
             .WithPicture("drill/photos/zz-secret.png", grey: 10)
             .WithEntry("drill/2025-09-29-zz-entry.md", "title: A zz-title\nlessons: zz-lesson\nphotos: {file: photos/zz-secret.png, caption: zz-caption}", "A zz-body.");
         using var elsewhere = JournalOnDisk.Bare();
-        var order = new SiteOrder(journal.Folder, journal.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
+        var order = new PublishOrder(journal.Folder, journal.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
         SitePublisher.Publish(order);
         Assert.NotEmpty(journal.Site().Holding("zz-"));
         var pictures = journal.Site().Files.Count(file => file.StartsWith("photos/", StringComparison.Ordinal));
@@ -193,7 +194,7 @@ public sealed class HiddenByEveryWayTests
             .WithEntry("drill/2025-09-28-shown.md", "photos: {file: photos/zz-secret.png, caption: zz-caption, publish: never}", "A shown text.")
             .WithEntry("drill/2025-09-29-zz-entry.md", "publish: never\npart: head\noperation: turning\nhours: 1h\nmade: {id: zz-tool, title: The zz-tool, kind: jig}\nlessons: {id: zz-lesson, text: A zz-lesson.}");
         using var elsewhere = JournalOnDisk.Bare();
-        var order = new SiteOrder(journal.Folder, elsewhere.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
+        var order = new PublishOrder(journal.Folder, elsewhere.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
         SitePublisher.Publish(order);
 
         File.AppendAllText(journal.PathOf("drill/2025-09-28-shown.md"), $"\n{words}\n");

@@ -11,6 +11,9 @@ public sealed record TakenPicture(string Path, DateTime Taken, bool IsFileTime)
     /// <summary>What the picture itself says that it shows; null where it says nothing.</summary>
     public string? Caption { get; init; }
 
+    /// <summary>What is wrong with it, in half a sentence; null where nothing is.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>The evening that it belongs to.</summary>
     public DateOnly Evening => BenchClock.Evening(Taken);
 }
@@ -27,7 +30,7 @@ public enum Fate
     /// <summary>There is no entry for its evening.</summary>
     NoEntry,
 
-    /// <summary>Its entry is written in a way that nothing can be added to.</summary>
+    /// <summary>It cannot be read, or its entry is written in a way that nothing can be added to.</summary>
     Refused,
 }
 

@@ -108,8 +108,7 @@ internal sealed class YamlReader
     private Place? TabNear(YamlException e)
     {
         var lines = text.Split('\n');
-        var last = e.Message.Contains("expected", StringComparison.Ordinal) ? lines.Length : Math.Min(lines.Length, (int)e.End.Line + 1);
-        for (var line = Math.Max(1, (int)e.Start.Line - 1); line <= last; line++)
+        for (var line = Math.Max(1, (int)e.Start.Line - 1); line <= lines.Length; line++)
         {
             var indent = lines[line - 1].AsSpan()[..^lines[line - 1].AsSpan().TrimStart(" \t").Length];
             if (indent.IndexOf('\t') is >= 0 and var at && indent.Length < lines[line - 1].TrimEnd('\r').Length)

@@ -12,7 +12,7 @@ public class CommandFuzzTests
     private static readonly string[] Readings =
     [
         "check", "hours", "timeline", "lessons", "lessons --for boring --material cast-iron", "tooling", "costs", "readings", "settings", "next",
-        "estimate bench-shaper", "estimate drill", "stint show", "hours --format csv", "lessons --format json", "next --format json", "estimate bench-shaper --format json",
+        "estimate bench-shaper", "estimate drill", "stint show", "hours --format csv", "lessons --format json", "next --format json", "propose", "propose - --format json", "estimate bench-shaper --format json",
     ];
 
     // Each on a journal of its own making: what one writes, the next reads.

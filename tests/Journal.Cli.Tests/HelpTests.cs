@@ -17,7 +17,8 @@ public class HelpTests
         using var journal = JournalOnDisk.Small()
             .With("phone/read-me.txt", "No pictures yet.")
             .With("journal.yaml", $"title: The Lean-to\ndestinations: {{disk: {{folder: {disk.Folder}/sent}}}}\n")
-            .With("hours.csv", "2024-10-03,,,1h\n");
+            .With("hours.csv", "2024-10-03,,,1h\n")
+            .With("evening.txt", "Bored the head for an hour.\n");
         Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 
         var help = journal.Ask(command, "--help");

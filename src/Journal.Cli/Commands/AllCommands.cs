@@ -12,6 +12,7 @@ internal static class AllCommands
         StartCommand.Create(terminal),
         WriteCommand.Create(terminal),
         JotCommand.Create(terminal),
+        ProposeCommand.Create(terminal),
         StintCommand.Create(terminal),
         GatherCommand.Create(terminal),
         AddCommand.Create(terminal),

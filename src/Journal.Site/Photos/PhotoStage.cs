@@ -81,7 +81,7 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
 
     private PublishedPhoto Publish(string path, string content, byte[]? bytes, CancellationToken cancellation)
     {
-        if (cache.Find(content, settings) is { } kept)
+        if (cache.Find(content, settings) is { } kept && IsWhole(content, kept))
         {
             var photo = PhotoOf(content, kept);
             foreach (var file in kept.Files)
@@ -98,6 +98,15 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
         var made = PhotoOf(content, picture);
         files.ForEach(file => site.Write(made.Address(file.File.Width, file.File.Extension), file.Contents));
         return made;
+    }
+
+    // What the old site has, by hash and length, is not taken from the cache: it need not be read there.
+    private bool IsWhole(string content, MadePicture kept)
+    {
+        var photo = PhotoOf(content, kept);
+        return kept.Files.All(file =>
+            (new FileInfo(cache.PathOf(content, settings, file)) is { Exists: true } there && there.Length == file.Length && site.Has(photo.Address(file.Width, file.Extension), file.Hash, file.Length))
+            || cache.IsWhole(content, settings, file));
     }
 
     private static PublishedPhoto PhotoOf(string content, MadePicture picture) => new(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);

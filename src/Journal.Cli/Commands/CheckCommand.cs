@@ -16,7 +16,7 @@ internal static class CheckCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: false));
-        var command = new ExampledCommand("check", "Every problem of the journal, with its place and a remedy.", "journal check --format json")
+        var command = new ExampledCommand("check", "List every problem in the journal, with its place and what to do about it.", "journal check --format json")
         {
             folder, format, today,
         };

@@ -15,10 +15,10 @@ internal static class EstimateCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var name = new Argument<string>("plan or build") { Description = "A plan by its file without .yaml, or a build by its folder's name." };
+        var name = new Argument<string>("plan or build") { Description = "A plan (its file name without .yaml) or a build (its folder's name)." };
         var (folder, format, today, whatIf) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: false), new WhatIf());
         var command = new ExampledCommand(
-            "estimate", "How long will it take, and when will it be done? Hours and dates, with their ranges.", "journal estimate bench-shaper --hours-a-week 6")
+            "estimate", "How long a build will take and when it will be done: hours and dates, with ranges.", "journal estimate bench-shaper --hours-a-week 6")
         {
             name, folder, format, today,
         };
@@ -44,7 +44,7 @@ internal static class EstimateCommand
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
         if (EstimateSubjects.TellErrors(name, folder, reading, terminal))
         {
-            terminal.Complain($"There is no estimate of {name} until that is mended.");
+            terminal.Complain($"There is no estimate for {name} until that is corrected.");
             return ExitStatus.Flawed;
         }
 

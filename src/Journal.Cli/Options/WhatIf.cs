@@ -11,21 +11,21 @@ internal sealed class WhatIf
 {
     private readonly Option<decimal?> hoursAWeek = new("--hours-a-week")
     {
-        Description = "What if you had so many hours a week? Left out: the plan's, else those of your own weeks.",
+        Description = "What if: so many hours a week. Default: the plan's, else as in your own weeks.",
         HelpName = "hours",
         CustomParser = ReadHours,
     };
 
     private readonly Option<DateOnly?> start = new("--start")
     {
-        Description = "What if you began on this day, such as 2026-11-07? Left out: the plan's, else today.",
+        Description = "What if: start on this day, such as 2026-11-07. Default: the plan's, else today.",
         HelpName = "date",
         CustomParser = ReadDate,
     };
 
     private readonly Option<string[]> without = new("--without")
     {
-        Description = "What if you left this part out, or bought it in? Can be given several times.",
+        Description = "What if: leave out this part, or buy it in; repeat the option for each.",
         HelpName = "part",
         Arity = ArgumentArity.OneOrMore,
         AllowMultipleArgumentsPerToken = false,
@@ -33,7 +33,7 @@ internal sealed class WhatIf
 
     private readonly Option<string[]> twice = new("--twice")
     {
-        Description = "What if you had to make this part twice? Can be given several times.",
+        Description = "What if: make this part twice; repeat the option for each.",
         HelpName = "part",
         Arity = ArgumentArity.OneOrMore,
         AllowMultipleArgumentsPerToken = false,
@@ -41,7 +41,7 @@ internal sealed class WhatIf
 
     private readonly Option<int?> seed = new("--seed")
     {
-        Description = "Another seed of chance; the same seed gives the same estimate.",
+        Description = "Another seed for the random draws; the same seed gives the same estimate.",
         HelpName = "number",
         CustomParser = ReadSeed,
     };
@@ -73,7 +73,7 @@ internal sealed class WhatIf
             return hours;
         }
 
-        result.AddError($"`{word}` hours a week cannot be. Write those of a usual week: `--hours-a-week 5.5`.");
+        result.AddError($"`{word}` is not a possible number of hours a week. Give those of a usual week: `--hours-a-week 5.5`.");
         return null;
     }
 
@@ -97,7 +97,7 @@ internal sealed class WhatIf
             return seed;
         }
 
-        result.AddError($"`{word}` is not a seed. Write a whole number: `--seed 7`.");
+        result.AddError($"`{word}` is not a valid seed. Use a whole number: `--seed 7`.");
         return null;
     }
 }

@@ -1,3 +1,4 @@
+using Journal.Core.Wording;
 using Journal.Cli.Wording;
 using Journal.Core.Estimating;
 

@@ -1,3 +1,4 @@
+using Journal.Core.Wording;
 using System.Globalization;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;

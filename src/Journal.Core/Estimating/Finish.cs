@@ -1,5 +1,5 @@
-using Journal.Core.Statistics;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 
@@ -31,7 +31,7 @@ internal sealed record Finish
     {
         var asked = options.Start ?? undertaking.Start ?? options.Today;
         var start = asked < options.Today ? options.Today : asked;
-        List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates are reckoned from {start:yyyy-MM-dd}."] : [];
+        List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates count from {start:yyyy-MM-dd}."] : [];
         if (BenchWeeks.Of(journal, options.Today, options.HoursAWeek ?? undertaking.HoursAWeek) is not { } weeks)
         {
             return new Finish(start) { Remarks = [.. remarks, NoPace(journal, options.Today)] };
@@ -40,8 +40,8 @@ internal sealed record Finish
         if (weeks.Taken < BenchWeeks.Enough)
         {
             remarks.Add(weeks.Taken == 0
-                ? "The dates take every week alike; once the journal is some weeks old they will follow its weeks."
-                : $"The dates rest on {Basis.Count(weeks.Taken, "week")} at the bench: take them lightly.");
+                ? "The dates treat every week alike, until the journal has a few weeks of its own."
+                : $"The dates are based on only {Basis.Count(weeks.Taken, "week")} at the bench: do not rely on them.");
         }
 
         var spent = undertaking.SpentInAll.InHours;
@@ -57,7 +57,7 @@ internal sealed record Finish
     }
 
     private static string NoPace(MakerJournal journal, DateOnly today) => journal.StoodOn(today).Entries.Count == 0
-        ? "Nothing is known of the pace yet: dates want `hours-a-week`."
+        ? "The pace is not known yet. Add `hours-a-week` to get dates."
         : "No work is noted in the last 13 weeks, so nothing is known of the pace: dates want `hours-a-week`.";
 
     private static DateOnly? By(DateOnly[] days, double share) =>

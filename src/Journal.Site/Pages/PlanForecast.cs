@@ -26,7 +26,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
     /// <summary>The guesses for the work on the whole.</summary>
     public required IReadOnlyDictionary<Id<Operation>, Minutes> Whole { get; init; }
 
-    /// <summary>The forecast as the date of the latest entry sees it (DESIGN section 4).</summary>
+    /// <summary>The forecast as the date of the latest entry sees it (docs/figures.md, Today).</summary>
     public static PlanForecast Of(Plan plan, MakerJournal journal)
     {
         var build = journal.BegunAs(plan);

@@ -46,7 +46,7 @@ public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<Bu
     private static ChartView Renamed(SiteFigures figures, SharedViews views, Build build, BuildTimeline timeline, ChartView gathered) => GatheredChart.Draw(
         $"build_{build.Id}_gathered",
         gathered.Title,
-        $"Hours of {build.Title} gathered over the calendar.",
+        $"Total hours of {build.Title} over time.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
         BuildPage.Marks(figures, timeline),
         views.Root);

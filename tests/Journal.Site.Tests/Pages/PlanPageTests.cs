@@ -4,6 +4,7 @@ using Journal.Core.Checking;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
 using Journal.Site.Pages;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Pages;
 
@@ -45,12 +46,12 @@ public sealed class PlanPageTests : IDisposable
 
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P50), Fact(page, "Half under"));
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P80), Fact(page, "8 in 10 under"));
-        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, half the time"));
+        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, even odds"));
         Assert.Equal(Show.Date(estimate.Finish.P80!.Value), Fact(page, "Done by, 8 in 10"));
         Assert.Equal("25 h", Fact(page, "Own guess").Replace('\u202F', ' '));
         Assert.Contains(EstimateWords.Odds(estimate, Show.PlainDate), page.QuerySelector(".gist")!.TextContent, StringComparison.Ordinal);
         var rows = page.QuerySelectorAll(".parts-section tbody tr").Select(row => row.Children.Select(cell => cell.TextContent).ToList()).ToList();
-        Assert.Equal(["Ram", "Screw, 2 off", "The whole"], rows.Select(row => row[0]));
+        Assert.Equal(["Ram", "Screw, 2 off", "Build as a whole"], rows.Select(row => row[0]));
         Assert.Equal(Show.Hours(new Minutes((int)Math.Round(60 * estimate.Parts[0].P90, MidpointRounding.AwayFromZero))), rows[0][4]);
         Assert.Equal(19, page.QuerySelectorAll(".chance-section table")[0].QuerySelectorAll("tbody tr").Length);
         Assert.Equal(19, page.QuerySelectorAll(".chance-section table")[1].QuerySelectorAll("tbody tr").Length);
@@ -228,7 +229,7 @@ public sealed class PlanPageTests : IDisposable
     {
         var site = Path.Combine(root, ".sites", Guid.NewGuid().ToString("N"));
         Directory.CreateDirectory(Path.GetDirectoryName(site)!);
-        Publisher.Publish(new PublishOrder(root, Journal(), site, PublishedOn));
+        Assert.NotNull(SitePublisher.Publish(new PublishOrder(root, site, PublishedOn)).Published);
         return site;
     }
 

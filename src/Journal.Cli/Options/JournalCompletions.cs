@@ -14,6 +14,7 @@ internal static class JournalCompletions
         ["--build"] = (journal, _) => Builds(journal),
         ["--part"] = (journal, build) => [.. Parts(journal, build), "whole"],
         ["--without"] = (journal, _) => journal.Plans.SelectMany(plan => plan.Parts).Select(part => part.Id.Value).Concat(Parts(journal, null)),
+        ["--twice"] = (journal, _) => journal.Plans.SelectMany(plan => plan.Parts).Select(part => part.Id.Value).Concat(Parts(journal, null)),
         ["--operation"] = (journal, _) => Words(journal.Vocabulary.Operations),
         ["--for"] = (journal, _) => Words(journal.Vocabulary.Operations),
         ["--material"] = (journal, _) => Words(journal.Vocabulary.Materials),

@@ -22,7 +22,7 @@ internal static class ReadingsCommand
     private static FigureCommand Of(string? part) => new()
     {
         Name = "readings",
-        Description = "What size it came out: every measured dimension beside the required one, and the mates.",
+        Description = "How sizes came out: each measured dimension beside the required one, and the mates.",
         Example = "journal readings --part head",
         Objection = journal => PartOption.Objection(part, journal),
         Table = (journal, print) => ReadingsTable.Print(journal, Wanted(journal, part), WantedMates(journal, part), print),

@@ -97,7 +97,7 @@ public class WalkTests(DemoSite demo)
         Assert.Equal([NotFound], demo.Site.Pages.Except(seen));
     }
 
-    // DESIGN section 8.
+    // Addresses are permanent: readers and search engines keep them.
     [Fact]
     public void EveryPermanentAddress_Exists()
     {

@@ -25,7 +25,7 @@ public sealed class LexiconTests
     {
         Assert.All(Root.Get("operations").Pairs(), list => Assert.True(VocabularyLoader.Shared.Operations.Has(new(list.Key)), list.Key));
         Assert.All(Root.Get("causes").Pairs(), list => Assert.True(VocabularyLoader.Shared.Causes.Has(new(list.Key)), list.Key));
-        Assert.All(Root.Get("outcomes").Pairs(), list => Assert.True(Words.TryFind<Outcome>(list.Key, out _), list.Key));
+        Assert.All(Root.Get("outcomes").Pairs(), list => Assert.True(EnumNames.TryFind<Outcome>(list.Key, out _), list.Key));
     }
 
     [Fact]

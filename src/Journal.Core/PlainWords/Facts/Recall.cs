@@ -16,7 +16,7 @@ internal sealed class Recall
 
     public Recall(IEnumerable<(string Id, string Text)> texts)
     {
-        var all = texts.Select(text => (text.Id, Stems: TextWords.Stems($"{text.Id.Replace('-', ' ')} {text.Text}").Keys.Where(stem => stem.Length > 2).ToList())).ToList();
+        var all = texts.Select(text => (text.Id, Stems: TextTokens.Stems($"{text.Id.Replace('-', ' ')} {text.Text}").Keys.Where(stem => stem.Length > 2).ToList())).ToList();
         var spread = all.SelectMany(text => text.Stems).GroupBy(stem => stem, StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.Count(), StringComparer.Ordinal);
         foreach (var (id, stems) in all)
         {

@@ -49,7 +49,7 @@ internal sealed class Lexicon
 
         foreach (var (id, words) in root.Get("outcomes").Pairs())
         {
-            Model.Words.TryFind<Outcome>(id, out var outcome);
+            EnumNames.TryFind<Outcome>(id, out var outcome);
             AddAll(words, "words", Outcomes, outcome);
         }
 
@@ -142,7 +142,7 @@ internal sealed class Lexicon
         var things = group.Get("things").Pairs().SelectMany(pair => pair.Value.Items().Select(word => (Word: word.Text(), Operation: new Id<Operation>(pair.Key)))).ToList();
         foreach (var (form, words) in group.Get("verbs").Pairs())
         {
-            Model.Words.TryFind<VerbForm>(form, out var verbForm);
+            EnumNames.TryFind<VerbForm>(form, out var verbForm);
             foreach (var verb in words.Items().Select(word => word.Text()))
             {
                 var objects = Objects.TryGetValue(verb, out var known) ? known : Objects[verb] = new(StringComparer.Ordinal);
@@ -156,7 +156,7 @@ internal sealed class Lexicon
 
     private static class Words
     {
-        public static Cue TryFindCue(string name) => Model.Words.TryFind<Cue>(name, out var cue)
+        public static Cue TryFindCue(string name) => EnumNames.TryFind<Cue>(name, out var cue)
             ? cue
             : throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"shared/plain-words.yaml has a list that nothing reads: {name}."));
     }

@@ -11,6 +11,7 @@ internal static class AllCommands
     [
         StartCommand.Create(terminal),
         WriteCommand.Create(terminal),
+        AmendCommand.Create(terminal),
         JotCommand.Create(terminal),
         StintCommand.Create(terminal),
         GatherCommand.Create(terminal),

@@ -16,7 +16,12 @@ internal static class AllCommands
         StintCommand.Create(terminal),
         GatherCommand.Create(terminal),
         AddCommand.Create(terminal),
+        RenameCommand.Create(terminal),
+        SplitCommand.Create(terminal),
+        MergeCommand.Create(terminal),
         NextCommand.Create(terminal),
+        FindCommand.Create(terminal),
+        ShowCommand.Create(terminal),
         CheckCommand.Create(terminal),
         HoursCommand.Create(terminal),
         TimelineCommand.Create(terminal),
@@ -31,6 +36,7 @@ internal static class AllCommands
         PublishCommand.Create(terminal),
         PreviewCommand.Create(terminal),
         SendCommand.Create(terminal),
+        WordsCommand.Create(terminal),
         CompletionsCommand.Create(terminal),
     ];
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Writing;
@@ -17,6 +18,7 @@ internal static class NextCommand
         Name = "next",
         Description = "Where was I? The next step, the set-up left standing, snags, and lessons for the job.",
         Example = "journal next",
+        By = Narrows.Build,
         Table = NextNote.Print,
         Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),
         Json = Shape,

@@ -12,14 +12,14 @@ internal static class Keys
 
     public static readonly string[] NewWord = ["id", "title"];
 
-    public static readonly string[] NewOperation = [.. NewWord, "kind"];
+    public static readonly string[] NewOperation = [.. NewWord, "kind", "formerly"];
 
     public static readonly string[] Build =
-        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "hours-a-week", "away", "parts", "whole", "mates", "videos"];
+        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "hours-a-week", "away", "parts", "whole", "mates", "videos", "formerly"];
 
     /// <summary>The same in builds and plans, so that a plan's parts list can become a build's as it stands.</summary>
     public static readonly string[] Part =
-        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess", "operations", "like"];
+        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess", "operations", "like", "formerly"];
 
     public static readonly string[] Mate = ["hole", "shaft"];
 
@@ -29,7 +29,7 @@ internal static class Keys
 
     public static readonly string[] ThreePoints = ["low", "likely", "high"];
 
-    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose"];
+    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose", "borrowed-from", "due", "formerly"];
 
     public static readonly string[] Plan = ["title", "start", "hours-a-week", "away", "parts", "whole", "publish"];
 
@@ -46,9 +46,9 @@ internal static class Keys
 
     public static readonly string[] Mistake = ["what", "id", "cause", "lost", "outcome", "pieces", "made-on", "lesson", "repeats", "job"];
 
-    public static readonly string[] MistakesLesson = ["id", "text", "verdict", "better"];
+    public static readonly string[] MistakesLesson = ["id", "text", "verdict", "better", "formerly"];
 
-    public static readonly string[] Lesson = ["id", "text", "verdict", "better", "job"];
+    public static readonly string[] Lesson = ["id", "text", "verdict", "better", "job", "formerly"];
 
     public static readonly string[] Snag = ["id", "text"];
 

@@ -47,6 +47,24 @@ public class ExitStatusTests
         Assert.Equal("1 error in the journal; what it touches is missing here. See `journal check`.\n", answer.Error);
     }
 
+    [Theory]
+    [InlineData("jobs: 4h20")]
+    [InlineData("jobs: []")]
+    [InlineData("jobs: {}")]
+    [InlineData("jobs: [4h20, [2h]]")]
+    [InlineData("jobs:")]
+    public void EachCommand_JobsThatAreNone_AnswersAndPointsToCheck(string jobs)
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-slip.md", $"---\n{jobs}\n---\n");
+
+        foreach (var command in new[] { "check", "hours", "timeline", "lessons", "tooling", "costs", "readings", "settings", "next", "stint begin --part head", "stint end", "jot slip", "write --part head --operation boring --hours 1h" })
+        {
+            var answer = journal.Ask(command.Split(' '));
+
+            Assert.True(answer.Status is 0 or 1, $"{command}: {answer.Status} {answer.Error}");
+        }
+    }
+
     [Fact]
     public void Hours_NamedFolder_PointsToCheckInThatFolder()
     {

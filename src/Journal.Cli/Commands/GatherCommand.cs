@@ -36,7 +36,7 @@ internal static class GatherCommand
         var files = BehindLinks.FilesBelow(from).Where(path => !Path.GetFileName(path).StartsWith('.')).ToList();
         var pictures = files.Where(PictureShelf.IsPicture).Select(path => PictureTimes.Of(path, open.Clock)).ToList();
         var print = new Printout(terminal);
-        var fates = Run(open, pictures, isTrial);
+        var fates = Run(open, pictures, isTrial, terminal);
         Tell(fates, from, isTrial, print);
         if (files.Where(IsPhonePicture).ToList() is { Count: > 0 } phones)
         {
@@ -47,14 +47,14 @@ internal static class GatherCommand
         return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial)
+    private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial, Terminal terminal)
     {
         if (isTrial)
         {
             return Gathering.Run(open.Folder, open.Journal, pictures, isTrial);
         }
 
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         return Gathering.Run(open.Folder, open.Journal, pictures, isTrial);
     }
 

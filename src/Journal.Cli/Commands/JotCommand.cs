@@ -28,7 +28,7 @@ internal static class JotCommand
             throw new UsageException("`journal jot` wants <words> behind it.");
         }
 
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var evening = today ?? open.Clock.Evening(terminal.Now);
         slate.Keep(slate.Slate with { Jots = [.. slate.Slate.Jots, new Jot(terminal.Now.ToUniversalTime(), evening, OneLine(text))] });
         terminal.Complain($"Kept, {open.Clock.Time(terminal.Now)}: {Count.Of(slate.Slate.Jots.Count(jot => jot.Evening == evening), "remark")} for the entry of {Wording.Written.Date(evening)}.");

@@ -64,7 +64,7 @@ internal static class StintCommand
 
     private static int OnSlate(string? named, Terminal terminal, Func<OpenJournal, SlateFile, int> work) => OpenJournal.With(named, terminal, open =>
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         return work(open, slate);
     });
 

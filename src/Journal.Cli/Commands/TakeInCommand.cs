@@ -68,7 +68,7 @@ internal static class TakeInCommand
         try
         {
             // Two at once would take each other's half-done folder away.
-            using var slate = request.DryRun ? null : SlateFile.Take(folder);
+            using var slate = request.DryRun ? null : SlateFile.Take(folder, terminal.Complain);
             return Read(request, journal, build, buildFolder, today, terminal) is { } log ? Take(request, log, build, buildFolder, terminal) : ExitStatus.WrongUse;
         }
         catch (ImportException e)

@@ -224,7 +224,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 
     private string? WriteUpStint(EntryRequest request, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operation);
         if (slate.Slate.Unwritten is null && ended is null)
         {
@@ -246,7 +246,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 
     private string WriteNew(NewJob job, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         pictures.CopyIn();
         return new EveningEntry(open.Folder, build, slate).Write(evening, job, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
     }

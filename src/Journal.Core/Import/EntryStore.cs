@@ -33,8 +33,10 @@ public static class EntryStore
                 DiskFile.Write(Path.Combine(aside, entry.Name), entry.Contents.Span);
             }
 
+            FlushToDisk.All(aside);
             var name = NewName(buildFolder);
             Directory.Move(aside, Path.Combine(buildFolder, name));
+            FlushToDisk.Names(buildFolder);
             return name;
         }
         catch

@@ -53,21 +53,12 @@ public sealed class Lines(string folder)
     private static string Text(IReadOnlyList<(string Key, string? Value)> keys) =>
         string.Concat(keys.Where(pair => pair.Value is not null).Select(pair => $"{pair.Key}: {YamlText.Of(pair.Value!)}\n"));
 
-    private Written Add(string file, Func<Addition, Added> add)
+    private Written Add(string file, Func<Addition, Added> add) => MakersFile.Edit(PathOf(file), text => add(Addition.To(text))) switch
     {
-        if (MakersFile.Read(PathOf(file)) is not { } makers)
-        {
-            return new Written(null, $"{file} cannot be read. `journal check` says why.");
-        }
-
-        if (add(Addition.To(makers.Text)) is not { Text: { } longer })
-        {
-            return new Written(null, $"{file}: {add(Addition.To(makers.Text)).WhyNot}");
-        }
-
-        makers.Write(longer);
-        return new Written(file, "");
-    }
+        null => new Written(null, $"{file} cannot be read. `journal check` says why."),
+        { Text: null } refused => new Written(null, $"{file}: {refused.WhyNot}"),
+        _ => new Written(file, ""),
+    };
 
     private static string Line(IReadOnlyList<(string Key, string? Value)> keys) =>
         YamlText.Map([.. keys.Select(pair => (pair.Key, pair.Value is null ? null : YamlText.Of(pair.Value)))]);

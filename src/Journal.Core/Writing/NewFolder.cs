@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Core.Writing;
 
@@ -28,7 +29,9 @@ internal static class NewFolder
                 stream.Flush(flushToDisk: true);
             }
 
+            FlushToDisk.Names(unfinished);
             Directory.Move(unfinished, Path.Combine(parent, name));
+            FlushToDisk.Names(parent);
         }
         catch
         {

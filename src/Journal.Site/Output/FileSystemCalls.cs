@@ -1,16 +1,13 @@
 using System.Runtime.InteropServices;
-using System.Text;
 using Journal.Core.Writing.Files;
-using Microsoft.Win32.SafeHandles;
 
 namespace Journal.Site.Output;
 
-/// <summary>What the framework does not offer: hard links, swapping two folders in one step, reading a locked file.</summary>
+/// <summary>What the framework does not offer: hard links, and swapping two folders in one step.</summary>
 internal static partial class FileSystemCalls
 {
     private const int CurrentFolder = -100;
     private const uint Exchange = 2;
-    private const int ReadOnly = 0;
 
     /// <summary>Gives a file a second name without copying it; copies where the file system cannot.</summary>
     public static void LinkOrCopy(string from, string to)
@@ -40,35 +37,9 @@ internal static partial class FileSystemCalls
         }
     }
 
-    /// <summary>
-    /// The beginning of a file that another program may have locked, in ASCII; null where it cannot be read. The framework
-    /// asks for a lock of its own even to read.
-    /// </summary>
-    public static string? ReadPastLock(string path, int length)
-    {
-        if (OperatingSystem.IsWindows() || open(path, ReadOnly) is not (>= 0 and var number))
-        {
-            return null;
-        }
-
-        try
-        {
-            using var file = new SafeFileHandle(number, ownsHandle: true);
-            var bytes = new byte[length];
-            return Encoding.ASCII.GetString(bytes, 0, RandomAccess.Read(file, bytes, fileOffset: 0));
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
-    }
-
 #pragma warning disable IDE1006, SYSLIB1096, CA5392 // The names are the system's own.
     [LibraryImport("libc", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int link(string from, string to);
-
-    [LibraryImport("libc", StringMarshalling = StringMarshalling.Utf8)]
-    private static partial int open(string path, int flags);
 
     [LibraryImport("libc", StringMarshalling = StringMarshalling.Utf8)]
     private static partial int renameat2(int oldFolder, string oldPath, int newFolder, string newPath, uint flags);

@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using Journal.Core.Parsing.Files;
+using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Output;
 
@@ -44,7 +46,7 @@ internal sealed class PublishLock : IDisposable
 
                 // The publish before this one may have ended between our opening its file and locking it: then the file
                 // is gone, and a third may have made another of its name.
-                if (File.Exists(path) && (FileSystemCalls.ReadPastLock(path, LongestAccount) ?? mine) == mine)
+                if (File.Exists(path) && (UnixFile.ReadPastLock(path, LongestAccount) ?? mine) == mine)
                 {
                     return new PublishLock(file);
                 }
@@ -65,7 +67,7 @@ internal sealed class PublishLock : IDisposable
         { Exists: false } => false,
         { Length: 0 } => IsPipe(path),
         { Length: > LongestAccount } => true,
-        _ => FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is null,
+        _ => UnixFile.ReadPastLock(path, LongestAccount) is { } text && Account(text) is null,
     };
 
     private static bool IsPipe(string path)
@@ -90,7 +92,7 @@ internal sealed class PublishLock : IDisposable
 
     // Who it says it is: ", process 4711, since 21:04:30"; nothing where that cannot be read.
     private static string Holder(string path) =>
-        FileSystemCalls.ReadPastLock(path, LongestAccount) is { } text && Account(text) is var (process, since)
+        UnixFile.ReadPastLock(path, LongestAccount) is { } text && Account(text) is var (process, since)
             ? string.Create(CultureInfo.InvariantCulture, $": process {process}, since {since.ToLocalTime():HH:mm:ss}")
             : "";
 

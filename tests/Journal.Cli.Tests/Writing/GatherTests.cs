@@ -40,6 +40,38 @@ public class GatherTests
     }
 
     [Fact]
+    public async Task Gather_EntrySavedWhilePicturesAreCopied_KeepsWhatWasSaved()
+    {
+        using var bench = new AtTheBench("Europe/Dublin");
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        var entry = Path.Combine(bench.Disk.Folder, "drill/2025-10-03-head.md");
+        for (var i = 0; i < 40; i++)
+        {
+            Picture(phone, $"IMG_{i}.jpg", (byte)i, $"2025:10:03 21:14:{i:00}");
+        }
+
+        // An editor saves as soon as the first picture lies in the journal, long before the last.
+        var editor = Task.Run(async () =>
+        {
+            while (!Directory.Exists(Path.Combine(bench.Disk.Folder, "drill", "photos")))
+            {
+                await Task.Delay(1);
+            }
+
+            await File.WriteAllTextAsync(entry, await File.ReadAllTextAsync(entry) + "Written meanwhile.\r\n");
+        });
+        var gathered = bench.Ask("gather", phone.Folder);
+        await editor;
+
+        Assert.Equal(0, gathered.Status);
+        var text = await File.ReadAllTextAsync(entry);
+        Assert.EndsWith("Text.\r\nWritten meanwhile.\r\n", text, StringComparison.Ordinal);
+        Assert.Equal(40, text.Split("photos/2025-10-03-2114").Length - 1);
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
     public void Gather_NoTimeInThePicture_TakesThatOfTheFileAndSaysSo()
     {
         using var bench = new AtTheBench();

@@ -105,7 +105,7 @@ public sealed class LinksOnDiskTests
 
         var problems = await Task.Run(journal.Problems).WaitAsync(TimeSpan.FromSeconds(20));
 
-        Assert.Equal(["drill/2025-10-03.md:5:16 picture-broken", "drill/2025-10-04.md:1:1 front-matter-missing"], problems);
+        Assert.Equal(["drill/2025-10-03.md:5:16 picture-broken", "drill/2025-10-04.md:1:1 not-readable", "tools.yaml:1:1 not-readable"], problems);
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Runtime.Versioning;
 using Journal.Core.Writing.Files;
+using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Tests.Writing;
 
@@ -51,6 +52,57 @@ public sealed class SafeFileTests : IDisposable
         SafeFile.Replace(path, "new");
 
         Assert.Equal(("new", mode), (File.ReadAllText(path), File.GetUnixFileMode(path)));
+    }
+
+    [Fact]
+    public void TryReplace_SavedMeanwhile_TouchesNothing()
+    {
+        var path = PathOf("2025-10-03.md");
+        File.WriteAllText(path, "what an editor saved");
+
+        Assert.False(SafeFile.TryReplace(path, "what was read"u8, "what was read, and more"u8));
+        Assert.Equal("what an editor saved", File.ReadAllText(path));
+        Assert.Equal([path], Directory.EnumerateFiles(folder));
+
+        Assert.True(SafeFile.TryReplace(path, "what an editor saved"u8, "what an editor saved, and more"u8));
+        Assert.Equal("what an editor saved, and more", File.ReadAllText(path));
+    }
+
+    [Fact]
+    public void Edit_SavedWhileItAdds_AddsToWhatWasSaved()
+    {
+        var path = PathOf("2025-10-03.md");
+        File.WriteAllText(path, "old");
+        var saves = 0;
+
+        var edited = MakersFile.Edit(path, text =>
+        {
+            if (saves++ < 3)
+            {
+                File.WriteAllText(path, $"{text}, saved");
+            }
+
+            return Added.As($"{text}, added");
+        });
+
+        Assert.Equal("old, saved, saved, saved, added", File.ReadAllText(path));
+        Assert.Equal(File.ReadAllText(path), edited!.Value.Text);
+    }
+
+    [Fact]
+    public void Edit_SavedAgainAndAgain_GivesUpAndLeavesWhatWasSaved()
+    {
+        var path = PathOf("2025-10-03.md");
+        File.WriteAllText(path, "old");
+
+        Assert.Throws<IOException>(() => MakersFile.Edit(path, text =>
+        {
+            File.WriteAllText(path, $"{text}!");
+            return Added.As($"{text}, added");
+        }));
+
+        Assert.StartsWith("old!!", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.DoesNotContain("added", File.ReadAllText(path), StringComparison.Ordinal);
     }
 
     public void Dispose() => Directory.Delete(folder, recursive: true);

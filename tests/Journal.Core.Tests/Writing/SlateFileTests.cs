@@ -62,6 +62,44 @@ public sealed class SlateFileTests : IDisposable
         Assert.Equal((slate.Unwritten, "head", null), (kept.Unwritten, kept.Stint.Part, kept.Stint.Operation));
     }
 
+    [Fact]
+    public async Task Take_HeldByAnother_WaitsAndSaysForWhom()
+    {
+        var told = new List<string>();
+        var held = SlateFile.Take(journal);
+
+        var waiting = Task.Run(() => SlateFile.Take(journal, told.Add));
+        while (told.Count == 0)
+        {
+            await Task.Delay(10);
+        }
+
+        held.Dispose();
+        (await waiting).Dispose();
+
+        var process = OperatingSystem.IsWindows() ? "" : $" (process {Environment.ProcessId})";
+        Assert.Equal([$"Waiting for another command{process}, which is writing to the journal."], told);
+    }
+
+    [Fact]
+    public async Task Peek_APipeInItsPlace_IsToldAndNotWaitedFor()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            return;
+        }
+
+        Directory.CreateDirectory(Path.Combine(journal, SlateFile.Folder));
+        using (var made = System.Diagnostics.Process.Start("mkfifo", Path.Combine(journal, SlateFile.Folder, "slate.json")))
+        {
+            await made.WaitForExitAsync();
+        }
+
+        var refused = await Assert.ThrowsAsync<IOException>(() => Task.Run(() => SlateFile.Peek(journal)).WaitAsync(TimeSpan.FromSeconds(20)));
+
+        Assert.Contains("a pipe, not a file", refused.Message, StringComparison.Ordinal);
+    }
+
     public void Dispose() => Directory.Delete(journal, recursive: true);
 
     private void Write(string text)

@@ -19,7 +19,7 @@ internal static class Additions
     /// <summary>Adds, with the journal in one's hands, and says which file it went into.</summary>
     public static int Write(OpenJournal open, Terminal terminal, Func<Lines, Core.Writing.Entries.Written> write)
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var written = write(new Lines(open.Folder));
         Refuse(written.File is null, written.WhyNot);
         terminal.Out.WriteLine(Path.Combine(open.Folder, written.File!.Replace('/', Path.DirectorySeparatorChar)));

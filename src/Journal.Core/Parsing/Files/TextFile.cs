@@ -22,10 +22,10 @@ internal static class TextFile
         var start = new Place(file, 1, 1);
         try
         {
-            // Pipes and devices have no length; opening one could wait for ever.
             if (new FileInfo(path).Length == 0)
             {
-                return "";
+                // Pipes and devices have no length either; opening one could wait for ever.
+                return UnixFile.IsPipe(path) ? throw new IOException("It is a pipe, not a file.") : "";
             }
 
             using var handle = File.OpenHandle(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);

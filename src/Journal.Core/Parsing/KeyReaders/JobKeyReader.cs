@@ -10,11 +10,14 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
 {
     private static readonly Minutes MostOfAJob = new(600_000);
 
+    private static readonly Job Unsaid = new() { Number = 1, Parts = [], Operations = [new("other")], Time = Minutes.Zero };
+
     private readonly TradeWords words = new(scope);
     private readonly List<Tool> toolsDefined = [];
 
     public IReadOnlyList<Tool> ToolsDefined => toolsDefined;
 
+    /// <summary>One job at least, whatever was written: all that is reckoned of an entry begins with its first job.</summary>
     public IReadOnlyList<Job> ReadAll(Fields fields)
     {
         if (fields["jobs"] is not { } list)
@@ -33,7 +36,7 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
             scope.Log.Add(ProblemTable.NoJobs, list.Place);
         }
 
-        return [.. jobs.Select((job, i) => Read(job, fields, i + 1))];
+        return jobs.Length == 0 ? [Unsaid] : [.. jobs.Select((job, i) => Read(job, fields, i + 1))];
     }
 
     private Job Read(Fields fields, Fields defaults, int number)

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json;
+using Journal.Core.Parsing.Files;
 using Journal.Core.Writing.Files;
 
 namespace Journal.Core.Writing.Bench;
@@ -28,12 +29,13 @@ public sealed class SlateFile : IDisposable
     /// is put right.
     /// </summary>
     /// <param name="journal">The journal's folder.</param>
-    /// <exception cref="IOException">Another command has had it for five seconds.</exception>
-    public static SlateFile Take(string journal)
+    /// <param name="tell">Is told once for whom it waits, if that takes longer than a moment.</param>
+    /// <exception cref="IOException">Another command has had it for a minute.</exception>
+    public static SlateFile Take(string journal, Action<string>? tell = null)
     {
         Directory.CreateDirectory(System.IO.Path.Combine(journal, Folder));
 #pragma warning disable CA2000 // The slate that is returned lets go of it.
-        var hold = Hold(System.IO.Path.Combine(journal, Folder, "writing"));
+        var hold = WritingLock.Take(System.IO.Path.Combine(journal, Folder, "writing"), tell);
 #pragma warning restore CA2000
         try
         {
@@ -60,36 +62,37 @@ public sealed class SlateFile : IDisposable
     }
 
     /// <summary>
-    /// Writes a file of the journal and takes from the slate what went into it, as one step: a crash at any moment
-    /// leaves both as they were, or is settled by the next command.
+    /// Makes a file of the journal and takes from the slate what went into it, as one step: a crash at any moment leaves
+    /// both as they were, or is settled by the next command.
     /// </summary>
     /// <param name="handover">What is written and taken; its digest is worked out here.</param>
-    /// <param name="bytes">The file's new content.</param>
-    /// <param name="isNew">Whether the file must not be there yet.</param>
-    /// <returns>False, with nothing changed, where it had to be new and was not.</returns>
-    public bool Write(Handover handover, byte[] bytes, bool isNew)
-    {
-        var path = System.IO.Path.Combine(journal, handover.File.Replace('/', System.IO.Path.DirectorySeparatorChar));
-        if (isNew && File.Exists(path))
-        {
-            return false;
-        }
+    /// <param name="bytes">The file's content.</param>
+    /// <returns>False, with nothing changed, where there is such a file.</returns>
+    public bool Create(Handover handover, byte[] bytes) =>
+        !File.Exists(PathOf(handover)) && HandOver(handover, bytes, path => SafeFile.TryCreate(path, bytes));
 
+    /// <summary>The same with a file that is there and still holds what was read from it.</summary>
+    /// <param name="handover">What is written and taken; its digest is worked out here.</param>
+    /// <param name="read">What was read from the file.</param>
+    /// <param name="bytes">What shall stand in it.</param>
+    /// <returns>False, with nothing changed, where someone saved the file meanwhile.</returns>
+    public bool Replace(Handover handover, byte[] read, byte[] bytes) =>
+        HandOver(handover, bytes, path => SafeFile.TryReplace(path, read, bytes));
+
+    private bool HandOver(Handover handover, byte[] bytes, Func<string, bool> tryWrite)
+    {
         Keep(Slate with { Handover = handover with { Sha256 = Digest(bytes) } });
-        if (isNew && !SafeFile.TryCreate(path, bytes))
+        if (!tryWrite(PathOf(handover)))
         {
             Keep(Slate with { Handover = null });
             return false;
         }
 
-        if (!isNew)
-        {
-            SafeFile.Replace(path, bytes);
-        }
-
         Settle();
         return true;
     }
+
+    private string PathOf(Handover handover) => System.IO.Path.Combine(journal, handover.File.Replace('/', System.IO.Path.DirectorySeparatorChar));
 
     /// <inheritdoc/>
     public void Dispose() => hold.Dispose();
@@ -101,7 +104,7 @@ public sealed class SlateFile : IDisposable
             return;
         }
 
-        var path = System.IO.Path.Combine(journal, handover.File.Replace('/', System.IO.Path.DirectorySeparatorChar));
+        var path = PathOf(handover);
         var isWritten = File.Exists(path) && Digest(File.ReadAllBytes(path)) == handover.Sha256;
         Keep(isWritten ? After(Slate, handover) : Slate with { Handover = null });
     }
@@ -117,7 +120,7 @@ public sealed class SlateFile : IDisposable
     {
         try
         {
-            var slate = JsonSerializer.Deserialize(File.ReadAllBytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
+            var slate = JsonSerializer.Deserialize(Bytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
             return IsWhole(slate) ? slate : throw new JsonException("something in it is missing, or from another century");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
@@ -130,6 +133,9 @@ public sealed class SlateFile : IDisposable
         }
     }
 
+    private static byte[] Bytes(string path) =>
+        UnixFile.IsPipe(path) ? throw new JsonException("it is a pipe, not a file") : File.ReadAllBytes(path);
+
     // What reads JSON lets null through where nothing may be missing.
     private static bool IsWhole(Slate slate) =>
         slate.Jots.All(jot => jot is { Text: not null } && IsOfOurTime(jot.At))
@@ -140,26 +146,6 @@ public sealed class SlateFile : IDisposable
     private static bool IsWhole(Pause? pause) => pause is not null && IsOfOurTime(pause.From) && (pause.To is not { } to || IsOfOurTime(to));
 
     private static bool IsOfOurTime(DateTimeOffset instant) => instant.Year is > 1900 and < 2200;
-
-    // The system lets go of the file when a program ends, however it ends.
-    private static FileStream Hold(string path)
-    {
-        for (var tries = 0; ; tries++)
-        {
-            try
-            {
-                return new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
-            }
-            catch (IOException) when (tries < 100 && File.Exists(path))
-            {
-                Thread.Sleep(50);
-            }
-            catch (IOException e) when (File.Exists(path))
-            {
-                throw new IOException("Another command is writing to the journal. Let it finish, then try again.", e);
-            }
-        }
-    }
 
     private static string PathIn(string journal) => System.IO.Path.Combine(journal, Folder, "slate.json");
 

@@ -29,12 +29,12 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     {
         foreach (var entry in build.Entries.Where(entry => entry.Date == evening).Reverse())
         {
-            if (MakersFile.Read(PathOf(entry.File)) is { } file
-                && new EntryText(file.Text) is var text
-                && text.Has("jobs")
-                && text.Items("jobs", [job.ToYaml()]).Text is { } longer)
+            var added = Add(
+                entry.File,
+                text => text.Has("jobs") ? text.Items("jobs", [job.ToYaml()]) : Added.Refused("It has one job, in the short form."),
+                text => Takes(entry.File, text.IsWordless ? new StintEntry(entry.File, evening) : null));
+            if (added is { Text: not null })
             {
-                slate.Write(Takes(entry.File, text.IsWordless ? new StintEntry(entry.File, evening) : null), file.Bytes(longer), isNew: false);
                 return entry.File;
             }
         }
@@ -49,38 +49,50 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     /// <summary>Writes up an entry that a stint made: adds what it does not say yet, and touches nothing that it does.</summary>
     public Written WriteUp(StintEntry entry, WriteUp words, DateOnly? jotsOf)
     {
-        if (MakersFile.Read(PathOf(entry.File)) is not { } file)
-        {
-            return new Written(null, $"{entry.File} cannot be read.");
-        }
-
-        var text = new EntryText(file.Text);
-        List<(string, string)> keys = [.. words.Keys()];
+        List<(string Key, string Value)> keys = [.. words.Keys()];
         if (words.Title is not null)
         {
             keys.Insert(0, ("title", YamlText.Of(words.Title)));
         }
 
-        foreach (var added in new Func<EntryText, Added>[]
-        {
-            one => one.Keys(keys),
-            one => words.Mistakes.Count == 0 ? Added.As(one.Text) : one.Items("mistakes", [.. words.Mistakes.Select(YamlText.Of)]),
-            one => words.Photos.Count == 0 ? Added.As(one.Text) : one.Items("photos", [.. words.Photos.Select(photo => photo.ToYaml())]),
-        })
-        {
-            if (added(text) is not { Text: { } longer })
+        IReadOnlyList<(string, string)> leftOut = [];
+        var added = Add(
+            entry.File,
+            text =>
             {
-                return new Written(null, $"{entry.File}: {added(text).WhyNot}");
-            }
+                leftOut = [.. keys.Where(pair => text.Has(pair.Key))];
+                return WithWords(text, keys, words);
+            },
+            _ => new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null));
+        return added switch
+        {
+            null => new Written(null, $"{entry.File} cannot be read."),
+            { Text: null } refused => new Written(null, $"{entry.File}: {refused.WhyNot}"),
+            _ => new Written(entry.File, "") { LeftOut = leftOut },
+        };
+    }
 
-            text = new EntryText(longer);
+    private static Added WithWords(EntryText text, IReadOnlyList<(string Key, string Value)> keys, WriteUp words)
+    {
+        var added = text.Keys(keys);
+        if (added.Text is { } keyed && words.Mistakes.Count > 0)
+        {
+            added = new EntryText(keyed).Items("mistakes", [.. words.Mistakes.Select(YamlText.Of)]);
         }
 
-        IReadOnlyList<(string, string)> leftOut = [.. keys.Where(pair => new EntryText(file.Text).Has(pair.Item1))];
-        text = text.WithLines(NewEntry.Text(words.Remarks));
-        slate.Write(new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null), file.Bytes(text.Text), isNew: false);
-        return new Written(entry.File, "") { LeftOut = leftOut };
+        if (added.Text is { } told && words.Photos.Count > 0)
+        {
+            added = new EntryText(told).Items("photos", [.. words.Photos.Select(photo => photo.ToYaml())]);
+        }
+
+        return added.Text is { } whole ? Added.As(new EntryText(whole).WithLines(NewEntry.Text(words.Remarks)).Text) : added;
     }
+
+    // Adds to an entry and takes from the slate what went into it.
+    private Added? Add(string file, Func<EntryText, Added> add, Func<EntryText, Handover> handover) => MakersFile.Edit(
+        PathOf(file),
+        text => add(new EntryText(text)),
+        (read, longer) => slate.Replace(handover(new EntryText(read.Text)), read.Bytes(read.Text), read.Bytes(longer)));
 
     private string Create(DateOnly evening, NewJob job, string text, Func<string, Handover> handover)
     {
@@ -88,7 +100,7 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
         while (true)
         {
             var name = NewEntry.Name(evening, job, one => taken.Contains(one) || File.Exists(PathOf(InBuild(one))));
-            if (slate.Write(handover(InBuild(name)), Encoding.UTF8.GetBytes(text), isNew: true))
+            if (slate.Create(handover(InBuild(name)), Encoding.UTF8.GetBytes(text)))
             {
                 return InBuild(name);
             }

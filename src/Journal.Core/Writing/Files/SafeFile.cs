@@ -4,7 +4,8 @@ namespace Journal.Core.Writing.Files;
 
 /// <summary>
 /// Writes files so that an end at any moment, by a kill or a power cut, leaves the old file or the new one and never
-/// a piece: a whole new file beside it, forced to the disk, then renamed.
+/// a piece: a whole new file beside it, forced to the disk, then renamed, and the new name forced to the disk as well.
+/// When a call returns, what it wrote outlives a power cut.
 /// </summary>
 public static class SafeFile
 {
@@ -21,16 +22,27 @@ public static class SafeFile
     /// read it stays as it was.
     /// </summary>
     /// <exception cref="UnauthorizedAccessException">The file is write-protected.</exception>
-    public static void Replace(string path, ReadOnlySpan<byte> bytes)
+    public static void Replace(string path, ReadOnlySpan<byte> bytes) => Rename(Beside(path, bytes));
+
+    /// <summary>
+    /// Puts bytes in the place of a file that still holds what was read from it; false, with nothing touched, where someone
+    /// saved it meanwhile. It is looked at once more when all is ready, just before the new file takes its name.
+    /// </summary>
+    /// <param name="path">The file.</param>
+    /// <param name="read">What was read from it.</param>
+    /// <param name="bytes">What shall stand in it.</param>
+    /// <exception cref="UnauthorizedAccessException">The file is write-protected.</exception>
+    public static bool TryReplace(string path, ReadOnlySpan<byte> read, ReadOnlySpan<byte> bytes)
     {
-        var file = BehindLinks.FileOf(path);
-        if (file is { Exists: true, IsReadOnly: true })
+        var (beside, file) = Beside(path, bytes);
+        if (Holds(file, read))
         {
-            throw new UnauthorizedAccessException($"{path} is write-protected.");
+            Rename((beside, file));
+            return true;
         }
 
-        var beside = WriteBeside(file.FullName, bytes, file.Exists && !OperatingSystem.IsWindows() ? file.UnixFileMode : null);
-        File.Move(beside, file.FullName, overwrite: true);
+        File.Delete(beside);
+        return false;
     }
 
     /// <summary>Makes a file that is not there yet; false, with nothing touched, where it is.</summary>
@@ -49,6 +61,7 @@ public static class SafeFile
         {
             // Without leave to overwrite, the system itself refuses a name that was taken in between.
             File.Move(beside, path, overwrite: false);
+            FlushToDisk.Names(FolderOf(path));
             return true;
         }
         catch (IOException) when (File.Exists(path))
@@ -58,10 +71,42 @@ public static class SafeFile
         }
     }
 
+    // The new file beside the one that it shall replace.
+    private static (string Beside, string File) Beside(string path, ReadOnlySpan<byte> bytes)
+    {
+        var file = BehindLinks.FileOf(path);
+        if (file is { Exists: true, IsReadOnly: true })
+        {
+            throw new UnauthorizedAccessException($"{path} is write-protected.");
+        }
+
+        return (WriteBeside(file.FullName, bytes, file.Exists && !OperatingSystem.IsWindows() ? file.UnixFileMode : null), file.FullName);
+    }
+
+    private static void Rename((string Beside, string File) ready)
+    {
+        File.Move(ready.Beside, ready.File, overwrite: true);
+        FlushToDisk.Names(FolderOf(ready.File));
+    }
+
+    private static bool Holds(string path, ReadOnlySpan<byte> bytes)
+    {
+        try
+        {
+            return new FileInfo(path).Length == bytes.Length && File.ReadAllBytes(path).AsSpan().SequenceEqual(bytes);
+        }
+        catch (FileNotFoundException)
+        {
+            return false;
+        }
+    }
+
+    private static string FolderOf(string path) => Path.GetDirectoryName(Path.GetFullPath(path))!;
+
     private static string WriteBeside(string path, ReadOnlySpan<byte> bytes, UnixFileMode? mode = null)
     {
-        var folder = Path.GetDirectoryName(Path.GetFullPath(path))!;
-        Directory.CreateDirectory(folder);
+        var folder = FolderOf(path);
+        MakeFolder(folder);
         var beside = Path.Combine(folder, $".{Path.GetFileName(path)}{Unfinished}");
         try
         {
@@ -81,5 +126,18 @@ public static class SafeFile
             File.Delete(beside);
             throw;
         }
+    }
+
+    // Each new folder's name is forced to the disk too.
+    private static void MakeFolder(string folder)
+    {
+        if (Directory.Exists(folder) || Path.GetDirectoryName(folder) is not { } parent)
+        {
+            return;
+        }
+
+        MakeFolder(parent);
+        Directory.CreateDirectory(folder);
+        FlushToDisk.Names(parent);
     }
 }

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Files;
+using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Pictures;
 
@@ -73,21 +74,24 @@ public static class Gathering
         }
 
         var names = pictures.Select(picture => shelf.NameFor(picture, build)).ToList();
-        var file = MakersFile.Read(Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar)));
-        var added = new EntryText(file?.Text ?? "").Items("photos", [.. names.Select(name => new NewPhoto(name, null).ToYaml())]);
-        if (added.Text is null)
-        {
-            return pictures.Select(picture => new Gathered(picture, Fate.Refused, entry.File, null, added.WhyNot));
-        }
+        var path = Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar));
+        Added WithPictures(string text) => new EntryText(text).Items("photos", [.. names.Select(name => new NewPhoto(name, null).ToYaml())]);
 
-        if (!isTrial)
+        // Copying takes minutes from a phone: the entry is read only afterwards, and what its maker saved meanwhile stays.
+        var added = WithPictures(MakersFile.Read(path)?.Text ?? "");
+        if (added.Text is not null && !isTrial)
         {
             foreach (var (picture, name) in pictures.Zip(names))
             {
                 shelf.Copy(picture, build, name);
             }
 
-            file!.Write(added.Text);
+            added = MakersFile.Edit(path, WithPictures) ?? Added.Refused("It cannot be read any more.");
+        }
+
+        if (added.Text is null)
+        {
+            return pictures.Select(picture => new Gathered(picture, Fate.Refused, entry.File, null, added.WhyNot));
         }
 
         return pictures.Zip(names).Select(pair => new Gathered(pair.First, Fate.Added, entry.File, pair.Second, ""));

@@ -31,6 +31,7 @@ internal static class AllCommands
         ReadingsCommand.Create(terminal),
         SettingsCommand.Create(terminal),
         EstimateCommand.Create(terminal),
+        OrderCommand.Create(terminal),
         BeginCommand.Create(terminal),
         TakeInCommand.Create(terminal),
         PublishCommand.Create(terminal),

@@ -44,7 +44,7 @@ internal static class AmendCommand
         var path = Path.Combine(open.Folder, entry.File.Replace('/', Path.DirectorySeparatorChar));
         if (!asked.IsEmpty)
         {
-            using var slate = SlateFile.Take(open.Folder);
+            using var slate = SlateFile.Take(open.Folder, terminal.Complain);
             var written = new EntryAmendment(open.Folder).Add(entry, asked);
             terminal.Out.WriteLine(written.File is null ? throw new UsageException(written.WhyNot) : path);
         }

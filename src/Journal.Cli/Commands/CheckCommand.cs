@@ -41,7 +41,7 @@ internal static class CheckCommand
                 new CsvTable(["severity", "code", "file", "line", "column", "message", "remedy"], reading.Problems.Select(Row)).WriteTo(terminal.Out);
                 break;
             default:
-                ProblemList.Print(folder, reading, new Printout(terminal));
+                terminal.Show(print => ProblemList.Print(folder, reading, print));
                 break;
         }
 

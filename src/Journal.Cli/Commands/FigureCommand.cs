@@ -119,7 +119,7 @@ internal sealed record FigureCommand
                 Csv(journal).WriteTo(terminal.Out);
                 break;
             default:
-                Table(journal, new Printout(terminal));
+                terminal.Show(print => Table(journal, print));
                 break;
         }
     }

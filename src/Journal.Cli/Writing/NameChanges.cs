@@ -27,7 +27,7 @@ internal sealed class NameChanges
             throw new UsageException(outcome.WhyNot);
         }
 
-        Show(change, new Printout(terminal));
+        terminal.Show(print => Show(change, print));
         terminal.Out.Flush();
         var size = $"{Count.Of(change.LineCount, "line")} in {Count.Of(change.Files.Count, "file")}";
         if (asked.GetValue(dryRun))
@@ -42,14 +42,14 @@ internal sealed class NameChanges
             return ExitStatus.Well;
         }
 
-        Make(open, change);
+        Make(open, change, terminal);
         terminal.Complain($"{size} changed.");
         return ExitStatus.Well;
     });
 
-    private static void Make(OpenJournal open, NameChange change)
+    private static void Make(OpenJournal open, NameChange change, Terminal terminal)
     {
-        using var slate = SlateFile.Take(open.Folder);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         if (UnfinishedChange.Make(open.Folder, change, slate) is { } changed)
         {
             throw new UsageException($"{changed} was changed meanwhile; nothing was done. Give the command again.");

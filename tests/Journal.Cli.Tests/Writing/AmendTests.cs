@@ -183,7 +183,7 @@ public class AmendTests
         var refused = bench.Ask("amend", "--lesson", "Then turn");
 
         Assert.Equal(2, refused.Status);
-        Assert.Contains("the lesson would stand before “Go slower”, which has no id and is known by its number. Give that one an id first: `journal rename lesson drill-2025-10-01-late-2 <id>`.", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("The lesson would stand before “Go slower”, which has no id and is known by its number. Give that one an id first: `journal rename lesson drill-2025-10-01-late-2 <id>`.", refused.Error, StringComparison.Ordinal);
         Assert.Equal(0, bench.Ask("amend", "--mistake", "Too slow", "--lesson", "Go faster").Status);
         Assert.Equal(["Oil first", "Go slower", "Go faster"], JournalReader.Read(bench.Disk.Folder, DateOnly.MaxValue).Journal!.Builds[0].Entries[^1].Lessons.Select(lesson => lesson.Text));
     }

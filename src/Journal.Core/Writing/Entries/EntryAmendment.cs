@@ -16,30 +16,31 @@ public sealed class EntryAmendment(string folder)
     /// <param name="amendment">What to add.</param>
     public Written Add(Entry entry, Amendment amendment)
     {
-        if (MakersFile.Read(Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar))) is not { } file)
+        var added = MakersFile.Edit(Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar)), text => AddTo(new EntryText(text), entry, amendment));
+        return added is not { } done ? new Written(null, $"{entry.File} cannot be read.")
+            : done.Text is null ? new Written(null, $"{entry.File}: {done.WhyNot}")
+            : new Written(entry.File, "");
+    }
+
+    private static Added AddTo(EntryText text, Entry entry, Amendment amendment)
+    {
+        if (WhyRenumbered(entry, amendment, text) is { } why)
         {
-            return new Written(null, $"{entry.File} cannot be read.");
+            return Added.Refused(why);
         }
 
-        if (WhyRenumbered(entry, amendment, new EntryText(file.Text)) is { } why)
-        {
-            return new Written(null, why);
-        }
-
-        var text = new EntryText(file.Text);
         foreach (var step in Steps(amendment))
         {
             var added = step(text);
             if (added.Text is not { } longer)
             {
-                return new Written(null, $"{entry.File}: {added.WhyNot}");
+                return added;
             }
 
             text = new EntryText(longer);
         }
 
-        file.Write(text.Text);
-        return new Written(entry.File, "");
+        return Added.As(text.Text);
     }
 
     private static IEnumerable<Func<EntryText, Added>> Steps(Amendment amendment)
@@ -74,6 +75,6 @@ public sealed class EntryAmendment(string folder)
             _ => null,
         };
         return isMoved is null ? null
-            : $"{entry.File}: the lesson would stand before “{isMoved.Text}”, which has no id and is known by its number. Give that one an id first: `journal rename lesson {isMoved.Id} <id>`.";
+            : $"The lesson would stand before “{isMoved.Text}”, which has no id and is known by its number. Give that one an id first: `journal rename lesson {isMoved.Id} <id>`.";
     }
 }

@@ -104,14 +104,8 @@ public static class UnfinishedChange
             return false;
         }
 
-        var digest = Digest(File.ReadAllBytes(path));
-        if (digest == file.Before)
-        {
-            SafeFile.Replace(path, file.After);
-            return true;
-        }
-
-        return digest == Digest(file.After);
+        var bytes = File.ReadAllBytes(path);
+        return Digest(bytes) == file.Before ? SafeFile.TryReplace(path, bytes, file.After) : bytes.AsSpan().SequenceEqual(file.After);
     }
 
     private static void Move(string from, string to)

@@ -14,8 +14,22 @@ internal static class Basis
         var words = planned.Guess is { } guess
             ? OfGuess(Guessed(part), part.Reguess is not null, SameEverywhere.Exp(outlook.Middle) / guess, maker)
             : OfOperations(planned.Operations, history);
-        return planned.Like is { } like ? $"{words}; like {like.Name}" : words;
+        var alike = planned.Like is { } like ? $"; like {like.Name}" : "";
+        return $"{words}{alike}{(planned.SoFar is { } soFar ? $"; {OfWorkSoFar(soFar, planned.Operations)}" : "")}";
     }
+
+    // `4h spent so far: boring and facing done; reaming and fitting to come`; without planned operations only the time.
+    private static string OfWorkSoFar(WorkSoFar soFar, IReadOnlyList<Id<Operation>> planned)
+    {
+        var spent = $"{new Minutes((int)Math.Round(60 * soFar.Hours))} spent so far";
+        var toCome = planned.Except(soFar.Operations).ToList();
+        return planned.Count == 0 ? spent
+            : $"{spent}: {Listed(soFar.Operations)} done; {(toCome.Count == 0 ? "no other operation planned" : $"{Listed(toCome)} to come")}";
+    }
+
+    private static string Listed(IReadOnlyList<Id<Operation>> operations) => operations.Count == 1
+        ? operations[0].Value
+        : $"{string.Join(", ", operations.SkipLast(1))} and {operations[^1]}";
 
     /// <summary>Of a guess: <c>your guess 12h × 1.31, from 17 parts</c>.</summary>
     public static string OfGuess(string guess, bool isSecond, double ratio, Maker maker)

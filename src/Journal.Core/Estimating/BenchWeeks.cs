@@ -9,8 +9,9 @@ namespace Journal.Core.Estimating;
 /// <param name="Taken">How many of the maker's own weeks they come from.</param>
 internal sealed record BenchWeeks(IReadOnlyList<double> Hours, int Taken)
 {
-    // Two years: what the bench was like before says little about next winter. Our own choice.
-    private const int Longest = 104;
+    // Half a year and a quarter: what the bench was like before says little about next month. Our own choice.
+    private const int Longest = 26;
+    private const int LongestGap = 13;
 
     /// <summary>Fewer of the maker's own weeks than this do not show how they vary.</summary>
     public const int Enough = 4;
@@ -19,20 +20,33 @@ internal sealed record BenchWeeks(IReadOnlyList<double> Hours, int Taken)
     public double HoursAWeek => Hours.Average();
 
     /// <summary>
-    /// The ISO weeks from the first to the last worked; the week of today, not over yet, only where there is no other.
-    /// Hours a week, where given, scale them: the maker's weeks keep their ups and downs. Null where nothing is known.
+    /// The maker's recent weeks (docs/estimating.md, Pace): up to the last whole week before today, idle ones too, back to
+    /// a gap of more than 13 weeks, 26 at most; the week of today, not over yet, only where there is no other. Hours a week,
+    /// where given, scale them: the maker's weeks keep their ups and downs. Null where nothing is known.
     /// </summary>
     public static BenchWeeks? Of(MakerJournal journal, DateOnly today, decimal? hoursAWeek)
     {
-        var worked = Sums.By(journal.StoodOn(today).Entries, entry => IsoWeek.Of(entry.Date), entry => entry.Time)
-            .ToDictionary(week => week.What, week => week.Minutes);
-        List<IsoWeek> over = [.. worked.Keys.Where(week => week != IsoWeek.Of(today))];
-        List<IsoWeek> known = over.Count > 0 ? over : [.. worked.Keys];
-        double[] hours = known.Count == 0 ? []
-            : [.. IsoWeek.Through(known.Min(), known.Max()).TakeLast(Longest).Select(week => worked.GetValueOrDefault(week).InHours)];
-        return hoursAWeek is { } wanted ? Scaled(hours, (double)wanted)
-            : hours.Length == 0 ? null
-            : new(hours, hours.Length);
+        var now = IsoWeek.Of(today).Monday.DayNumber;
+        var worked = Sums.By(journal.StoodOn(today).Entries, entry => (now - IsoWeek.Of(entry.Date).Monday.DayNumber) / 7, entry => entry.Time)
+            .Where(week => week.Minutes > Minutes.Zero)
+            .ToDictionary(week => week.What, week => week.Minutes.InHours);
+        double[] hours = [.. Enumerable.Range(1, Stretch(worked.ContainsKey)).Reverse().Select(back => worked.GetValueOrDefault(back))];
+        double[] known = hours.Length == 0 && worked.TryGetValue(0, out var thisWeek) ? [thisWeek] : hours;
+        return hoursAWeek is { } wanted ? Scaled(known, (double)wanted)
+            : known.Length == 0 ? null
+            : new(known, known.Length);
+    }
+
+    // How many weeks before that of today are recent, given whether so many weeks back there was work.
+    private static int Stretch(Func<int, bool> isWorked)
+    {
+        var first = 0;
+        for (var back = 1; back <= Longest + LongestGap + 1 && back - first <= LongestGap + 1; back++)
+        {
+            first = isWorked(back) ? back : first;
+        }
+
+        return Math.Min(first, Longest);
     }
 
     private static BenchWeeks Scaled(double[] hours, double wanted) => hours.Length < Enough
@@ -51,13 +65,17 @@ internal sealed class BenchCalendar
     private const int Run = 4;
 
     private readonly IReadOnlyList<double> hours;
+    private readonly int[] worked;
     private readonly DateOnly start;
     private readonly IReadOnlyList<DateRange> away;
     private readonly List<DateOnly[]> openDays = [];
 
     /// <summary>Prepares to reckon from a day on.</summary>
-    public BenchCalendar(BenchWeeks weeks, DateOnly start, IReadOnlyList<DateRange> away) =>
+    public BenchCalendar(BenchWeeks weeks, DateOnly start, IReadOnlyList<DateRange> away)
+    {
         (hours, this.start, this.away) = (weeks.Hours, start, away);
+        worked = [.. Enumerable.Range(0, hours.Count).Where(week => hours[week] > 0)];
+    }
 
     /// <summary>The day on which so many hours are done, with weeks drawn by chance; the last day of all for more than a century.</summary>
     public DateOnly DayOf(double work, Luck luck)
@@ -65,7 +83,7 @@ internal sealed class BenchCalendar
         var at = 0;
         for (var week = 0; week < LastWeek; week++)
         {
-            at = week % Run == 0 ? luck.Below(hours.Count) : (at + 1) % hours.Count;
+            at = week % Run == 0 ? FirstOfRun(week, luck) : (at + 1) % hours.Count;
             var days = OpenDays(week);
             var done = hours[at] * days.Length / 7;
             if (done >= work && days.Length > 0)
@@ -79,6 +97,9 @@ internal sealed class BenchCalendar
 
         return DateOnly.MaxValue;
     }
+
+    // Work begins in a week at the bench; later runs begin with any.
+    private int FirstOfRun(int week, Luck luck) => week == 0 ? worked[luck.Below(worked.Length)] : luck.Below(hours.Count);
 
     // The days of the week at the bench; the first week begins with the start.
     private DateOnly[] OpenDays(int week)

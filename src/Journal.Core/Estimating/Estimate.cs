@@ -3,8 +3,7 @@ using Journal.Core.Model;
 namespace Journal.Core.Estimating;
 
 /// <summary>
-/// What the journal's history says a plan, or the rest of a build, will take (DESIGN section 5), in the shape of
-/// DESIGN section 7. Hours are numbers to a thousandth of an hour, minutes are whole.
+/// What the journal's history says a plan, or the rest of a build, will take (docs/estimating.md). Hours are numbers to a thousandth of an hour, minutes are whole.
 /// </summary>
 public sealed record Estimate
 {

@@ -1,3 +1,4 @@
+using Journal.Core.Estimating.Method;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 
@@ -39,6 +40,9 @@ internal sealed record EstimateSubject
     /// <summary>Time spent on each part that was begun, finished ones too.</summary>
     public IReadOnlyDictionary<Id<Part>, Minutes> Spent { get; init; } = new Dictionary<Id<Part>, Minutes>();
 
+    /// <summary>What was done to each part that was begun, finished ones too.</summary>
+    public IReadOnlyDictionary<Id<Part>, WorkSoFar> SoFar { get; init; } = new Dictionary<Id<Part>, WorkSoFar>();
+
     /// <summary>Time spent on the whole, by operation.</summary>
     public IReadOnlyDictionary<Id<Operation>, Minutes> SpentOnWhole { get; init; } = new Dictionary<Id<Operation>, Minutes>();
 
@@ -75,9 +79,18 @@ internal sealed record EstimateSubject
             Away = build.Away,
             Finished = PiecesFinished.Of(build).Finished.Select(finished => finished.Part).ToHashSet(),
             Spent = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes),
+            SoFar = SoFarOf(hours),
             SpentOnWhole = hours.General.Operations.ToDictionary(time => time.What, time => time.Minutes),
         };
     }
+
+    // Cells stand in the order of the entries, their jobs, and the operations as named.
+    private static Dictionary<Id<Part>, WorkSoFar> SoFarOf(BuildHours hours) => hours.Cells
+        .Where(cell => cell.Part is not null)
+        .GroupBy(cell => cell.Part!.Value)
+        .Select(cells => (Part: cells.Key, Time: cells.Sum(cell => cell.Minutes), Operations: cells.Select(cell => cell.Operation).ToList()))
+        .Where(part => part.Time > Minutes.Zero)
+        .ToDictionary(part => part.Part, part => new WorkSoFar(part.Time.InHours, [.. part.Operations.Distinct()], part.Operations[^1]));
 
     /// <summary>The same without some parts; what was spent on them stays spent.</summary>
     public EstimateSubject Without(IReadOnlyList<Id<Part>> parts) => this with { Parts = [.. Parts.Where(part => !parts.Contains(part.Id))] };

@@ -6,6 +6,9 @@ namespace Journal.Core.Estimating;
 /// <summary>When it is done: hours still to come, spread over weeks drawn from the maker's own.</summary>
 internal sealed record Finish
 {
+    // How far the pace of the coming weeks may lie from that of the last, on the scale of logarithms.
+    private const double PaceScale = 0.3;
+
     private Finish(DateOnly start) => Start = start;
 
     /// <summary>The day from which the dates are reckoned.</summary>
@@ -31,7 +34,7 @@ internal sealed record Finish
         List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates are reckoned from {start:yyyy-MM-dd}."] : [];
         if (BenchWeeks.Of(journal, options.Today, options.HoursAWeek ?? undertaking.HoursAWeek) is not { } weeks)
         {
-            return new Finish(start) { Remarks = [.. remarks, "Nothing is known of the pace yet: dates want `hours-a-week`."] };
+            return new Finish(start) { Remarks = [.. remarks, NoPace(journal, options.Today)] };
         }
 
         if (weeks.Taken < BenchWeeks.Enough)
@@ -41,9 +44,8 @@ internal sealed record Finish
                 : $"The dates rest on {Basis.Count(weeks.Taken, "week")} at the bench: take them lightly.");
         }
 
-        var (calendar, luck) = (new BenchCalendar(weeks, start, undertaking.Away), Luck.For(options.Seed, "weeks"));
         var spent = undertaking.SpentInAll.InHours;
-        DateOnly[] days = [.. totals.Select(hours => calendar.DayOf(hours - spent, luck)).Order()];
+        DateOnly[] days = [.. DaysOf([.. totals.Select(hours => hours - spent)], new BenchCalendar(weeks, start, undertaking.Away), options.Seed).Order()];
         return new Finish(start)
         {
             Range = new(By(days, 0.5), By(days, 0.8), By(days, 0.9)),
@@ -51,6 +53,20 @@ internal sealed record Finish
             HoursAWeek = Rounded.Hours(weeks.HoursAWeek),
             Remarks = By(days, 0.9) is null ? [.. remarks, "At this pace it may take more than a century; some dates are left out."] : remarks,
         };
+    }
+
+    private static string NoPace(MakerJournal journal, DateOnly today) => journal.StoodOn(today).Entries.Count == 0
+        ? "Nothing is known of the pace yet: dates want `hours-a-week`."
+        : "No work is noted in the last 13 weeks, so nothing is known of the pace: dates want `hours-a-week`.";
+
+    /// <summary>
+    /// The day of each draw (docs/estimating.md, Hours to dates). Each draw has a stream of its own, so that other hours meet
+    /// the same weeks; and a pace of its own, as the coming season may be busier or quieter than the last.
+    /// </summary>
+    private static IEnumerable<DateOnly> DaysOf(double[] work, BenchCalendar calendar, int seed)
+    {
+        var (weeks, pace) = (Luck.For(seed, "weeks"), Luck.For(seed, "pace"));
+        return work.Select(hours => calendar.DayOf(hours / SameEverywhere.Exp(PaceScale * pace.Normal()), Luck.Of(weeks.Next())));
     }
 
     private static DateOnly? By(DateOnly[] days, double share) =>

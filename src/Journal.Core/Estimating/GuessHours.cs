@@ -8,7 +8,7 @@ internal static class GuessHours
 {
     /// <summary>
     /// The guessed hours for all pieces of a part, null for a guess of nothing. A guess under <c>operations</c> is for one piece
-    /// and grows along the learning curve; every other is for all of them (DESIGN section 3, a plan).
+    /// and grows along the learning curve; every other is for all of them (docs/estimating.md, Guesses).
     /// </summary>
     public static double? HoursFor(this Guess guess, Part part, LearningCurve? curve = null)
     {

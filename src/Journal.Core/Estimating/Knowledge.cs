@@ -40,7 +40,7 @@ internal sealed record Knowledge
     }
 
     /// <summary>A part of the list as the method sees it.</summary>
-    public PlannedPart Planned(Part part, Minutes spent)
+    public PlannedPart Planned(Part part, WorkSoFar? soFar)
     {
         var like = part.Like is { } named ? History.Parts.FirstOrDefault(past => past.Ref == named) : null;
         IReadOnlyList<Id<Operation>> operations = part.Operations.Count > 0 || like is null
@@ -49,7 +49,7 @@ internal sealed record Knowledge
         return new PlannedPart(part.Id.Value, part.CurrentGuess?.HoursFor(part, Maker.Curve), operations, part.Quantity)
         {
             Like = like?.ForMethod(),
-            Spent = spent.InHours,
+            SoFar = soFar,
         };
     }
 }

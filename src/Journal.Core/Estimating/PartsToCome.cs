@@ -20,33 +20,19 @@ internal sealed record PartsToCome(
         EstimateOptions options)
     {
         var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Part.Id));
-        var estimates = open.Zip(hours).ToDictionary(
-            pair => pair.First.Part.Id,
-            pair => Estimated(pair.First, pair.Second, knowledge, undertaking));
+        var estimates = open.ToDictionary(part => part.Part.Id, part => Estimated(part, knowledge));
         return new PartsToCome(
             [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part, undertaking.SpentOn(part.Id)))],
             [.. open.Zip(hours, (part, drawn) => (part.Part.Id.Value, drawn))],
             [.. Draws.Sum(hours, options.Draws).Select(sum => sum + closed.InHours)]);
     }
 
-    // A part not begun is log-normal, exactly; of one begun the draws tell.
-    private static PartEstimate Estimated(OpenPart open, double[] draws, Knowledge knowledge, EstimateSubject undertaking)
+    // What a part still takes is log-normal, exactly: no draws are needed.
+    private static PartEstimate Estimated(OpenPart open, Knowledge knowledge)
     {
-        var (part, outlook, basis) = (open.Part, open.Outlook, open.Basis(knowledge));
-        if (outlook.Spent == 0)
-        {
-            return Guessed(part, new(part.Id.Value, Exact(0.1), Exact(0.5), Exact(0.9), basis));
-        }
+        return Guessed(open.Part, new(open.Part.Id.Value, At(0.1), At(0.5), At(0.9), open.Basis(knowledge)));
 
-        var sorted = Estimator.Sorted(draws);
-        return Guessed(part, new(
-            part.Id.Value,
-            Estimator.At(sorted, 0.1, 0),
-            Estimator.At(sorted, 0.5, 0),
-            Estimator.At(sorted, 0.9, 0),
-            $"{basis}; {undertaking.SpentOn(part.Id)} spent so far"));
-
-        double Exact(double share) => Rounded.Hours(outlook.Quantile(share, knowledge.Luck));
+        double At(double share) => Rounded.Hours(open.Outlook.Quantile(share, knowledge.Luck));
     }
 
     private static PartEstimate Taken(Part part, Minutes time) => Guessed(part, new(
@@ -70,7 +56,7 @@ internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
     public static IReadOnlyList<OpenPart> Of(EstimateSubject undertaking, Knowledge knowledge) =>
     [
         .. from part in undertaking.Open
-           let planned = knowledge.Planned(part, undertaking.SpentOn(part.Id))
+           let planned = knowledge.Planned(part, undertaking.SoFar.GetValueOrDefault(part.Id))
            select new OpenPart(part, planned, knowledge.Maker.OutlookOn(planned)),
     ];
 

@@ -15,7 +15,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
     [
         .. Guessed(undertaking).Select(guess => knowledge.Maker.OutlookOn(new PlannedPart($"whole/{guess.Key}", guess.Value.InHours, [guess.Key])
         {
-            Spent = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key).InHours,
+            SoFar = undertaking.SpentOnWhole.GetValueOrDefault(guess.Key) is { Count: > 0 } spent ? WorkSoFar.OfHours(spent.InHours) : null,
         })),
     ];
 

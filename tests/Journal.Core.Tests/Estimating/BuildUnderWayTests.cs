@@ -42,16 +42,41 @@ public sealed class BuildUnderWayTests
     [Fact]
     public void Of_APartBegun_TakesMoreThanWasSpentOnIt()
     {
+        var part = Estimated(Begun(Underway(finished: 3, hours: 10), "part-9", ("turning", 40))).Parts[9];
+
+        // Guessed at 10 h, four times spent: a tenth of what such a part takes is thought to be left.
+        Assert.True(part.P10 > 40);
+        Assert.InRange(part.P50, 40.8, 41.5);
+        Assert.EndsWith("; 40h spent so far", part.Basis, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Of_APartBegunWithPlannedOperations_NamesWhatIsDoneAndWhatIsToCome()
+    {
         var shop = Underway(finished: 3, hours: 10).Change("shaper", build => build with
         {
-            Entries = [.. build.Entries, .. new Shop().With("shaper", BuildStatus.UnderWay, [], ("2025-12-30", "part-9", "turning", 40, null)).Journal().Builds[0].Entries],
+            Parts = [.. build.Parts.SkipLast(1), Part("part-9", 10, ["boring", "turning", "assembly", "painting"])],
         });
+        var untouched = Estimated(shop);
+        var half = Estimated(Begun(shop, "part-9", ("boring", 2), ("turning", 1), ("boring", 1)));
+        var all = Estimated(Begun(shop, "part-9", ("painting", 1), ("assembly", 3)));
 
-        var part = Estimated(shop).Parts[9];
+        Assert.EndsWith("; 4h spent so far: boring and turning done; assembly and painting to come", half.Parts[9].Basis, StringComparison.Ordinal);
+        Assert.EndsWith("; 8h spent so far: boring, turning, painting and assembly done; no other operation planned", all.Parts[9].Basis, StringComparison.Ordinal);
 
-        Assert.True(part.P10 > 40);
-        Assert.InRange(part.P50, 42, 70);
-        Assert.EndsWith("40h spent so far", part.Basis, StringComparison.Ordinal);
+        // What is still to come shrinks with each operation.
+        Assert.True(all.Parts[9].P50 - 8 < 0.5 * (half.Parts[9].P50 - 4));
+        Assert.True(half.Parts[9].P50 - 4 < 0.8 * untouched.Parts[9].P50);
+    }
+
+    [Fact]
+    public void Of_APartBegunWithoutOperations_TakesThoseOfThePartItIsLike()
+    {
+        var shop = Begun(
+            Underway(finished: 3, hours: 10).Change("shaper", build => build with { Parts = [.. build.Parts.SkipLast(1), Part("part-9", 10, like: "drill/part-0")] }),
+            "part-9", ("turning", 4));
+
+        Assert.EndsWith("; 4h spent so far: turning done; boring to come", Estimated(shop).Parts[9].Basis, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -121,6 +146,15 @@ public sealed class BuildUnderWayTests
         Assert.Equal(EstimateFaultKind.AlreadyFinished, fault.Kind);
         Assert.Contains("it took", fault.Message, StringComparison.Ordinal);
     }
+
+    private static Shop Begun(Shop shop, string part, params (string Operation, double Hours)[] jobs) => shop.Change("shaper", build => build with
+    {
+        Entries =
+        [
+            .. build.Entries,
+            .. new Shop().With("shaper", BuildStatus.UnderWay, [], [.. jobs.Select(job => ("2025-12-30", part, job.Operation, job.Hours, (string?)null))]).Journal().Builds[0].Entries,
+        ],
+    });
 
     private static HourRange Left(double hours) => Estimated(Underway(finished: 5, hours)).Left!;
 

@@ -119,7 +119,7 @@ public sealed class EstimateTests(ITestOutputHelper output)
     {
         var plan = Plan("liner", [.. Enumerable.Range(0, 1000).Select(i => Part($"part-{i}", 2))]);
 
-        var estimate = Estimated(new Shop().WithDrill(17).Journal(), plan);
+        var estimate = Estimated(new Shop().WithDrill(17, from: "2025-09-08").Journal(), plan);
 
         Assert.Equal(1000, estimate.Parts.Count);
         Assert.InRange(estimate.Hours.P50, 2000, 4000);

@@ -115,7 +115,7 @@ public sealed class PiecesOfEstimatesTests
         Assert.Contains(
             "Only 2 finished parts had a guess: too few to show what guesses are worth, so the range is wider.",
             Estimated(new Shop().WithDrill(6, guesses: false).WithDrill(2, "vice", "2025-06-02").Journal(), Ram()).Remarks);
-        Assert.Empty(Estimated(new Shop().WithDrill(6, guesses: false).Journal(), Plan("shaper", Part("bush", operations: ["turning"]))).Remarks);
+        Assert.Empty(Estimated(new Shop().WithDrill(6, from: "2025-11-03", guesses: false).Journal(), Plan("shaper", Part("bush", operations: ["turning"]))).Remarks);
     }
 
     [Fact]
@@ -129,11 +129,20 @@ public sealed class PiecesOfEstimatesTests
     }
 
     [Fact]
+    public void Remarks_NoWorkFor13Weeks_SaysWhyThereAreNoDates()
+    {
+        var estimate = Estimated(new Shop().WithDrill(6).Journal(), Ram());
+
+        Assert.Null(estimate.Finish);
+        Assert.Equal(["No work is noted in the last 13 weeks, so nothing is known of the pace: dates want `hours-a-week`."], estimate.Remarks);
+    }
+
+    [Fact]
     public void Remarks_FewWeeksAtTheBench_AskToTakeDatesLightly()
     {
         Assert.Contains("The dates take every week alike; once the journal is some weeks old they will follow its weeks.", Estimated(new Shop().Journal(), Ram(), 5).Remarks);
-        Assert.Contains("The dates rest on 3 weeks at the bench: take them lightly.", Estimated(new Shop().WithDrill(3).Journal(), Ram()).Remarks);
-        Assert.DoesNotContain(Estimated(new Shop().WithDrill(4).Journal(), Ram()).Remarks, remark => remark.Contains("lightly", StringComparison.Ordinal));
+        Assert.Contains("The dates rest on 3 weeks at the bench: take them lightly.", Estimated(new Shop().WithDrill(3, from: "2025-12-15").Journal(), Ram()).Remarks);
+        Assert.DoesNotContain(Estimated(new Shop().WithDrill(4, from: "2025-12-08").Journal(), Ram()).Remarks, remark => remark.Contains("lightly", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -5,7 +5,7 @@ using static Journal.Core.Statistics.SameEverywhere;
 namespace Journal.Core.Estimating.Method;
 
 /// <summary>
-/// Steps 9 and 10: many possible builds. Each normal number is drawn evenly: the n draws of a part take the n midpoints of
+/// Many possible builds (docs/estimating.md, Draws). Each normal number is drawn evenly: the n draws of a part take the n midpoints of
 /// equal shares of probability, each once, in the part's own random order (Latin hypercube sampling: McKay, Beckman and
 /// Conover, <i>Technometrics</i> 21, 1979). The build's luck is spread just as evenly over the draws that came out short and
 /// those that came out long (after orthogonal arrays: B. Tang, <i>Journal of the American Statistical Association</i> 88,
@@ -21,7 +21,7 @@ internal sealed class Draws
     /// <summary>The hours of each part in each draw.</summary>
     public double[][] Hours { get; }
 
-    /// <summary>Step 10: the sum over the parts in each draw.</summary>
+    /// <summary>The sum over the parts in each draw.</summary>
     public double[] Totals() => Sum(Hours, Shared.Length);
 
     /// <summary>Draws a build so many times.</summary>
@@ -31,21 +31,12 @@ internal sealed class Draws
         double[] normals = [.. shares.Select(StandardNormal.Quantile)];
         int[][] orders = [.. outlooks.Select(outlook => Shuffled(Luck.For(seed, outlook.Name), count))];
         var powers = new PowerTables();
-        double[][] hours = [.. outlooks.Select((outlook, j) => Own(outlook, powers.Of(outlook.Scatter, normals), orders[j]))];
+        double[][] hours = [.. outlooks.Select((outlook, j) => Own(outlook, powers.Of(outlook.ScatterLeft, normals), orders[j]))];
 
         var shared = Spread(Sum(hours, count), [.. normals.Select(z => luck.Middle + (luck.Scale * z))], Luck.For(seed, "the build's own luck"));
         for (var j = 0; j < hours.Length; j++)
         {
-            var outlook = outlooks[j];
-            if (outlook.Spent > 0)
-            {
-                double[] middles = [.. shared.Select(z => outlook.Middle + (outlook.SharedScale * z))];
-                hours[j] = Beyond(outlook.Spent, middles, outlook.Scatter, shares, orders[j]);
-            }
-            else
-            {
-                Multiply(hours[j], powers.Of(outlook.SharedScale, shared));
-            }
+            Finish(hours[j], powers.Of(outlooks[j].SharedScale, shared), outlooks[j].Spent);
         }
 
         return new Draws(shared, hours);
@@ -60,10 +51,10 @@ internal sealed class Draws
     public static double[] About(string name, double[] middles, double scatter, double spent, int seed) =>
         Beyond(spent, middles, scatter, Shares(middles.Length), Shuffled(Luck.For(seed, name), middles.Length));
 
-    // H = exp(middle) · exp(s ε) · exp(σ Z): the powers come from tables, as parts share their scales.
+    // H = spent + exp(middle) · exp(s ε) · exp(σ Z): the powers come from tables, as parts share their scales.
     private static double[] Own(Outlook outlook, double[] powers, int[] order)
     {
-        var middle = Exp(outlook.Middle);
+        var middle = Exp(outlook.MiddleLeft);
         var hours = new double[order.Length];
         for (var draw = 0; draw < hours.Length; draw++)
         {
@@ -73,15 +64,15 @@ internal sealed class Draws
         return hours;
     }
 
-    private static void Multiply(double[] hours, double[] powers)
+    private static void Finish(double[] hours, double[] powers, double spent)
     {
         for (var draw = 0; draw < hours.Length; draw++)
         {
-            hours[draw] *= powers[draw];
+            hours[draw] = spent + (hours[draw] * powers[draw]);
         }
     }
 
-    /// <summary>Step 10 for some of the parts: their sum in each of so many draws.</summary>
+    /// <summary>The sum of some of the parts in each of so many draws.</summary>
     public static double[] Sum(IReadOnlyList<double[]> hours, int count)
     {
         var totals = new double[count];
@@ -96,7 +87,7 @@ internal sealed class Draws
         return totals;
     }
 
-    // What is begun takes more than was spent: ε is drawn from the normal distribution beyond the spent hours.
+    // Work on the whole that is begun takes more than was spent: ε is drawn from the normal distribution beyond the spent hours.
     private static double[] Beyond(double spent, double[] middles, double scatter, double[] shares, int[] order)
     {
         var hours = new double[order.Length];

@@ -12,6 +12,9 @@ internal readonly record struct LearningCurve(double Exponent)
     // Held near none: before any repeat is seen the exponent is 0 ± this (a rate between 93 and 107 %).
     private const double ExponentScale = 0.1;
 
+    // How far parts with several pieces lie from what their operations typically take, on the scale of logarithms.
+    private const double Scatter = 1;
+
     // No steeper than a rate of 70 %, and never getting slower.
     private const double Steepest = -0.51;
 
@@ -47,8 +50,7 @@ internal readonly record struct LearningCurve(double Exponent)
             squares += typical.Recency[i] * pieces * pieces;
         }
 
-        var scatter = MethodConstants.WithoutGuesses.Scatter;
-        var penalty = scatter * scatter / (ExponentScale * ExponentScale);
-        return new(Math.Clamp(products / (squares + penalty), Steepest, 0));
+        const double Penalty = Scatter * Scatter / (ExponentScale * ExponentScale);
+        return new(Math.Clamp(products / (squares + Penalty), Steepest, 0));
     }
 }

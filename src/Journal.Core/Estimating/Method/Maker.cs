@@ -13,6 +13,7 @@ namespace Journal.Core.Estimating.Method;
 internal sealed class Maker
 {
     private readonly References references;
+    private readonly OperationTimes times;
 
     /// <summary>Learns from finished parts in the order of finishing; there may be none.</summary>
     public Maker(IReadOnlyList<PastPart> past)
@@ -24,10 +25,10 @@ internal sealed class Maker
     {
         Past = past;
         Curve = LearningCurve.Of(past);
-        var times = new OperationTimes(past, Curve);
+        times = new OperationTimes(past, Curve);
         references = new References(past, times);
-        WithGuesses = Learn(times, withGuesses, withGuess: true);
-        WithoutGuesses = Learn(times, withoutGuesses, withGuess: false);
+        WithGuesses = Learn(withGuesses, withGuess: true);
+        WithoutGuesses = Learn(withoutGuesses, withGuess: false);
     }
 
     /// <summary>The finished parts in the order of finishing.</summary>
@@ -52,13 +53,19 @@ internal sealed class Maker
     public SharedLuck LuckAfter(IEnumerable<(PlannedPart Part, double Hours)> finished) => SharedLuck.After(
         finished.Select(part => (OutlookOn(part.Part), Ln(part.Hours), HabitFor(part.Part).Constants.ResidualLimit)));
 
-    /// <summary>Step 9 for one part, before chance is drawn.</summary>
+    /// <summary>Middle of a part and Shared luck, for one part, before chance is drawn.</summary>
     public Outlook OutlookOn(PlannedPart part)
     {
         var habit = HabitFor(part);
-        var middle = habit.MiddleOf(references.LogOf(part));
-        return new Outlook(part.Name, middle + TowardsNeighbour(part, habit, middle), habit.SharedScale, habit.Scatter, part.Spent);
+        var plain = habit.MiddleOf(references.LogOf(part));
+        var middle = plain + TowardsNeighbour(part, habit, plain);
+        var outlook = new Outlook(part.Name, middle, habit.SharedScale, habit.Scatter);
+        return part.SoFar is not { } soFar ? outlook : outlook with { Spent = soFar.Hours, ShareLeft = ShareLeft(part, soFar, middle) };
     }
+
+    private double ShareLeft(PlannedPart part, WorkSoFar soFar, double middle) => soFar.Last is { } last && part.Operations.Count > 0
+        ? soFar.ShareLeft(part.Operations, last, times.TypicalLogOf)
+        : soFar.ShareLeft(part.Guess ?? Exp(middle));
 
     // `like` draws the middle towards the named part: its ratio where both had a guess, else its hours for as many pieces.
     // The range stays as wide as it was: nothing measured says that a likeness narrows it.
@@ -77,7 +84,7 @@ internal sealed class Maker
 
     private Habit HabitFor(PlannedPart part) => part.Guess is null ? WithoutGuesses : WithGuesses;
 
-    private Habit Learn(OperationTimes times, MethodConstants constants, bool withGuess)
+    private Habit Learn(MethodConstants constants, bool withGuess)
     {
         int[] which = [.. Enumerable.Range(0, Past.Count).Where(i => !withGuess || Past[i].Guess is not null)];
         return Habit.Of(

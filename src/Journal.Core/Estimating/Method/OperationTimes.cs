@@ -4,7 +4,7 @@ using static Journal.Core.Statistics.SameEverywhere;
 namespace Journal.Core.Estimating.Method;
 
 /// <summary>
-/// Steps 1 and 2: what each operation typically takes on one piece, recent parts counting more,
+/// Recency and Operation times: what each operation typically takes on one piece, recent parts counting more,
 /// and from it what a part's operations take together.
 /// </summary>
 internal sealed class OperationTimes
@@ -32,15 +32,19 @@ internal sealed class OperationTimes
         }
     }
 
-    /// <summary>Step 1, the weights w_i in the order of finishing.</summary>
+    /// <summary>Recency, the weights w_i in the order of finishing.</summary>
     public IReadOnlyList<double> Recency { get; }
 
-    /// <summary>Step 1: w_i = 2^(−(n−i)/40).</summary>
+    /// <summary>Recency: w_i = 2^(−(n−i)/40).</summary>
     public static double[] RecencyOf(int count) =>
         [.. Enumerable.Range(1, count).Select(i => Exp(-Ln(2) * (count - i) / MethodConstants.HalfLife))];
 
+    /// <summary>t_o, an operation's usual log hours on one piece; all operations alike (0) before any part is finished.</summary>
+    public double TypicalLogOf(Id<Operation> operation) =>
+        past.Count == 0 ? 0 : Typical(byOperation.GetValueOrDefault(operation), all);
+
     /// <summary>
-    /// Step 2, Q of a part to come: the sum of what its operations typically take, times its pieces on the learning curve.
+    /// Operation times, Q of a part to come: the sum of what its operations typically take, times its pieces on the learning curve.
     /// A part that names no operation takes what a part takes on average. Null without any finished part.
     /// </summary>
     public double? TypicalOf(IReadOnlyCollection<Id<Operation>> operations, int quantity)
@@ -52,12 +56,12 @@ internal sealed class OperationTimes
 
         var one = operations.Count == 0
             ? Exp(parts.Mean)
-            : operations.Sum(operation => Exp(Typical(byOperation.GetValueOrDefault(operation), all)));
+            : operations.Sum(operation => Exp(TypicalLogOf(operation)));
         return one * curve.Total(quantity);
     }
 
     /// <summary>
-    /// Step 2, Q of the finished part i, leaving its own hours out. The only finished part there is cannot leave itself out.
+    /// Operation times, Q of the finished part i, leaving its own hours out. The only finished part there is cannot leave itself out.
     /// </summary>
     public double TypicalOfPast(int i)
     {
@@ -73,7 +77,7 @@ internal sealed class OperationTimes
         return one * curve.Total(part.Quantity);
     }
 
-    // Step 2: t_o = (Σ w ln h_io + 5 m) / (Σ w + 5), m the weighted mean over all operations of all parts.
+    // Operation times: t_o = (Σ w ln h_io + 5 m) / (Σ w + 5), m the weighted mean over all operations of all parts.
     private static double Typical(Sum operation, Sum everything) =>
         (operation.Logs + (MethodConstants.OperationPrior * everything.Mean)) / (operation.Weight + MethodConstants.OperationPrior);
 

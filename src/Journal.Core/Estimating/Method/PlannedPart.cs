@@ -12,6 +12,6 @@ internal sealed record PlannedPart(string Name, double? Guess, IReadOnlyList<Id<
     /// <summary>The finished part it is like.</summary>
     public PastPart? Like { get; init; }
 
-    /// <summary>Hours already spent on it; the part will take more than that.</summary>
-    public double Spent { get; init; }
+    /// <summary>What was done to it so far; null while it is not begun.</summary>
+    public WorkSoFar? SoFar { get; init; }
 }

@@ -3,7 +3,7 @@ using static Journal.Core.Statistics.SameEverywhere;
 
 namespace Journal.Core.Estimating.Method;
 
-/// <summary>Step 3: what a part is measured against, from its guess and its operations, or from its operations alone.</summary>
+/// <summary>Reference: what a part is measured against, from its guess and its operations, or from its operations alone.</summary>
 internal sealed class References
 {
     private readonly IReadOnlyList<PastPart> past;

@@ -63,9 +63,10 @@ public static class Publisher
         var (photos, problems) = PublishPhotos(order, site, cancellation);
         var figures = new SiteFigures(order.Journal, order.Today, photos);
         var pages = PageList.Of(figures).ToList();
-        WritePages(pages, new TemplateEngine(templates), site, order.Ledger, cancellation);
-        WriteFeeds(figures, pages, site, order.Ledger);
-        var index = WriteFindIndex(figures, site);
+        WritePages(pages, new TemplateEngine(templates), site, cancellation);
+        WriteFeeds(figures, pages, site);
+        var index = FindIndex.Of(FindableThings.Of(figures), site.Write);
+        site.Write(FindIndex.Address, index.Script());
         foreach (var (path, bytes) in templates.Plain)
         {
             site.Write(path, bytes);
@@ -79,7 +80,7 @@ public static class Publisher
         var journal = order.Journal;
         var published = new Published(
             journal.Builds.Count, figures.ShownEntries.Count, pages.Count, photos.Values.Distinct().Count(), site.Count, site.Changed, Published.FrontPageIn(order.To), problems);
-        order.Ledger?.Keep(record, order, figures, index, published, to);
+        order.Ledger?.Keep(record, order, published, to);
         return published;
     }
 
@@ -94,19 +95,14 @@ public static class Publisher
         return stage.Publish(shown, cancellation);
     }
 
-    private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, PublishLedger? ledger, CancellationToken cancellation)
+    private static void WritePages(List<PageOrder> pages, TemplateEngine engine, SiteFolder site, CancellationToken cancellation)
     {
         var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
         Parallel.ForEach(pages, new ParallelOptions { CancellationToken = cancellation }, (page, loop) =>
         {
             try
             {
-                var model = page.Model();
-                engine.Fill(page.Template, model, text =>
-                {
-                    site.Write(page.Address, text);
-                    ledger?.Note(page.Address, text, model);
-                });
+                engine.Fill(page.Template, page.Model(), text => site.Write(page.Address, text));
             }
             catch (Exception e) when (e is TemplateException or PublishingException or IOException or UnauthorizedAccessException)
             {
@@ -121,20 +117,11 @@ public static class Publisher
         }
     }
 
-    private static FindIndex WriteFindIndex(SiteFigures figures, SiteFolder site)
-    {
-        var index = FindIndex.Of(FindableThings.Of(figures), site.Write);
-        site.Write(FindIndex.Address, index.Script());
-        return index;
-    }
-
-    private static void WriteFeeds(SiteFigures figures, List<PageOrder> pages, SiteFolder site, PublishLedger? ledger)
+    private static void WriteFeeds(SiteFigures figures, List<PageOrder> pages, SiteFolder site)
     {
         var entries = FeedEntry.Latest(figures);
-        var (atom, json) = (AtomFeed.Of(figures, entries), JsonFeed.Of(figures, entries));
-        site.Write(Addresses.AtomFeed, atom);
-        site.Write(Addresses.JsonFeed, json);
-        ledger?.Note(entries, atom, json);
+        site.Write(Addresses.AtomFeed, AtomFeed.Of(figures, entries));
+        site.Write(Addresses.JsonFeed, JsonFeed.Of(figures, entries));
         foreach (var build in figures.Journal.Builds.Where(build => StoryPage.HasStory(figures, build)))
         {
             site.Write(Addresses.StoryText(build.Id), StoryPage.Text(figures, build));

@@ -3,7 +3,6 @@ using Journal.Core.Parsing.Problems;
 using Journal.Site.Output;
 using Journal.Site.Photos;
 using Journal.Site.Republishing;
-using Journal.Site.Search;
 
 namespace Journal.Site;
 
@@ -38,7 +37,7 @@ public sealed record SiteOutcome(IReadOnlyList<Problem> Problems, Published? Pub
 
 /// <summary>
 /// Reads a journal and publishes it. What the publish before saw is remembered, so that one with nothing changed does
-/// nothing, and one with other words writes only what shows them; the site is the same as one made from nothing.
+/// nothing.
 /// </summary>
 public static class SitePublisher
 {
@@ -83,56 +82,21 @@ public static class SitePublisher
     {
         var site = Destination.RealPath(order.To);
         var file = new RecordFile(cache, site);
-        if (file.Read() is not { } record || !record.Fits(look, Path.GetFullPath(order.Folder), order.Today))
-        {
-            return null;
-        }
-
-        // More than a few changed files: more than words changed, most likely.
-        const int Few = 50;
-        var changed = record.ChangesTo(sources).Take(Few + 1).ToList();
-        if (changed.Count > Few || changed.Any(path => !record.Entries.ContainsKey(path)))
+        if (file.Read() is not { } record || !record.Fits(look, Path.GetFullPath(order.Folder), order.Today) || record.ChangesTo(sources).Any())
         {
             return null;
         }
 
         Destination.Check(order.To, order.Folder);
         using var folder = SiteFolder.Begin(site);
-        if (folder.HasRecovered || FileStamps.OfSite(site) is not { } files || !record.HasUntouched(files) || WordsEdit.Of(record, site, changed) is not { } edit)
-        {
-            return null;
-        }
-
-        var index = changed.Count == 0 ? null : file.ReadIndex(record);
-        if (changed.Count > 0 && index is null)
+        if (folder.HasRecovered || FileStamps.OfSite(site) is not { } files || !record.HasUntouched(files))
         {
             return null;
         }
 
         cancellation.ThrowIfCancellationRequested();
         order.Read?.Invoke(record.Problems);
-        var now = record with { Today = order.Today, Surveyed = begun.Ticks, Sources = sources, Published = record.Published with { FrontPage = Published.FrontPageIn(order.To) } };
-        if (index is not null)
-        {
-            now = Edited(now, edit, index, folder, file, site, cancellation);
-        }
-
         PublishTimes.Note(cache, site, begun);
-        return new SiteOutcome(record.Problems, now.Published);
-    }
-
-    private static PublishRecord Edited(PublishRecord record, WordsEdit edit, FindIndex index, SiteFolder folder, RecordFile file, string site, CancellationToken cancellation)
-    {
-        file.Forget();
-        var entries = edit.Write(folder, index);
-        cancellation.ThrowIfCancellationRequested();
-        folder.Finish();
-        var edited = record with { Entries = entries, Published = record.Published with { Changed = folder.Changed, Files = folder.Count } };
-        if (FileStamps.OfSite(site) is { } files)
-        {
-            file.Write(edited with { Site = files }, index);
-        }
-
-        return edited;
+        return new SiteOutcome(record.Problems, record.Published with { FrontPage = Published.FrontPageIn(order.To) });
     }
 }

@@ -28,15 +28,6 @@ public sealed class LessonStory
     /// <summary>Among these lessons.</summary>
     public static LessonStory Among(IEnumerable<LessonFigure> lessons) => new(new TermSpace([.. lessons.Select(lesson => TextWords.Stems(WordsOf(lesson))), Nothing]));
 
-    /// <summary>As it was before (<see cref="Texts"/>, <see cref="Counted"/>).</summary>
-    public static LessonStory As(int texts, IEnumerable<KeyValuePair<string, int>> counted) => new(new TermSpace(texts, counted));
-
-    /// <summary>How many texts were counted.</summary>
-    public int Texts => space.Texts;
-
-    /// <summary>Of each term of the lessons, how many texts hold it.</summary>
-    public IEnumerable<KeyValuePair<string, int>> Counted => space.Counted;
-
     /// <summary>What a story is sought by: the words of a lesson and its mistake.</summary>
     public static string WordsOf(LessonFigure lesson) => LessonTerms.Words(lesson);
 

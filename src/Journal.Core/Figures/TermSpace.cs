@@ -32,25 +32,6 @@ internal sealed class TermSpace
         }
     }
 
-    /// <summary>A space as it was counted before.</summary>
-    /// <param name="texts">How many texts there were.</param>
-    /// <param name="counted">Of each term, how many of them held it.</param>
-    public TermSpace(int texts, IEnumerable<KeyValuePair<string, int>> counted)
-    {
-        this.texts = texts;
-        foreach (var (term, count) in counted)
-        {
-            numbers[term] = holding.Count;
-            holding.Add(count);
-        }
-    }
-
-    /// <summary>How many texts there are.</summary>
-    public int Texts => texts;
-
-    /// <summary>Of each term, how many texts hold it, in the order in which they came up.</summary>
-    public IEnumerable<KeyValuePair<string, int>> Counted => numbers.OrderBy(term => term.Value).Select(term => KeyValuePair.Create(term.Key, holding[term.Value]));
-
     /// <summary>How many different terms there are.</summary>
     public int Terms => holding.Count;
 

@@ -25,9 +25,6 @@ public sealed record Entry
     /// <summary>The text.</summary>
     public required Body Body { get; init; }
 
-    /// <summary>By which a later reading knows what changed in the file.</summary>
-    public AsWritten Written { get; init; } = new("", "");
-
     /// <summary>What went wrong.</summary>
     public IReadOnlyList<Mistake> Mistakes { get; init => field = value.ToArray(); } = [];
 
@@ -85,11 +82,6 @@ public sealed record Entry
     /// <summary>By its name alone: entries stand in many sets, and their texts are long.</summary>
     public override int GetHashCode() => Ref.GetHashCode();
 }
-
-/// <summary>What is kept of a file as it was written.</summary>
-/// <param name="Keys">A digest of its keys.</param>
-/// <param name="Pictures">The pictures that stand in its text.</param>
-public sealed record AsWritten(string Keys, string Pictures);
 
 /// <summary>An entry of a certain build.</summary>
 public readonly record struct EntryRef(Id<Build> Build, Id<Entry> Entry) : IComparable<EntryRef>

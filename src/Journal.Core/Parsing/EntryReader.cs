@@ -52,7 +52,6 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
             Date = date,
             Jobs = jobs.ReadAll(fields),
             Body = body,
-            Written = EntryFacts.Of(halves, inText),
         };
         var (mistakes, lessons) = new LessonKeyReader(scope, entry).Read(fields);
         var photos = new PhotoFiles(folder, scope).Find(new PhotoKeyReader(scope).ReadAll(fields), inText);

@@ -13,10 +13,7 @@ namespace Journal.Site.Feeds;
 /// <param name="Published">Midnight of the evening's date in UTC: times of day are never published.</param>
 /// <param name="Summary">A sentence.</param>
 /// <param name="Content">The text as HTML.</param>
-/// <param name="Ref">The entry.</param>
-/// <param name="Answers">Where the links and pictures of the text lead from its page.</param>
-internal sealed record FeedEntry(
-    Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, SafeHtml Content, EntryRef Ref, TextAnswers Answers)
+internal sealed record FeedEntry(Uri Id, string Title, string Build, Uri Address, DateTimeOffset Published, string Summary, SafeHtml Content)
 {
     private const int MostEntries = 30;
 
@@ -39,8 +36,6 @@ internal sealed record FeedEntry(
             figures.Journal.Address is { } home ? new Uri(home, address) : new Uri(address, UriKind.Relative),
             new DateTimeOffset(entry.Date.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero),
             Unprintable.Replace(page.Frame.Description),
-            FeedText.Of(page.Prose, figures.Journal.Address?.AbsoluteUri ?? ""),
-            entry.Ref,
-            ((IShowsWords)page).Words[0].Answers);
+            FeedText.Of(page.Prose, figures.Journal.Address?.AbsoluteUri ?? ""));
     }
 }

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Encodings.Web;
-using System.Text.Json;
 using System.Xml;
 using Journal.Site.Templates;
 
@@ -21,21 +20,4 @@ internal static class FeedText
     public static SafeHtml Of(SafeHtml prose, string home) => new(prose.Markup
         .Replace("=\"../../", "=\"" + SafeHtml.Escape(home), StringComparison.Ordinal)
         .Replace(" tabindex=\"0\"", "", StringComparison.Ordinal));
-
-    /// <summary>As it stands in the Atom feed.</summary>
-    public static byte[] InAtom(SafeHtml content)
-    {
-        using var bytes = new MemoryStream();
-        var settings = Xml.Clone();
-        settings.ConformanceLevel = ConformanceLevel.Fragment;
-        using (var writer = XmlWriter.Create(bytes, settings))
-        {
-            writer.WriteString(content.Markup);
-        }
-
-        return bytes.ToArray();
-    }
-
-    /// <summary>As it stands in the JSON Feed.</summary>
-    public static byte[] InJson(SafeHtml content) => JsonEncodedText.Encode(content.Markup, JsonEncoder).EncodedUtf8Bytes.ToArray();
 }

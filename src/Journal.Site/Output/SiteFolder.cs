@@ -115,16 +115,6 @@ internal sealed class SiteFolder : IDisposable
         }
     }
 
-    /// <summary>Keeps every file of the old site that was not written anew, as it is.</summary>
-    /// <param name="gone">Files that the site has no more.</param>
-    public void KeepOthers(IReadOnlyCollection<string> gone)
-    {
-        foreach (var (address, hash) in before.Files.Where(file => !written.ContainsKey(file.Key) && !gone.Contains(file.Key)))
-        {
-            FileSystemCalls.LinkOrCopy(At(target, address), Prepare(address, hash));
-        }
-    }
-
     /// <summary>Puts the new site in the place of the old one.</summary>
     public void Finish()
     {

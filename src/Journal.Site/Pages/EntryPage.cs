@@ -43,12 +43,8 @@ public sealed record EntryPage(
     LinkView? Before,
     LinkView? After,
     IReadOnlyList<PartStepsView> PartSteps,
-    IReadOnlyList<VideoView> Videos) : IShowsWords
+    IReadOnlyList<VideoView> Videos)
 {
-    private List<ShownWords> words = [];
-
-    IReadOnlyList<ShownWords> IShowsWords.Words => words;
-
     internal static EntryPage Of(SiteFigures figures, Build build, Entry entry)
     {
         var views = new SharedViews(figures, Addresses.Of(entry.Ref));
@@ -90,10 +86,7 @@ public sealed record EntryPage(
             before is { } earlier ? figures.Link(earlier) : null,
             after is { } later ? figures.Link(later) : null,
             [.. parts.Select(part => PartStepsView.Of(figures, part, entry)).OfType<PartStepsView>()],
-            VideoView.Of(figures, build, entry))
-        {
-            words = views.Words,
-        };
+            VideoView.Of(figures, build, entry));
     }
 
     internal static TrialView TrialOf(SiteFigures figures, DatedTrial trial)

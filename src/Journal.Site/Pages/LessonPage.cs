@@ -31,12 +31,8 @@ public sealed record LessonPage(
     IReadOnlyList<RepeatView> Forgotten,
     IReadOnlyList<EntryLineView> Heeded,
     IReadOnlyList<EntryLineView> PointingHere,
-    IReadOnlyList<LessonLineView> LikeIt) : IShowsWords
+    IReadOnlyList<LessonLineView> LikeIt)
 {
-    private List<ShownWords> words = [];
-
-    IReadOnlyList<ShownWords> IShowsWords.Words => words;
-
     internal static LessonPage Of(SiteFigures figures, LessonFigure lesson)
     {
         var views = new SharedViews(figures, Addresses.Of(lesson.Id));
@@ -67,10 +63,7 @@ public sealed record LessonPage(
             [.. lesson.Repeated.Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => RepeatOf(figures, views, lesson, repeat))],
             [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(figures.Visibility.Shows).Select(one => views.Line(figures.Entry(one)))],
             [.. figures.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && figures.Visibility.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => views.Line(figures.Entry(one)))],
-            [.. figures.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(figures, similar.Lesson))])
-        {
-            words = views.Words,
-        };
+            [.. figures.Similar.To(lesson.Id).Select(similar => LessonLineView.Of(figures, similar.Lesson))]);
     }
 
     private static List<FactView> FactsOf(SiteFigures figures, LessonFigure lesson)

@@ -177,27 +177,19 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
         [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
 
-    /// <summary>The texts of entries that this page shows.</summary>
-    public List<ShownWords> Words { get; } = [];
-
     /// <summary>An entry's whole text.</summary>
-    public SafeHtml Prose(Entry entry) => Shown(entry, null, html => html.Render(entry.Body));
+    public SafeHtml Prose(Entry entry)
+    {
+        current = entry;
+        return new BodyHtml(this).Render(entry.Body);
+    }
 
     /// <summary>The paragraphs of an entry that tell how its lesson came about; null where none does.</summary>
     public SafeHtml? Story(Entry entry, LessonFigure lesson)
     {
-        var words = LessonStory.WordsOf(lesson);
-        var story = Figures.Story.In(words, entry.Body.Document);
-        return Shown(entry, words, html => story.Count == 0 ? SafeHtml.Empty : html.Render(entry.Body, story)) is { IsEmpty: false } told ? told : null;
-    }
-
-    private SafeHtml Shown(Entry entry, string? about, Func<BodyHtml, SafeHtml> render)
-    {
         current = entry;
-        var targets = new RememberingTargets(this);
-        var html = render(new BodyHtml(targets));
-        Words.Add(new ShownWords(entry.Ref, html, about, targets.Answers(entry.Body)));
-        return html;
+        var story = Figures.Story.In(LessonStory.WordsOf(lesson), entry.Body.Document);
+        return story.Count > 0 && new BodyHtml(this).Render(entry.Body, story) is { IsEmpty: false } told ? told : null;
     }
 
     /// <summary>A lesson to read before a job, with the reason under it.</summary>

@@ -14,20 +14,10 @@ internal sealed class FindIndex
     /// <summary>From so many things on, a word that more than half of them hold tells nothing.</summary>
     private const int EnoughToTell = 40;
 
-    private readonly List<FindRow> rows;
-    private readonly HeldWords words;
+    private readonly IReadOnlyList<Findable> things;
+    private readonly IReadOnlyList<FindPiece> pieces;
 
-    /// <summary>An index as it was made before.</summary>
-    public FindIndex(IEnumerable<FindRow> rows, IReadOnlyList<FindPiece> pieces, HeldWords words) => (this.rows, Pieces, this.words) = ([.. rows], pieces, words);
-
-    /// <summary>The things, by number.</summary>
-    public IReadOnlyList<FindRow> Rows => rows;
-
-    /// <summary>The pieces that the texts lie in.</summary>
-    public IReadOnlyList<FindPiece> Pieces { get; private set; }
-
-    /// <summary>The words of the texts.</summary>
-    public HeldWords Words => words;
+    private FindIndex(IReadOnlyList<Findable> things, IReadOnlyList<FindPiece> pieces) => (this.things, this.pieces) = (things, pieces);
 
     /// <summary>The index of some things.</summary>
     /// <param name="things">What a search can find.</param>
@@ -35,61 +25,7 @@ internal sealed class FindIndex
     public static FindIndex Of(IReadOnlyList<Findable> things, TakeScript write)
     {
         var script = new FindScript();
-        List<FindRow> rows = [.. things.Select(thing => new FindRow(thing.Kind, thing.Title, thing.Address, thing.About, thing.Text.Length, thing.OwnWords))];
-        var pieces = FindPiece.Cut(rows).Select(piece => WriteTexts(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)], script, write)).ToList();
-        return new FindIndex(rows, pieces, HeldWords.Of(things.Select(thing => thing.Text)));
-    }
-
-    /// <summary>Takes other words for those of an entry's text.</summary>
-    /// <param name="changed">The entries' addresses and the new words, on one line.</param>
-    /// <param name="textsOf">The texts of a piece as they were, by its name.</param>
-    /// <param name="write">Is given the script of each piece that is other than before.</param>
-    /// <returns>The addresses of pieces that are no more.</returns>
-    public IReadOnlyList<string> WithWords(IReadOnlyDictionary<string, string> changed, Func<string, IReadOnlyList<string>> textsOf, TakeScript write)
-    {
-        var (before, known) = (Pieces, new Dictionary<int, string>());
-        string TextBefore(int number)
-        {
-            var piece = before.Last(one => one.First <= number);
-            foreach (var (at, text) in textsOf(piece.Name).Index())
-            {
-                known.TryAdd(piece.First + at, text);
-            }
-
-            return known[number];
-        }
-
-        var touched = new HashSet<int>();
-        foreach (var number in Enumerable.Range(0, rows.Count).Where(at => changed.ContainsKey(rows[at].Address)))
-        {
-            var old = TextBefore(number);
-            var (text, ownWords) = Findable.TextOf(changed[rows[number].Address], old[rows[number].OwnWords..]);
-            words.Replace(number, old, text);
-            rows[number] = rows[number] with { Length = text.Length, OwnWords = ownWords };
-            known[number] = text;
-            touched.Add(number);
-        }
-
-        var same = before.ToDictionary(piece => (piece.First, piece.Count));
-        var (pieces, script) = (new List<FindPiece>(), new FindScript());
-        foreach (var cut in FindPiece.Cut(rows))
-        {
-            var numbers = Enumerable.Range(cut.First, cut.Count);
-            pieces.Add(same.TryGetValue((cut.First, cut.Count), out var old) && !numbers.Any(touched.Contains)
-                ? old
-                : WriteTexts(cut, [.. numbers.Select(number => known.TryGetValue(number, out var text) ? text : TextBefore(number))], script, write));
-        }
-
-        Pieces = pieces;
-        return [.. before.Select(piece => piece.Address).Except(pieces.Select(piece => piece.Address))];
-    }
-
-    /// <summary>The texts of a piece, from its script.</summary>
-    public static IReadOnlyList<string> TextsIn(ReadOnlyMemory<byte> script)
-    {
-        var (start, end) = (script.Span.IndexOf((byte)'{'), script.Span.LastIndexOf((byte)'}'));
-        using var json = JsonDocument.Parse(script[start..(end + 1)]);
-        return [.. json.RootElement.GetProperty("texts").EnumerateArray().Select(text => text.GetString()!)];
+        return new FindIndex(things, [.. FindPiece.Cut(things).Select(piece => WriteTexts(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)], script, write))]);
     }
 
     private static FindPiece WriteTexts(FindPiece cut, IReadOnlyList<string> texts, FindScript script, TakeScript write)
@@ -110,22 +46,22 @@ internal sealed class FindIndex
     public byte[] Script()
     {
         // Titles and what stands beside them are in the index as they are, so their words need no postings.
-        var inOrder = words.InOrder;
-        bool IsCommon(List<int> holders) => rows.Count >= EnoughToTell && holders.Count * 2 > rows.Count;
-        var telling = inOrder.Where(word => !IsCommon(word.Holders)).ToList();
-        var postings = new Postings(rows.Count);
+        var words = HeldWords.Of(things.Select(thing => thing.Text));
+        bool IsCommon(List<int> holders) => things.Count >= EnoughToTell && holders.Count * 2 > things.Count;
+        var telling = words.Where(word => !IsCommon(word.Holders)).ToList();
+        var postings = new Postings(things.Count);
         telling.ForEach(word => postings.Add(word.Holders));
         return new FindScript().Write("journalFind.open", json =>
         {
             json.WriteStartObject();
             json.WriteString("accented", FoldedWords.Accented);
             json.WriteString("plain", FoldedWords.Plain);
-            json.WriteString("kinds", string.Concat(rows.Select(row => (int)row.Kind)));
-            WriteStrings(json, "titles", rows.Select(row => row.Title));
-            WriteStrings(json, "addresses", rows.Select(row => row.Address));
-            WriteStrings(json, "abouts", rows.Select(row => row.About));
+            json.WriteString("kinds", string.Concat(things.Select(thing => (int)thing.Kind)));
+            WriteStrings(json, "titles", things.Select(thing => thing.Title));
+            WriteStrings(json, "addresses", things.Select(thing => thing.Address));
+            WriteStrings(json, "abouts", things.Select(thing => thing.About));
             json.WriteStartArray("pieces");
-            foreach (var piece in Pieces)
+            foreach (var piece in pieces)
             {
                 json.WriteStartArray();
                 json.WriteStringValue(piece.Name);
@@ -135,7 +71,7 @@ internal sealed class FindIndex
             }
 
             json.WriteEndArray();
-            json.WriteString("common", string.Join(' ', inOrder.Where(word => IsCommon(word.Holders)).Select(word => word.Word)));
+            json.WriteString("common", string.Join(' ', words.Where(word => IsCommon(word.Holders)).Select(word => word.Word)));
             json.WriteString("words", FrontCoded(telling.Select(word => word.Word)));
             json.WriteString("postings", postings.ToString());
             json.WriteEndObject();

@@ -20,17 +20,14 @@ internal sealed record FindPiece(string Name, int First, int Count, string Stamp
     private const int OneInSoMany = 4;
 
     /// <summary>Its script, from the root of the site.</summary>
-    public string Address => AddressOf(Name);
-
-    /// <summary>The script of a piece, from the root of the site.</summary>
-    public static string AddressOf(string name) => $"find/text-{name}.js";
+    public string Address => $"find/text-{Name}.js";
 
     /// <summary>Where things are cut into pieces: each piece with its first thing and their number, without a stamp.</summary>
-    public static IEnumerable<FindPiece> Cut(IReadOnlyList<FindRow> things)
+    public static IEnumerable<FindPiece> Cut(IReadOnlyList<Findable> things)
     {
         for (var (first, at, length) = (0, 0, 0); at < things.Count; at++)
         {
-            length += things[at].Length;
+            length += things[at].Text.Length;
             if (at == things.Count - 1 || length >= Longest || (length >= Shortest && EndsPiece(things[at].Address)))
             {
                 yield return new FindPiece(Hash(things[first].Address), first, at - first + 1, "");

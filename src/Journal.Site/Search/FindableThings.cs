@@ -90,28 +90,27 @@ internal static class FindableThings
     private static Findable OfEntry(SiteFigures figures, Build build, Entry entry)
     {
         var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(figures.Visibility.Shows);
-        var (text, ownWords) = Findable.TextOf(
+        var text = Sentences(
+        [
             PlainText.Of(entry.Body.Document),
-            Sentences(
-            [
-                entry.Milestone,
-                entry.Story,
-                .. entry.Mistakes.Select(mistake => mistake.What),
-                .. entry.Lessons.Select(lesson => lesson.Text),
-                .. entry.Snags.Select(snag => snag.Text),
-                .. entry.Trials.Select(trial => trial.Result),
-                .. entry.Readings.Select(reading => reading.Feature),
-                .. entry.Photos.Where(figures.Visibility.Shows).Select(photo => photo.Caption ?? photo.Alt),
-                .. entry.Bought.Select(bought => bought.What),
-                entry.Departure,
-                entry.Next,
-                .. entry.Jobs.Select(job => job.Held),
-                .. entry.Jobs.Select(job => job.Datum),
-                string.Join(", ", parts.Select(part => figures.Part(part).Title)),
-                Show.Upper(figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())),
-                TitlesOf(figures, "With", entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools))),
-            ]));
-        return new Findable(FindKind.Entry, entry.Title, Addresses.Of(entry.Ref), $"{build.Title}, {Show.Date(entry.Date)}", text, ownWords);
+            entry.Milestone,
+            entry.Story,
+            .. entry.Mistakes.Select(mistake => mistake.What),
+            .. entry.Lessons.Select(lesson => lesson.Text),
+            .. entry.Snags.Select(snag => snag.Text),
+            .. entry.Trials.Select(trial => trial.Result),
+            .. entry.Readings.Select(reading => reading.Feature),
+            .. entry.Photos.Where(figures.Visibility.Shows).Select(photo => photo.Caption ?? photo.Alt),
+            .. entry.Bought.Select(bought => bought.What),
+            entry.Departure,
+            entry.Next,
+            .. entry.Jobs.Select(job => job.Held),
+            .. entry.Jobs.Select(job => job.Datum),
+            string.Join(", ", parts.Select(part => figures.Part(part).Title)),
+            Show.Upper(figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())),
+            TitlesOf(figures, "With", entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools))),
+        ]);
+        return new Findable(FindKind.Entry, entry.Title, Addresses.Of(entry.Ref), $"{build.Title}, {Show.Date(entry.Date)}", text);
     }
 
     private static string? TitlesOf(SiteFigures figures, string before, IEnumerable<Id<Tool>> tools)

@@ -38,20 +38,6 @@ internal sealed class JournalGenerator(int seed)
         Settle(folder);
     }
 
-    /// <summary>Changes the words of one entry and nothing else.</summary>
-    public static void EditWords(string folder, string words) => Edit(folder, 0, text => text + "\n" + words + "\n");
-
-    /// <summary>Changes the hours of the first job of one entry.</summary>
-    public static void EditHours(string folder, int minutes) =>
-        Edit(folder, 1, text => System.Text.RegularExpressions.Regex.Replace(text, "hours: [0-9hm]+", string.Create(CultureInfo.InvariantCulture, $"hours: {100 + minutes}m")));
-
-    private static void Edit(string folder, int number, Func<string, string> edit)
-    {
-        var entry = Directory.EnumerateFiles(Path.Combine(folder, "build-0"), "*.md").Order(StringComparer.Ordinal).ElementAt(number);
-        File.WriteAllText(entry, edit(File.ReadAllText(entry)));
-        Settle(folder);
-    }
-
     // As if written an hour ago: a publish does not trust the time stamp of a file that is seconds old.
     private static void Settle(string folder)
     {

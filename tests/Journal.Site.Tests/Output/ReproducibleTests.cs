@@ -77,7 +77,7 @@ public sealed class ReproducibleTests
         var idle = Under(OddCulture(), () => Publish("site", Journals.Today.AddDays(3)));
         Publish("clean", Journals.Today.AddDays(40));
 
-        Assert.Equal((false, false, false), (odd.WasRead, plain.WasRead, idle.WasRead));
+        Assert.Equal((true, true, false), (odd.WasRead, plain.WasRead, idle.WasRead));
         Assert.NotEqual(0, odd.Published!.Changed);
         Assert.Equal(new SiteOnDisk(elsewhere.PathOf("clean")).Hashes, new SiteOnDisk(elsewhere.PathOf("site")).Hashes);
     }

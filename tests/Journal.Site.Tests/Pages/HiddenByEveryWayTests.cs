@@ -187,7 +187,7 @@ public sealed class HiddenByEveryWayTests
     [InlineData("See [it](lesson:zz-lesson).")]
     [InlineData("See [it](entry:2025-09-29-zz-entry).")]
     [InlineData("See ![it](photos/../photos/zz-secret.png).")]
-    public void Words_ThatComeToNameWhatIsHidden_AreEditedInWithoutIt(string words)
+    public void Words_ThatComeToNameWhatIsHidden_AreShownWithoutIt(string words)
     {
         using var journal = JournalOnDisk.Small()
             .WithPicture("drill/photos/zz-secret.png", grey: 10)

@@ -71,58 +71,15 @@ public sealed class FindIndexTests
     [Fact]
     public void Pieces_OneEntryMore_LeavesMostPiecesAsTheyWere()
     {
-        List<FindRow> things = [.. Enumerable.Range(0, 400).Select(i => new FindRow(FindKind.Entry, "A", Line($"drill/entry/{i}.html"), "", 900, 0))];
+        var text = new string('a', 900);
+        List<Findable> things = [.. Enumerable.Range(0, 400).Select(i => new Findable(FindKind.Entry, "A", Line($"drill/entry/{i}.html"), "", text))];
         var before = FindPiece.Cut(things).ToList();
-        things.Insert(57, new FindRow(FindKind.Entry, "B", "drill/entry/new.html", "", 900, 0));
+        things.Insert(57, new Findable(FindKind.Entry, "B", "drill/entry/new.html", "", text));
 
         var after = FindPiece.Cut(things).ToList();
 
         Assert.Equal(Enumerable.Range(0, things.Count), after.SelectMany(piece => Enumerable.Range(piece.First, piece.Count)));
         Assert.InRange(after.Select(piece => (piece.Name, piece.Count)).Except(before.Select(piece => (piece.Name, piece.Count))).Count(), 1, 3);
-    }
-
-    [Fact]
-    public void WithWords_SomeTextsChanged_GivesWhatAFreshIndexGives()
-    {
-        var generated = new GeneratedWords(seed: 3);
-        List<Findable> things = [.. Enumerable.Range(0, 300).Select(i => Thing(i, generated.Text(40 + i % 90)))];
-        var scripts = new Dictionary<string, byte[]>();
-        var index = FindIndex.Of(things, (address, script) => scripts[address] = script.ToArray());
-        foreach (var round in Enumerable.Range(0, 12))
-        {
-            var changed = Enumerable.Range(0, 1 + round % 3).Select(i => (round * 97 + i * 31) % 300).Distinct().ToDictionary(at => at, at => round % 4 == 3 ? "" : generated.Text(5 + round * 40) + " zenith");
-            var written = new Dictionary<string, byte[]>();
-            var gone = index.WithWords(
-                changed.ToDictionary(one => things[one.Key].Address, one => one.Value),
-                name => FindIndex.TextsIn(scripts[FindPiece.AddressOf(name)]),
-                (address, script) => written[address] = script.ToArray());
-            foreach (var (at, words) in changed)
-            {
-                things[at] = Thing(at, words);
-            }
-
-            foreach (var address in gone)
-            {
-                scripts.Remove(address);
-            }
-
-            foreach (var (address, script) in written)
-            {
-                scripts[address] = script;
-            }
-
-            var freshScripts = new Dictionary<string, byte[]>();
-            var fresh = FindIndex.Of(things, (address, script) => freshScripts[address] = script.ToArray());
-            Assert.Equal(fresh.Script(), index.Script());
-            Assert.Equal(freshScripts.Keys.Order(), scripts.Keys.Order());
-            Assert.All(freshScripts, one => Assert.Equal(one.Value, scripts[one.Key]));
-        }
-
-        static Findable Thing(int i, string words)
-        {
-            var (text, own) = Findable.TextOf(words, i % 3 == 0 ? "" : $"Part {i}. Milling.");
-            return new Findable(FindKind.Entry, $"Evening {i}", Line($"drill/entry/{i}.html"), "Drill", text, own);
-        }
     }
 
     [Fact]

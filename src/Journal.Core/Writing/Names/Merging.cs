@@ -84,7 +84,7 @@ public sealed class Merging(string folder, MakerJournal journal)
     };
 
     // A line of the crib is never lost: it stays where it is, with a sign before it. A crib in brackets has no such lines.
-    private static IReadOnlyList<Splice>? AsRemark(NamedFile file, SourceNode tool)
+    private static List<Splice>? AsRemark(NamedFile file, SourceNode tool)
     {
         var first = file.Yaml.LastIndexOf('\n', tool.Start) + 1;
         if (!file.Yaml[first..tool.Start].Trim().StartsWith('-'))

@@ -1,8 +1,12 @@
+using System.Buffers;
+
 namespace Journal.Core.Writing.Yaml;
 
 /// <summary>Puts a key into an item of a list, of which everything stays that stands there.</summary>
 internal static class ItemKey
 {
+    private static readonly SearchValues<char> NotInBraces = SearchValues.Create(",[]{}#");
+
     /// <summary>What is to be put in; null where the item is written in a way that takes no key.</summary>
     /// <param name="yaml">The YAML.</param>
     /// <param name="item">The item: a map, or a single value that is the same as a map with one key.</param>
@@ -11,7 +15,7 @@ internal static class ItemKey
     /// <param name="value">Its value, fit to stand in braces.</param>
     public static IReadOnlyList<Splice>? Put(string yaml, SourceNode item, string single, string key, string value) => item switch
     {
-        SourceText { IsPlain: true } text when text.Text.AsSpan().ContainsAny(",[]{}#") || text.Text.Contains(": ", StringComparison.Ordinal) => null,
+        SourceText { IsPlain: true } text when text.Text.AsSpan().ContainsAny(NotInBraces) || text.Text.Contains(": ", StringComparison.Ordinal) => null,
         SourceText text => [Splice.At(text.Start, $"{{{single}: "), Splice.At(text.End, $", {key}: {value}}}")],
         SourceMap { IsInBraces: true, Pairs.Count: > 0 } map => [Splice.At(map.Pairs[^1].Value is { } last && last.End > last.Start ? last.End : map.Pairs[^1].Key.End, $", {key}: {value}")],
         SourceMap { IsInBraces: false } map => [BelowLine(yaml, EndOfFirst(map), Column(yaml, map.Start), $"{key}: {value}")],

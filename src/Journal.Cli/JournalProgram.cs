@@ -40,7 +40,9 @@ internal static class JournalProgram
 #pragma warning restore CA1031
         {
             terminal.Complain($"Could not finish, and the fault is in this program: {e.GetType().Name}: {e.Message}");
-            terminal.Complain("Your files are as they were. Please report it with the command that you gave.");
+            terminal.Complain(FaultReport.Write(e, args) is { } report
+                ? $"Your files are as they were. What a report needs stands in {report}; nothing of your journal is in it."
+                : "Your files are as they were. Please report it with the command that you gave.");
             return ExitStatus.NotFinished;
         }
     }

@@ -26,6 +26,24 @@ public class CsvTests
         Assert.Equal("a,b,c,d\r\n1234.5,2025-10-03,165,\r\n", Write(new CsvTable(["a", "b", "c", "d"], [[1234.5m, new DateOnly(2025, 10, 3), new Minutes(165), null]])));
     }
 
+    // The beginnings that OWASP's page on CSV injection lists, its example of a link, and sizes that begin alike.
+    [Theory]
+    [InlineData("=1+2", "'=1+2")]
+    [InlineData("+1+2", "'+1+2")]
+    [InlineData("-1+2", "'-1+2")]
+    [InlineData("@SUM(1+2)", "'@SUM(1+2)")]
+    [InlineData("\t=1", "'\t=1")]
+    [InlineData("=1+2\";=1+2", "\"'=1+2\"\";=1+2\"")]
+    [InlineData("＝1+2", "'＝1+2")]
+    [InlineData("-0.02", "-0.02")]
+    [InlineData("+0.05/-0", "'+0.05/-0")]
+    [InlineData("\u001b[2Jcleared\u0007", " [2Jcleared ")]
+    [InlineData("C1 too: \u009b31m", "C1 too:  31m")]
+    public void Field_WhatASpreadsheetOrTerminalWouldObey_IsMadeHarmless(string text, string written)
+    {
+        Assert.Equal($"x,y\r\n{written},-1\r\n", Write(new CsvTable(["x", "y"], [[text, -1]])));
+    }
+
     [Fact]
     public void Hours_SmallJournal_HasARowForEachOperationAndAddsUp()
     {

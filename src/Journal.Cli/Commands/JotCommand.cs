@@ -32,6 +32,11 @@ internal static class JotCommand
         var evening = today ?? open.Clock.Evening(terminal.Now);
         slate.Keep(slate.Slate with { Jots = [.. slate.Slate.Jots, new Jot(terminal.Now.ToUniversalTime(), evening, OneLine(text))] });
         terminal.Complain($"Kept, {open.Clock.Time(terminal.Now)}: {Count.Of(slate.Slate.Jots.Count(jot => jot.Evening == evening), "remark")} for the entry of {Wording.Written.Date(evening)}.");
+        if (slate.Slate.Stint is { } running)
+        {
+            terminal.Complain(StintWords.Of(running, open.Journal, open.Clock, terminal.Now));
+        }
+
         return ExitStatus.Well;
     }
 

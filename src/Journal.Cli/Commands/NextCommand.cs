@@ -30,17 +30,19 @@ internal static class NextCommand
             ["what", "id", "text", "entry"],
             Rows(journal).Concat(DueTool.Of(journal, Today(terminal, today, journal)).Select(due => new object?[] { "due", due.Tool.Id, Wording.Written.Date(due.Tool.Due), null }))),
         Json = journal => Shape(journal, DueTool.Of(journal, Today(terminal, today, journal))),
-        Besides = (folder, journal) => Waiting(folder, BenchClock.Of(journal)),
+        Besides = (folder, journal) => AtTheBench(folder, journal, terminal),
     };
 
     private static DateOnly Today(Terminal terminal, DateOnly? said, MakerJournal journal) => said ?? BenchClock.Of(journal).Evening(terminal.Now);
 
-    private static IEnumerable<string> Waiting(string folder, BenchClock clock)
+    // A stint that is running, and remarks that no entry has yet.
+    private static IEnumerable<string> AtTheBench(string folder, MakerJournal journal, Terminal terminal)
     {
         try
         {
-            var slate = SlateFile.Peek(folder);
-            return WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
+            var (slate, clock) = (SlateFile.Peek(folder), BenchClock.Of(journal));
+            var waiting = WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
+            return slate.Stint is { } running ? waiting.Prepend(StintWords.Of(running, journal, clock, terminal.Now)) : waiting;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

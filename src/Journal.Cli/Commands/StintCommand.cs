@@ -38,15 +38,15 @@ internal static class StintCommand
 
     private static ExampledCommand EndCommand(Terminal terminal)
     {
-        var (folder, part, operation) = (InOption.Create(), JobOptions.Part(), JobOptions.Operation());
+        var (folder, part, operation) = (InOption.Create(), JobOptions.Part(), JobOptions.Operations());
         part.Description = "The part, where it became another one than the stint began with.";
-        operation.Description = "The operation, likewise.";
+        operation.Description = "The operation, likewise; once for each.";
         var at = ClockTime.Option("--at", "When you stopped, such as 22:40, if that was earlier.");
         var now = new Option<bool>("--now") { Description = "A stint that was left running overnight: you worked through." };
         var drop = new Option<bool>("--drop") { Description = "Forget the stint; write nothing." };
         var command = new ExampledCommand("end", "End the stint; its job goes into tonight's entry.", "journal stint end --at 22:40") { part, operation, at, now, drop, folder };
         command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) =>
-            End(open, slate, new SaidEnd(asked.GetValue(at), asked.GetValue(now), asked.GetValue(drop)), asked.GetValue(part), asked.GetValue(operation), terminal)));
+            End(open, slate, new SaidEnd(asked.GetValue(at), asked.GetValue(now), asked.GetValue(drop)), asked.GetValue(part), asked.GetValue(operation) ?? [], terminal)));
         return command;
     }
 
@@ -76,17 +76,13 @@ internal static class StintCommand
         }
 
         var build = open.Build(named);
-        var state = BuildStateOf(open, build.Id);
-        var stint = new Stint
-        {
-            Began = terminal.Now.ToUniversalTime(),
-            Build = build.Id.Value,
-            Part = OpenJournal.Part(build, part) ?? (build.Parts.Count == 0 ? null : Usual.Part(build, state)?.Value ?? "whole"),
-            Operation = open.Operation(operation) ?? Usual.Operation(build)?.Value,
-        };
+        var takenPart = OpenJournal.Part(build, part) ?? (build.Parts.Count == 0 ? null : Usual.Part(build, BuildStateOf(open, build.Id))?.Value ?? "whole");
+        var partId = takenPart is null or "whole" ? (Core.Model.Id<Core.Model.Part>?)null : new(takenPart);
+        var takenOperation = open.Operation(operation) ?? Usual.Operation(build, partId)?.Value;
+        var stint = new Stint { Began = terminal.Now.ToUniversalTime(), Build = build.Id.Value, Part = takenPart, Operation = takenOperation };
         slate.Keep(slate.Slate with { Stint = stint });
-        var asLastTime = part is null && operation is null && build.Entries.Count > 0 ? ", as last time" : "";
-        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobWords.Of(new TitleBook(open.Journal), build.Id, stint.Part, stint.Operation)}{asLastTime}.");
+        var asLastTime = part is null && operation is null && Usual.IsAsLastTime(build, partId, takenOperation is null ? null : new(takenOperation)) ? ", as last time" : "";
+        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobWords.Of(new TitleBook(open.Journal), stint)}{asLastTime}.");
         return ExitStatus.Well;
     }
 
@@ -116,14 +112,14 @@ internal static class StintCommand
         return ExitStatus.Well;
     }
 
-    private static int End(OpenJournal open, SlateFile slate, SaidEnd said, string? part, string? operation, Terminal terminal)
+    private static int End(OpenJournal open, SlateFile slate, SaidEnd said, string? part, IReadOnlyList<string> operations, Terminal terminal)
     {
         if (slate.Slate.Stint is null)
         {
             throw new UsageException(Show(open, null, terminal));
         }
 
-        if (new StintEnding(open, slate, terminal).End(said, part, operation) is { } file)
+        if (new StintEnding(open, slate, terminal).End(said, part, operations) is { } file)
         {
             terminal.Out.WriteLine(Path.Combine(open.Folder, file.Replace('/', Path.DirectorySeparatorChar)));
         }
@@ -131,19 +127,8 @@ internal static class StintCommand
         return ExitStatus.Well;
     }
 
-    private static string Show(OpenJournal open, Stint? stint, Terminal terminal)
-    {
-        if (stint is null)
-        {
-            return "No stint is running. `journal stint begin` begins one.";
-        }
-
-        var job = JobWords.Of(new TitleBook(open.Journal), new(stint.Build), stint.Part, stint.Operation);
-        var began = $"{(StintEnding.IsForgotten(stint, open.Clock, terminal.Now) ? $"{Wording.Written.Date(DateOnly.FromDateTime(open.Clock.Local(stint.Began)))} at " : "")}{open.Clock.Time(stint.Began)}";
-        return stint.IsPaused
-            ? $"A stint on {job} began {began} and is paused since {open.Clock.Time(stint.Pauses[^1].From)}: {stint.TimeUntil(terminal.Now)} at the bench."
-            : $"A stint on {job} has been running since {began}: {stint.TimeUntil(terminal.Now)} at the bench.";
-    }
+    private static string Show(OpenJournal open, Stint? stint, Terminal terminal) =>
+        stint is null ? "No stint is running. `journal stint begin` begins one." : StintWords.Of(stint, open.Journal, open.Clock, terminal.Now);
 
     private static BuildState BuildStateOf(OpenJournal open, Core.Model.Id<Core.Model.Build> build) =>
         State.Of(open.Journal).Builds.Single(state => state.Build == build);

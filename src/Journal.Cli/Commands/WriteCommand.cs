@@ -12,7 +12,7 @@ internal static class WriteCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operation());
+        var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operations());
         var hours = new Option<string?>("--hours") { Description = "How long, such as 1h30 or 19:10-20:40. Left out: the stint's time.", HelpName = "time" };
         var tools = Many("--tool", "id", "A tool that was used; once for each.");
         var title = new Option<string?>("--title") { Description = "The entry's title.", HelpName = "words" };
@@ -30,7 +30,7 @@ internal static class WriteCommand
         {
             Build = asked.GetValue(build),
             Part = asked.GetValue(part),
-            Operation = asked.GetValue(operation),
+            Operations = asked.GetValue(operation) ?? [],
             Hours = asked.GetValue(hours),
             Tools = asked.GetResult(tools) is null ? null : asked.GetValue(tools),
             Title = asked.GetValue(title),

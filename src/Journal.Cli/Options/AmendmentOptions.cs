@@ -37,7 +37,7 @@ internal sealed class AmendmentOptions
         var isTaught = Said(mistakes).Length == 1 && Said(lessons).Length == 1;
         return new Amendment
         {
-            Mistakes = [.. Said(mistakes).Select(what => new NewMistake(what, why, time, isTaught ? Said(lessons)[0] : null))],
+            Mistakes = [.. Said(mistakes).Select(what => new NewMistake(what) { Cause = why, Lost = time, Lesson = isTaught ? Said(lessons)[0] : null })],
             Lessons = isTaught ? [] : Said(lessons),
             Readings = [.. Said(readings).Select(words.Reading)],
             Settings = [.. Said(settings).Select(words.Setting)],

@@ -14,7 +14,7 @@ internal static class FormatOption
     {
         var option = new Option<OutputFormat>("--format")
         {
-            Description = "For people (table, the default), spreadsheets (csv) or programs (json).",
+            Description = "For people (table, the default), spreadsheets (csv; a text that begins like a formula gets an apostrophe in front) or programs (json).",
             HelpName = "table|csv|json",
             CustomParser = Read,
             DefaultValueFactory = _ => OutputFormat.Table,

@@ -16,4 +16,13 @@ internal static class JobOptions
 
     /// <summary><c>--operation id</c>.</summary>
     public static Option<string?> Operation() => new("--operation") { Description = "What the hands did, such as boring. Left out: that of last time.", HelpName = "id" };
+
+    /// <summary><c>--operation id</c>, once for each of several.</summary>
+    public static Option<string[]> Operations() => new("--operation")
+    {
+        Description = "What the hands did, such as boring; once for each. Left out: that of last time.",
+        HelpName = "id",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+    };
 }

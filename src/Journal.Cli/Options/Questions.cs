@@ -1,5 +1,4 @@
 using Journal.Cli.Output;
-using Journal.Core.Parsing.Problems;
 
 namespace Journal.Cli.Options;
 
@@ -25,6 +24,14 @@ internal sealed class Questions(Terminal terminal)
         }
     }
 
+    /// <summary>Yes or no.</summary>
+    public bool YesOrNo(string question, bool offered) => Ask(question, offered ? "yes" : "no", line => line.ToLowerInvariant() switch
+    {
+        "yes" or "y" => (true, null),
+        "no" or "n" => (false, null),
+        _ => (false, "Say `yes` or `no`."),
+    });
+
     /// <summary>A line that must mean something; asks again until it does.</summary>
     /// <param name="question">What is asked.</param>
     /// <param name="offered">What Enter accepts; null where something must be said.</param>
@@ -48,28 +55,52 @@ internal sealed class Questions(Terminal terminal)
         }
     }
 
-    /// <summary>One of several words, by its number in the list or by name.</summary>
-    /// <param name="question">What is asked.</param>
-    /// <param name="offered">What Enter accepts.</param>
-    /// <param name="listed">The words shown with numbers; empty where there are too many to show.</param>
-    /// <param name="whatTheyAre">What the words name.</param>
-    /// <param name="find">The word that is meant by another spelling; null where there is none.</param>
-    /// <param name="known">All words, for “did you mean”.</param>
-    public string? Choose(string question, string? offered, IReadOnlyList<string> listed, string whatTheyAre, Func<string, string?> find, IReadOnlyCollection<string> known)
+    /// <summary>The same where Enter says nothing; null then.</summary>
+    public string? Maybe(string question, Func<string, (string? Value, string? Wrong)> read)
     {
-        if (listed.Count > 1)
+        while (Line(question) is { } line)
         {
-            terminal.Complain($"  {string.Join("  ", listed.Select((word, i) => $"{i + 1} {word}"))}");
+            var (value, wrong) = read(line);
+            if (wrong is null)
+            {
+                return value;
+            }
+
+            terminal.Complain(wrong);
         }
 
-        if (offered is null && known.Count == 0)
-        {
-            return null;
-        }
+        return null;
+    }
 
-        return Ask<string?>(question, offered, line =>
-            int.TryParse(line, out var number) && number >= 1 && number <= listed.Count ? (listed[number - 1], null)
-            : find(line) is { } word ? (word, null)
-            : (null, $"There is no `{line}`. {Suggestion.For(line, known, whatTheyAre)}"));
+    /// <summary>One of several words; null where there is nothing to choose from.</summary>
+    /// <param name="question">What is asked.</param>
+    /// <param name="offered">What Enter accepts; null where something must be said.</param>
+    /// <param name="choices">The words.</param>
+    public string? Choose(string question, string? offered, Choices choices)
+    {
+        List(choices);
+        return offered is null && choices.Known.Count == 0 ? null : Ask(question, offered, choices.Meant);
+    }
+
+    /// <summary>One or several of them, parted by commas.</summary>
+    public IReadOnlyList<string> ChooseSome(string question, string? offered, Choices choices)
+    {
+        List(choices);
+        return Ask(question, offered, choices.AllMeant);
+    }
+
+    /// <summary>One of several words, or none: Enter says nothing.</summary>
+    public string? MaybeChoose(string question, Choices choices)
+    {
+        List(choices);
+        return Maybe(question, choices.Meant);
+    }
+
+    private void List(Choices choices)
+    {
+        if (choices.Listed.Count > 1)
+        {
+            terminal.Complain($"  {string.Join("  ", choices.Listed.Select((word, i) => $"{i + 1} {word}"))}");
+        }
     }
 }

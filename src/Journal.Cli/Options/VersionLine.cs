@@ -15,10 +15,10 @@ internal sealed class VersionLine(Terminal terminal) : SynchronousCommandLineAct
         return ExitStatus.Well;
     }
 
+    /// <summary>The version that was built, without the mark of the sources.</summary>
+    public static string Version { get; } =
+        typeof(VersionLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion.Split('+')[0];
+
     /// <summary>Writes the line.</summary>
-    public static void Write(TextWriter output)
-    {
-        var version = typeof(VersionLine).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
-        output.WriteLine($"journal {version.Split('+')[0]}");
-    }
+    public static void Write(TextWriter output) => output.WriteLine($"journal {Version}");
 }

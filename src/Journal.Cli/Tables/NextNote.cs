@@ -13,7 +13,8 @@ internal static class NextNote
     /// <summary>The note for the build that is under way.</summary>
     public static void Print(MakerJournal journal, Printout print)
     {
-        if (State.Of(journal).Current is not { } state)
+        var all = State.Of(journal);
+        if (all.Current is not { } state)
         {
             print.Say(journal.Builds.Count == 0 ? "No builds yet. A folder with a build.yaml begins one." : "Nothing is under way. Every build is finished, planned or laid aside.");
             return;
@@ -21,6 +22,7 @@ internal static class NextNote
 
         var (titles, build) = (new TitleBook(journal), journal.Builds.Single(build => build.Id == state.Build));
         print.Say(titles.Of(state.Build), Ink.Strong);
+        Others(all, titles, print);
         if (build.Entries.Count == 0)
         {
             print.Say("No entries yet: everything is still to come.");
@@ -36,6 +38,16 @@ internal static class NextNote
         Snags(state, print);
         Parts(build, state, titles, print);
         Lessons(build, latest.Jobs[^1], Core.Figures.Lessons.Of(journal), titles, print);
+    }
+
+    // Which build is meant goes by the day it was worked on or begun; the maker may mean another one.
+    private static void Others(State state, TitleBook titles, Printout print)
+    {
+        if (state.UnderWay.Count > 1)
+        {
+            var others = state.UnderWay.Skip(1).Select(one => titles.Of(one.Build) + (one.LastTouched is { } day ? $" ({(one.Latest is null ? "begun" : "last worked on")} {Written.Date(day)})" : ""));
+            print.Say($"Under way too: {string.Join("; ", others)}.");
+        }
     }
 
     private static void Step(BuildState state, Entry latest, Printout print)

@@ -1,6 +1,7 @@
 using Journal.Cli.Output;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Writing.Entries;
 
 namespace Journal.Cli.Tables;
 
@@ -10,11 +11,10 @@ internal static class Reminders
     /// <summary>The reminders; nothing where there are none.</summary>
     /// <param name="journal">The journal.</param>
     /// <param name="build">The build that the job is for.</param>
-    /// <param name="part">The part's id, <c>whole</c>, or null.</param>
-    /// <param name="operation">The operation's id, or null.</param>
+    /// <param name="job">The job.</param>
     /// <param name="remarks">Tonight's remarks, which go into the text.</param>
     /// <param name="print">Where to.</param>
-    public static void Print(MakerJournal journal, Build build, string? part, string? operation, IEnumerable<string> remarks, Printout print)
+    public static void Print(MakerJournal journal, Build build, NewJob job, IEnumerable<string> remarks, Printout print)
     {
         var state = State.Of(journal).Builds.Single(state => state.Build == build.Id);
         if (state.Next is { } next)
@@ -27,7 +27,7 @@ internal static class Reminders
             print.Hang(i == 0 ? "Snags     " : "          ", open.Snag.Text);
         }
 
-        foreach (var (i, read) in LessonsToRead.Of(Lessons.Of(journal).All).For(JobTonight(build, part, operation)).Index())
+        foreach (var (i, read) in LessonsToRead.Of(Lessons.Of(journal).All).For(JobTonight(build, job)).Index())
         {
             print.Hang(i == 0 ? "Lessons   " : "          ", read.Lesson.Lesson.Text + (read.Lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {read.Lesson.MinutesLost})"));
         }
@@ -37,11 +37,12 @@ internal static class Reminders
             print.Hang(i == 0 ? "Jotted    " : "          ", remark);
         }
     }
-    private static JobToCome JobTonight(Build build, string? part, string? operation)
+
+    private static JobToCome JobTonight(Build build, NewJob job)
     {
-        var known = build.Parts.FirstOrDefault(one => one.Id.Value == part);
+        var known = build.Parts.FirstOrDefault(one => one.Id.Value == job.Part);
         return new JobToCome(
-            operation is null ? [] : [new(operation)],
+            [.. job.Operations.Select(operation => new Id<Operation>(operation))],
             known?.Material is { } material ? [material.Family] : [],
             known is null ? [] : [known.Id],
             []);

@@ -7,7 +7,7 @@ internal sealed record EntryRequest
 
     public string? Part { get; init; }
 
-    public string? Operation { get; init; }
+    public IReadOnlyList<string> Operations { get; init; } = [];
 
     public string? Hours { get; init; }
 

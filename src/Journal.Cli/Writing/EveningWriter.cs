@@ -1,9 +1,7 @@
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Tables;
-using Journal.Core.Figures;
+using Journal.Cli.Wording;
 using Journal.Core.Model;
-using Journal.Core.Parsing.Problems;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 
@@ -15,9 +13,10 @@ namespace Journal.Cli.Writing;
 /// </summary>
 internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 {
-    private const int MostListed = 12;
-
     private readonly Questions questions = new(terminal);
+    private readonly TonightsJob jobs = new(open, terminal);
+    private readonly TonightsWords wordsToAsk = new(open, terminal);
+    private readonly TitleBook titles = new(open.Journal);
 
     /// <summary>Writes the entry and prints its path.</summary>
     public int Write(EntryRequest request)
@@ -32,14 +31,49 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             RefuseAnotherJob(request, slate);
         }
 
-        var build = open.Build(request.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null));
+        var build = open.BuildFor(request.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null), terminal);
         var pictures = new EveningPictures(open, build, evening, Folder(request.Photos));
-        var remarks = Remarks(slate, evening);
-        var job = fromStint ? StintJob(request, slate, build, remarks) : Job(request, build, pictures, remarks);
-        var words = Words(request, job, pictures);
-        var status = Finish(fromStint ? WriteUpStint(request, build, words, evening, pictures) : WriteNew(job, build, words, evening, pictures));
+        var file = fromStint ? WriteUpStint(request, slate, build, evening, pictures) : WriteUp(request, slate, build, evening, pictures);
+        var status = Finish(file);
         TellOfRemarks(evening);
         return status;
+    }
+
+    private string? WriteUp(EntryRequest request, Slate slate, Build build, DateOnly evening, EveningPictures pictures)
+    {
+        var (remarks, ofTonight) = (Remarks(slate, evening), new EntriesOf(build, evening));
+        if (request is { Hours: null, Part: null, Operations.Count: 0 } && ofTonight.Last is { } last && terminal.CanAsk && AddsTo(build, last))
+        {
+            return AddTo(last, request, jobs.OfEntry(last, build, remarks), build, evening, pictures);
+        }
+
+        var job = jobs.Of(request, build, pictures, remarks);
+        if (ofTonight.WithJob(job) is { } same)
+        {
+            if (terminal.CanAsk && AddsTo(build, same))
+            {
+                return AddTo(same, request, job, build, evening, pictures);
+            }
+
+            terminal.Complain($"There is an entry of {Wording.Written.Date(evening)} with the same part, operation and hours: {same.File}. This is another one; if it tells of the same work, delete one of them.");
+        }
+
+        var words = wordsToAsk.Of(request, job, into: null, pictures);
+        using var taken = SlateFile.Take(open.Folder, terminal.Complain);
+        pictures.CopyIn();
+        return new EveningEntry(open.Folder, build, taken).Write(evening, job, words with { Remarks = Remarks(taken.Slate, evening) }, evening);
+    }
+
+    private bool AddsTo(Build build, Entry entry) => questions.YesOrNo(
+        $"There is an entry of {(entry.Date == open.Clock.Evening(terminal.Now) ? "tonight" : Wording.Written.Date(entry.Date))}: {entry.Title} ({string.Join("; ", entry.Jobs.Select(job => $"{JobWords.Of(titles, build.Id, job)}, {job.Time}"))}). Add to it? (`no`: another job, in an entry of its own)",
+        offered: true);
+
+    private string AddTo(Entry entry, EntryRequest request, NewJob job, Build build, DateOnly evening, EveningPictures pictures)
+    {
+        var words = wordsToAsk.Of(request, job, entry.File, pictures);
+        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
+        pictures.CopyIn();
+        return Add(new StintEntry(entry.File, evening), words, build, slate, evening);
     }
 
     // A stint of another evening is none of this one's business.
@@ -62,7 +96,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
         }
 
-        if (slate.Stint is null && (request.Part ?? request.Operation) is { } word)
+        if (slate.Stint is null && (request.Part ?? (request.Operations is [var first, ..] ? first : null)) is { } word)
         {
             throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
         }
@@ -95,146 +129,26 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             : throw new UsageException($"There is no folder {named}.");
 
     // The job of a running stint, or of the entry that one made; nothing of it is asked again.
-    private NewJob StintJob(EntryRequest request, Slate slate, Build build, List<string> remarks)
+    private string? WriteUpStint(EntryRequest request, Slate seen, Build build, DateOnly evening, EveningPictures pictures)
     {
-        var last = slate.Stint is { } stint ? new NewJob(stint.Part, stint.Operation, "")
-            : build.Entries.FirstOrDefault(entry => entry.File == slate.Unwritten?.File)?.Jobs[^1] is { } job
-                ? new NewJob(job.Parts.Count > 0 ? job.Parts[0].Part.Value : "whole", job.Operations[0].Value, "")
-            : new NewJob(null, null, "");
-        var meant = new NewJob(OpenJournal.Part(build, request.Part ?? last.Part), open.Operation(request.Operation ?? last.Operation), "");
-        Remind(build, meant, remarks);
-        return meant;
-    }
-
-    private NewJob Job(EntryRequest request, Build build, EveningPictures pictures, List<string> remarks)
-    {
-        var state = State.Of(open.Journal).Builds.Single(state => state.Build == build.Id);
-        var part = OpenJournal.Part(build, request.Part);
-        var operation = open.Operation(request.Operation);
-        var (usualPart, usualOperation) = (build.Parts.Count == 0 ? null : Usual.Part(build, state)?.Value ?? "whole", Usual.Operation(build)?.Value);
-        if (terminal.CanAsk)
-        {
-            part ??= AskPart(build, state, usualPart);
-            operation ??= AskOperation(usualOperation);
-        }
-
-        var job = new NewJob(part ?? usualPart, operation ?? usualOperation, "");
-        Remind(build, job, remarks);
-        return job with { Hours = HoursOf(request.Hours, pictures) };
-    }
-
-    private string? AskPart(Build build, BuildState state, string? usual)
-    {
-        List<string> listed = [.. state.ToGo.Select(part => part.Part.Value).Take(MostListed), "whole"];
-        return questions.Choose("Part", usual, build.Parts.Count == 0 ? [] : listed, "parts", word => word == "whole" || build.HasPart(new(word)) ? word : null, [.. build.Parts.Select(part => part.Id.Value)]);
-    }
-
-    private string? AskOperation(string? usual)
-    {
-        List<string> listed =
-        [
-            .. open.Journal.Entries.Reverse().SelectMany(entry => entry.Jobs).SelectMany(job => job.Operations).Select(operation => operation.Value).Distinct().Take(8),
-        ];
-        var words = open.Journal.Vocabulary.Operations;
-        return questions.Choose("Operation", usual, listed, "operations", word => words.TryFind(word, out var id) ? id.Value : null, words.Spellings);
-    }
-
-    private string HoursOf(string? said, EveningPictures pictures)
-    {
-        if (said is not null)
-        {
-            return HoursText.Read(said) is { } hours && HoursText.IsOfOneDay(hours) ? hours : throw new UsageException(HoursText.WhyNot(said));
-        }
-
-        var offered = pictures.Span is { Count: > 0 } span ? span.ToString() : null;
-        if (terminal.CanAsk)
-        {
-            return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours && HoursText.IsOfOneDay(hours) ? (hours, null) : ("", HoursText.WhyNot(line)));
-        }
-
-        return offered ?? throw new UsageException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
-    }
-
-    private WriteUp Words(EntryRequest request, NewJob job, EveningPictures pictures)
-    {
-        var asksAll = terminal.CanAsk && !request.WantsCaptions;
-        return new WriteUp
-        {
-            Tools = [.. (request.Tools ?? (asksAll ? AskTools(job) : [])).Select(KnownTool)],
-            Title = request.Title ?? (asksAll ? questions.Line("Title (Enter: none)") : null),
-            Mistakes = request.Mistakes ?? (asksAll && questions.Line("What went wrong? (Enter: nothing)") is { } mistake ? [mistake] : []),
-            Next = request.Next ?? (asksAll ? questions.Line("Next time? (Enter: nothing)") : null),
-            Photos = [.. pictures.Names.Select(name => new NewPhoto(name, request.WantsCaptions ? Caption(name) : null))],
-        };
-    }
-
-    // In a script a line of standard input for each picture.
-    private string? Caption(string name)
-    {
-        if (terminal.CanAsk)
-        {
-            return questions.Line($"{name} shows");
-        }
-
-        var line = terminal.In.ReadLine()?.Trim() ?? "";
-        return ForeignBytes.In(line) is { } wrong ? throw new UsageException(wrong) : line.Length == 0 ? null : line;
-    }
-
-    private string[] AskTools(NewJob job)
-    {
-        var usual = job.Operation is null ? [] : Usual.Tools(open.Journal, new(job.Operation));
-        while (questions.Line("Tools (`none` for none)", usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none")
-        {
-            var words = line.Split([',', ' '], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-            if (words.FirstOrDefault(word => !Id<Tool>.HasRightForm(word)) is not { } unfit)
-            {
-                return words;
-            }
-
-            terminal.Complain(NoTool(unfit));
-        }
-
-        return [];
-    }
-
-    private static string NoTool(string word) => $"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.";
-
-    private string KnownTool(string word)
-    {
-        if (!Id<Tool>.HasRightForm(word))
-        {
-            throw new UsageException(NoTool(word));
-        }
-
-        if (open.Journal.Tools.All(tool => tool.Id.Value != word))
-        {
-            terminal.Complain($"The crib has no `{word}`. {Suggestion.For(word, [.. open.Journal.Tools.Select(tool => tool.Id.Value)], "tools")} It counts as an unlisted tool.");
-        }
-
-        return word;
-    }
-
-    private void Remind(Build build, NewJob job, List<string> remarks)
-    {
-        if (terminal.CanAsk)
-        {
-            Reminders.Print(open.Journal, build, job.Part, job.Operation, remarks, new Printout(terminal with { Out = terminal.Error }));
-        }
-    }
-
-    private string? WriteUpStint(EntryRequest request, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
-    {
+        var (remarks, into) = (Remarks(seen, evening), build.Entries.FirstOrDefault(entry => entry.File == seen.Unwritten?.File));
+        var job = seen.Stint is { } stint ? jobs.OfStint(request, stint, build, remarks) : jobs.OfEntry(into, build, remarks);
+        var words = wordsToAsk.Of(request, job, seen.Unwritten?.File, pictures);
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
-        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operation);
+        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operations);
         if (slate.Slate.Unwritten is null && ended is null)
         {
             terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");
             return null;
         }
 
-        // An entry that has words already gets these below them.
-        var entry = slate.Slate.Unwritten ?? new StintEntry(ended!, evening);
         pictures.CopyIn();
+        return Add(slate.Slate.Unwritten ?? new StintEntry(ended!, evening), words, build, slate, evening);
+    }
+
+    // An entry that has words already gets these below them.
+    private string Add(StintEntry entry, WriteUp words, Build build, SlateFile slate, DateOnly evening)
+    {
         var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
         foreach (var (key, value) in written.LeftOut)
         {
@@ -242,13 +156,6 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         return written.File ?? throw new UsageException(written.WhyNot);
-    }
-
-    private string WriteNew(NewJob job, Build build, WriteUp words, DateOnly evening, EveningPictures pictures)
-    {
-        using var slate = SlateFile.Take(open.Folder, terminal.Complain);
-        pictures.CopyIn();
-        return new EveningEntry(open.Folder, build, slate).Write(evening, job, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
     }
 
     private int Finish(string? file)

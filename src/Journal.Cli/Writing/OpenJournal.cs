@@ -74,6 +74,30 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
             ?? (Journal.Builds.Where(build => build.Status == BuildStatus.Planned).ToList() is [var only] ? only : throw new UsageException(WhyNoBuild()));
     }
 
+    /// <summary>
+    /// The build that is named, else the one under way. With several under way it is asked which, the last worked on offered; in a
+    /// script that one is taken, and it is said so.
+    /// </summary>
+    /// <exception cref="UsageException">There is none, or none of that name, or it cannot be told which.</exception>
+    public Build BuildFor(string? named, Terminal terminal)
+    {
+        var build = Build(named);
+        var others = named is null ? State.Of(Journal).UnderWay.Select(one => one.Build).Where(one => one != build.Id).ToList() : [];
+        if (others.Count == 0)
+        {
+            return build;
+        }
+
+        if (terminal.CanAsk)
+        {
+            IReadOnlyList<string> listed = [build.Id.Value, .. others.Select(other => other.Value)];
+            return Build(new Questions(terminal).Choose("Build", build.Id.Value, new Choices("builds under way", listed, listed, word => Journal.Builds.FirstOrDefault(one => one.Id.Value == word)?.Id.Value)));
+        }
+
+        terminal.Complain($"Taken for {build.Title}, the last worked on of the builds under way. For another say `--build {string.Join("` or `--build ", others)}`.");
+        return build;
+    }
+
     private string WhyNoBuild() => Journal.Builds.Count == 0
         ? "There are no builds yet. `journal add build <id>` begins one."
         : $"No build is under way. Name one with `--build`: {string.Join(", ", Journal.Builds.Select(build => build.Id.Value))}; or begin one with `journal add build <id>`.";
@@ -89,6 +113,10 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
     public static string? Part(Build build, string? word) =>
         word is null or "whole" || build.HasPart(new(word)) ? word
             : throw new UsageException($"{build.Title} has no part `{word}`. {Suggestion.For(word, [.. build.Parts.Select(part => part.Id.Value), "whole"], "parts")}");
+
+    /// <summary>Operations by words for them, each once.</summary>
+    /// <exception cref="UsageException">There is no such operation.</exception>
+    public IReadOnlyList<string> Operations(IReadOnlyList<string> words) => [.. words.Select(Operation).OfType<string>().Distinct()];
 
     /// <summary>An operation by one of the words for it; null for null.</summary>
     /// <exception cref="UsageException">There is no such operation.</exception>

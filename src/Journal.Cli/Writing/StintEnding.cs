@@ -32,9 +32,9 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     /// <summary>Ends the stint.</summary>
     /// <param name="said">When it ended, where that was said.</param>
     /// <param name="part">Another part than it began with; null for that one.</param>
-    /// <param name="operation">Another operation; null for that one.</param>
+    /// <param name="operations">Other operations; none for that one.</param>
     /// <returns>The entry's file; null where the stint left none.</returns>
-    public string? End(SaidEnd said, string? part, string? operation)
+    public string? End(SaidEnd said, string? part, IReadOnlyList<string> operations)
     {
         var stint = slate.Slate.Stint!;
         if (said.IsContradictory)
@@ -49,7 +49,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         }
 
         var build = BuildOf(stint);
-        var job = new NewJob(PartOf(build, part, stint), open.Operation(operation ?? stint.Operation), "");
+        var job = new NewJob(PartOf(build, part, stint), open.Operations(operations.Count > 0 ? operations : OperationsOf(stint)), "");
         if (When(stint, said) is not { } end)
         {
             return Forget();
@@ -69,9 +69,11 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         }
 
         var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
-        terminal.Complain($"{time} at the bench: {JobWords.Of(titles, build.Id, job.Part, job.Operation)}.");
+        terminal.Complain($"{time} at the bench: {JobWords.Of(titles, build.Id, job.Part, job.Operations)}.");
         return file;
     }
+
+    private static IReadOnlyList<string> OperationsOf(Stint stint) => stint.Operation is { } operation ? [operation] : [];
 
     private string? Forget()
     {
@@ -119,7 +121,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
     private SaidEnd Ask(Stint stint)
     {
-        var what = $"The stint on {JobWords.Of(titles, new(stint.Build), stint.Part, stint.Operation)} began {Since(stint)} and was not ended.";
+        var what = $"The stint on {JobWords.Of(titles, stint)} began {Since(stint)} and was not ended.";
         if (!terminal.CanAsk)
         {
             throw new UsageException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");

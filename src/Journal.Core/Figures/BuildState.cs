@@ -23,6 +23,9 @@ public sealed record BuildState(
     IReadOnlyList<PartToGo> ToGo,
     IReadOnlyList<FinishedPart> Finished)
 {
+    /// <summary>The day of its latest entry or that on which it was begun, whichever is later; null where neither is known.</summary>
+    public DateOnly? LastTouched { get; init; }
+
     internal static BuildState Of(Build build)
     {
         var latest = build.Entries.Count == 0 ? null : build.Entries[^1];
@@ -37,7 +40,10 @@ public sealed record BuildState(
             latest is null ? null : new LeftStanding(latest.Jobs[^1].Held, latest.Jobs[^1].Datum, latest.Ref),
             OpenSnag.Of(build),
             pieces.ToGo,
-            pieces.Finished);
+            pieces.Finished)
+        {
+            LastTouched = latest is null || build.Started > latest.Date ? build.Started : latest.Date,
+        };
     }
 }
 

@@ -64,6 +64,7 @@ internal sealed class JournalParser
         var ids = new Ids(scopes.SelectMany(scope => scope.Definitions), lost, log);
         ids.Check(scopes.SelectMany(scope => scope.Mentions));
         Clock.Check(scopes.SelectMany(scope => scope.Clock), log);
+        SameWork.Check(drafts.Select(draft => (draft.Draft.Entry, draft.Scope)), log);
         Snags.Check(drafts.SelectMany(draft => draft.Scope.Mentions.Where(mention => mention.Kind == IdKind.Snag).Select(mention => (draft.Draft.Entry.Id, mention))), log);
         var complete = Complete([.. builds.Select(build => build.Build)], drafts, ids);
         var whole = complete.Where(build => builds.Any(one => one.Build.Id == build.Id && one.IsWhole)).ToArray();

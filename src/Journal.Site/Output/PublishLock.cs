@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Output;
 

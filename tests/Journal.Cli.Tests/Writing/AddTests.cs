@@ -15,6 +15,20 @@ public class AddTests
         Assert.Empty(bench.Problems());
     }
 
+    // The build begun last is the one that its parts are added to; the message says so.
+    [Fact]
+    public void Add_PartAfterABuild_GoesIntoThatBuild_AndSaysSo()
+    {
+        using var bench = new AtTheBench();
+        Assert.Equal("Under way now: Fan engine (`fan-engine`).\n", bench.Ask("add", "build", "fan-engine").Error);
+
+        var added = bench.Ask("add", "part", "cylinder");
+
+        Assert.Equal("Taken for Fan engine, the last worked on of the builds under way. For another say `--build drill`.\nAdded to Fan engine: the part `cylinder`.\n", added.Error);
+        Assert.Contains("{id: cylinder}", bench.Text("fan-engine/build.yaml"), StringComparison.Ordinal);
+        Assert.StartsWith("Fan engine\n", bench.Ask("next").Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Add_Part_ToAListInBrackets()
     {

@@ -36,7 +36,7 @@ public partial class StartTests
         using var disk = JournalOnDisk.Bare();
         disk.Ask("start", ".");
 
-        Assert.Equal("Begun at 21:00: Body, fitting, as last time.\n", disk.Ask("stint", "begin", "--in", ".").Error.Replace("22:00", "21:00", StringComparison.Ordinal));
+        Assert.Equal("Begun at 21:00: Small tap wrench, Body, squaring up.\n", disk.Ask("stint", "begin", "--in", ".").Error.Replace("22:00", "21:00", StringComparison.Ordinal));
         Assert.Equal(0, disk.Ask("add", "part", "spring").Status);
         Assert.Equal(0, disk.Ask("add", "tool", "die-holder", "--kind", "tool-holding").Status);
         Assert.Equal(0, disk.Ask("write", "--part", "arm", "--operation", "turning", "--hours", "1h").Status);

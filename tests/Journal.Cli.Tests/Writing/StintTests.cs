@@ -10,7 +10,7 @@ public class StintTests
         Assert.Equal(0, bench.At("2025-10-03 19:10").Ask("stint", "begin", "--part", "quill", "--operation", "turning").Status);
         var ended = bench.At("2025-10-03 20:35").Ask("stint", "end");
 
-        Assert.Equal((0, "1h25 at the bench: Quill, turning.\n"), (ended.Status, ended.Error));
+        Assert.Equal((0, "1h25 at the bench: Bench drill, Quill, turning.\n"), (ended.Status, ended.Error));
         Assert.EndsWith("drill/2025-10-03-turning-quill.md\n", ended.Out.Replace('\\', '/'), StringComparison.Ordinal);
         Assert.Equal("---\ndate: 2025-10-03\njobs:\n  - {part: quill, operation: turning, hours: 1h25}\n---\n", bench.Text("drill/2025-10-03-turning-quill.md"));
         Assert.Empty(bench.Problems());
@@ -22,8 +22,30 @@ public class StintTests
     {
         using var bench = new AtTheBench();
 
-        Assert.Equal("Begun at 21:00: Head casting, boring, as last time.\n", bench.Ask("stint", "begin").Error);
-        Assert.Equal("A stint on Head casting, boring has been running since 21:00: 45m at the bench.\n", bench.At("2025-10-03 21:45").Ask("stint", "show").Out);
+        Assert.Equal("Begun at 21:00: Bench drill, Head casting, boring, as last time.\n", bench.Ask("stint", "begin").Error);
+        Assert.Equal("A stint on Bench drill, Head casting, boring has been running since 21:00: 45m\nat the bench.\n", bench.At("2025-10-03 21:45").Ask("stint", "show").Out);
+    }
+
+    // A part that comes next was never worked on: what was done last was done to another one.
+    [Fact]
+    public void Begin_LastPartIsFinished_TakesTheNextOne_AndDoesNotSayAsLastTime()
+    {
+        using var bench = new AtTheBench();
+        bench.Disk.With("drill/2025-10-02-head-done.md", "---\npart: head\noperation: boring\nhours: 1h\nfinished: head\n---\n");
+
+        Assert.Equal("Begun at 21:00: Bench drill, Gib screw.\n", bench.Ask("stint", "begin").Error);
+    }
+
+    [Fact]
+    public void Jot_WhileAStintRuns_ShowsIt()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+
+        var jotted = bench.At("2025-10-03 21:45").Ask("jot", "It sings");
+
+        Assert.Equal("Kept, 21:45: 1 remark for the entry of 2025-10-03.\nA stint on Bench drill, Head casting, boring has been running since 21:00: 45m at the bench.\n", jotted.Error);
+        Assert.Contains("A stint on Bench drill, Head casting, boring has been running since 21:00: 50m at the bench.", bench.At("2025-10-03 21:50").Ask("next").Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -64,7 +86,7 @@ public class StintTests
         Assert.Equal(2, bench.Ask("stint", "pause").Status);
         Assert.Equal("On again at 20:00, 30m at the bench so far.\n", bench.At("2025-10-03 20:00").Ask("stint", "begin").Error);
         bench.At("2025-10-03 20:15").Ask("stint", "pause");
-        Assert.Equal("45m at the bench: Head casting, boring.\n", bench.At("2025-10-03 22:00").Ask("stint", "end").Error);
+        Assert.Equal("45m at the bench: Bench drill, Head casting, boring.\n", bench.At("2025-10-03 22:00").Ask("stint", "end").Error);
     }
 
     [Fact]
@@ -75,7 +97,7 @@ public class StintTests
 
         var again = bench.At("2025-10-03 21:10").Ask("stint", "begin", "--part", "quill");
 
-        Assert.Equal((2, "A stint on Head casting, boring has been running since 21:00: 10m at the bench. End that one first: `journal stint end`.\n"), (again.Status, again.Error));
+        Assert.Equal((2, "A stint on Bench drill, Head casting, boring has been running since 21:00: 10m at the bench. End that one first: `journal stint end`.\n"), (again.Status, again.Error));
     }
 
     // The clocks of Europe went back at 01:00 UTC on 26 October 2025 and forward on 30 March 2025 (IANA time-zone database).
@@ -101,7 +123,7 @@ public class StintTests
         var script = bench.At("2025-10-04 18:00").Ask("stint", "end");
 
         Assert.Equal(2, script.Status);
-        Assert.Equal("The stint on Head casting, boring began 2025-10-03 at 21:00 and was not ended. Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.\n", script.Error);
+        Assert.Equal("The stint on Bench drill, Head casting, boring began 2025-10-03 at 21:00 and was not ended. Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.\n", script.Error);
         Assert.DoesNotContain(bench.Entries(), name => name.StartsWith("2025-10", StringComparison.Ordinal));
 
         var asked = bench.AskAndAnswer(["soon", "22:40"], "stint", "end");

@@ -285,7 +285,7 @@ public class WriteTests
 
         var next = bench.Ask("next");
 
-        Assert.Equal((0, "1 remark of 2025-10-02 waits for an entry: `journal write --date 2025-10-02`, with its `--hours`.\n2 remarks of 2025-10-03 wait for an entry: `journal write`.\n"), (next.Status, next.Error));
+        Assert.Equal((0, "A stint on Bench drill, Head casting, boring has been running since 19:10: 0m at the bench.\n1 remark of 2025-10-02 waits for an entry: `journal write --date 2025-10-02`, with its `--hours`.\n2 remarks of 2025-10-03 wait for an entry: `journal write`.\n"), (next.Status, next.Error));
         Assert.Equal("", bench.Ask("next", "--format", "json").Error);
         File.WriteAllText(Path.Combine(bench.Disk.Folder, ".bench", "slate.json"), "{");
         Assert.Contains("cannot be read", bench.Ask("next").Error, StringComparison.Ordinal);
@@ -309,15 +309,122 @@ public class WriteTests
     }
 
     [Fact]
-    public void Write_ToolThatIsNoId_IsAskedAgain()
+    public void Write_ToolThatCanHaveNoId_IsAskedAgain()
     {
         using var bench = new AtTheBench();
 
-        var written = bench.AskAndAnswer(["Lathe", "lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+        var written = bench.AskAndAnswer(["…", "Lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
         Assert.Equal(0, written.Status);
-        Assert.Contains("`Lathe` is not the id of a tool.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("`…` is not the id of a tool.", written.Error, StringComparison.Ordinal);
         Assert.Contains("tools: [lathe]\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    // Before any is made of it: a tool that the crib has by another name is not to be a second one.
+    [Fact]
+    public void Write_ToolsInTheMakersWords_AreMatchedWithTheCrib()
+    {
+        using var bench = new AtTheBench();
+        bench.Disk.With("tools.yaml", "- {id: hand-files, title: Set of files}\n- {id: scriber, title: Scribing block}\n- {id: surface-gauge, title: Surface gauge}\n");
+
+        var written = bench.AskAndAnswer(["files, scribing block, small surface gauge, emery", "1", "1", "", "", ""], "write", "--part", "head", "--operation", "fettling", "--hours", "1h");
+
+        Assert.Contains("The crib has no `files`. Perhaps one of these?  1 hand-files\nIts number or id (Enter: a new tool, `files`): ", written.Error, StringComparison.Ordinal);
+        Assert.Contains("The crib has no `emery`.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("tools: [hand-files, scriber, surface-gauge, emery]\n", bench.Text("drill/2025-10-03-fettling-head.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Write_AfterAMistake_AsksWhyWhatItCostAndTheLesson_AndForTheNextStepInItsOwnPlace()
+    {
+        using var bench = new AtTheBench();
+
+        var written = bench.AskAndAnswer(
+            ["none", "", "Bored: too deep.", "setting up", "20m", "Set the stop, first.", "Lost count", "", "soon", "", "", "", "Face the back"],
+            "write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        Assert.Equal(0, written.Status);
+        Assert.Contains("`soon` is not a time. Write `20m` or `1h30`.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("What is the next step? (Enter: not said): ", written.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("Next time?", written.Error, StringComparison.Ordinal);
+        Assert.EndsWith(
+            "next: Face the back\nmistakes:\n  - {what: \"Bored: too deep.\", cause: setting-up, lost: 20m, lesson: \"Set the stop, first.\"}\n  - Lost count\n---\n",
+            bench.Text("drill/2025-10-03-boring-head.md"),
+            StringComparison.Ordinal);
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
+    public void Write_SeveralOperations_ShareTheHours()
+    {
+        using var bench = new AtTheBench();
+
+        bench.Ask("write", "--part", "head", "--operation", "drilling", "--operation", "reaming", "--hours", "1h");
+        bench.AskAndAnswer(["quill", "turning, lapping", "2h", "none", "", "", ""], "write", "--date", "2025-10-02");
+
+        Assert.Equal("---\ndate: 2025-10-03\npart: head\noperation: [drilling, reaming]\nhours: 1h\n---\n", bench.Text("drill/2025-10-03-drilling-head.md"));
+        Assert.Equal("---\ndate: 2025-10-02\npart: quill\noperation: [turning, lapping]\nhours: 2h\n---\n", bench.Text("drill/2025-10-02-turning-quill.md"));
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
+    public void Write_AgainTheSameEvening_AsksWhetherToAddToItsEntry()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("write", "--part", "head", "--operation", "boring", "--hours", "1h");
+
+        var written = bench.AskAndAnswer(["", "lathe", "The bore", "Forgot the oil.", "", "", "", "", "Face it"], "write");
+
+        Assert.Contains("There is an entry of tonight: Boring head (Bench drill, Head casting, boring, 1h). Add to it? (`no`: another job, in an entry of its own) [yes]: ", written.Error, StringComparison.Ordinal);
+        Assert.Equal(
+            "---\ndate: 2025-10-03\npart: head\noperation: boring\nhours: 1h\ntitle: The bore\ntools: [lathe]\nnext: Face it\nmistakes:\n  - Forgot the oil.\n---\n",
+            bench.Text("drill/2025-10-03-boring-head.md"));
+        Assert.Single(bench.Entries(), name => name.StartsWith("2025-10-03", StringComparison.Ordinal));
+
+        bench.AskAndAnswer(["no", "quill", "lapping", "30m", "none", "", "", ""], "write");
+        Assert.Contains("2025-10-03-lapping-quill.md", bench.Entries());
+        Assert.Empty(bench.Problems());
+    }
+
+    [Fact]
+    public void Write_AfterStintEndAndAWriteUp_DoesNotAskForTheJobAgain()
+    {
+        using var bench = new AtTheBench();
+        bench.Ask("stint", "begin");
+        bench.At("2025-10-03 22:00").Ask("stint", "end");
+        bench.Ask("write", "--title", "The bore", "--tool", "lathe");
+
+        var again = bench.AskAndAnswer(["", "Forgot the oil.", "", "", "", "", "Face it"], "write");
+
+        Assert.Equal(0, again.Status);
+        Assert.Single(bench.Entries(), name => name.StartsWith("2025-10-03", StringComparison.Ordinal));
+        Assert.Contains("next: Face it\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
+    }
+
+    // What a script says is written in any case; it hears of it, and so does who looks with `check`.
+    [Fact]
+    public void Write_TheSameJobTwiceByAScript_IsTold_AndCheckWarns()
+    {
+        using var bench = new AtTheBench();
+        Assert.Equal("", bench.Ask("write", "--part", "head", "--operation", "boring", "--hours", "1h30").Error);
+
+        var again = bench.Ask("write", "--part", "head", "--operation", "boring", "--hours", "90m");
+
+        Assert.Equal((0, "There is an entry of 2025-10-03 with the same part, operation and hours: drill/2025-10-03-boring-head.md. This is another one; if it tells of the same work, delete one of them.\n"), (again.Status, again.Error));
+        Assert.Equal("drill/2025-10-03-boring-head.md:5:8: The same part, operation and hours stand under 2025-10-03 in drill/2025-10-03-boring-head-2.md, line 5.", Assert.Single(bench.Problems()));
+    }
+
+    [Fact]
+    public void Write_TwoBuildsUnderWay_AsksWhich_AndAScriptHearsWhichWasTaken()
+    {
+        using var bench = new AtTheBench();
+        bench.Disk.With("vice/build.yaml", "title: Toolmaker's vice\nstarted: 2025-10-02\nparts: [jaw]\n");
+
+        Assert.Equal("Taken for Toolmaker's vice, the last worked on of the builds under way. For another say `--build drill`.\n", bench.Ask("write", "--part", "jaw", "--operation", "milling", "--hours", "1h").Error);
+        var asked = bench.AskAndAnswer(["2", "head", "boring", "2h", "none", "", "", ""], "write");
+
+        Assert.Contains("  1 vice  2 drill\nBuild [vice]: ", asked.Error, StringComparison.Ordinal);
+        Assert.Contains("2025-10-03-boring-head.md", bench.Entries());
     }
 
     // What `check` would call an error, and no site could be published with.

@@ -94,6 +94,18 @@ public sealed class StateTests
         Assert.Equal(current, State.Of(journal).Current!.Build.Value);
     }
 
+    [Theory]
+    [InlineData("2025-10-04", "engine")]
+    [InlineData("2025-10-03", "engine")]
+    [InlineData("2025-10-02", "drill")]
+    public void Current_BuildBegunLastAndNotWorkedOnYet_CountsByTheDayItWasBegun(string started, string current)
+    {
+        var journal = Sample.Journal(Sample.Build("drill", Sample.Entry("2025-10-03")), Sample.Build("engine") with { Started = Sample.Day(started) });
+
+        Assert.Equal(current, State.Of(journal).Current!.Build.Value);
+        Assert.Equal(2, State.Of(journal).UnderWay.Count);
+    }
+
     [Fact]
     public void Current_OnlyABuildWithoutEntriesUnderWay_IsThatOne() =>
         Assert.Equal("yoke", State.Of(Sample.Journal(Sample.Build("yoke"))).Current!.Build.Value);

@@ -75,6 +75,7 @@ public sealed class ProblemTableTests
         new(SetupTooLong, "drill/2025-10-03.md:5:8", "Setting up took 2h, the whole job 1h.", "part of `hours`", j => j.WriteEntry("2025-10-03", "setup: 2h")),
         new(DayTooLong, "drill/2025-10-03.md:3:8", "With this, 2025-10-03 has 25h of work", "wrong date", j => j.Write("drill/2025-10-03.md", "---\npart: head\nhours: 25\n---\n")),
         new(Overlap, "drill/2025-10-03.md:3:22", "19:30-21:00 overlaps 19:00-20:00", "Nobody works twice", j => j.Write("drill/2025-10-03.md", "---\npart: head\nhours: [19:00-20:00, 19:30-21:00]\n---\n")),
+        new(SameWorkTwice, "drill/2025-10-03-b.md:4:8", "The same part, operation and hours stand under 2025-10-03 in drill/2025-10-03-a.md, line 4.", "delete one", j => j.WriteEntry("2025-10-03-a").WriteEntry("2025-10-03-b")),
 
         new(UnknownPart, "drill/2025-10-03.md:2:7", "The build has no part `qiull`.", "Did you mean `quill`?", j => j.Write("drill/2025-10-03.md", "---\npart: qiull\nhours: 1h\n---\n")),
         new(UnknownPartOf, "plans/a.yaml:2:23", "There is no part `drill/haed`.", "Did you mean `drill/head`?", j => j.Write("plans/a.yaml", "title: A\nparts: [{id: b, like: drill/haed}]\n")),
@@ -93,7 +94,7 @@ public sealed class ProblemTableTests
         new(UnknownTarget, "drill/2025-10-03.md:5:38", "`kuill` is neither a part of the build nor a tool.", "Did you mean `quill`?", j => j.WriteEntry("2025-10-03", "bought: [{what: Bar, cost: 3,   for: kuill}]")),
         new(UnknownJob, "drill/2025-10-03.md:5:30", "The entry has no job number 2; it has 1.", "from 1", j => j.WriteEntry("2025-10-03", "mistakes: [{what: Slip, job: 2}]")),
         new(UnknownLinkTarget, "drill/2025-10-03.md:7:5", "The link `part:qill` points to nothing.", "Did you mean `quill`?", j => j.WriteEntry("2025-10-03", body: "Text\nSee [the quill](part:qill).\n")),
-        new(AmbiguousEntry, "drill/2025-10-04.md:6:1", "`entry:2025-10-03` fits 2 entries.", "`entry:2025-10-03-a`, `entry:2025-10-03-b`", j => j.WriteEntry("2025-10-03-a").WriteEntry("2025-10-03-b").WriteEntry("2025-10-04", body: "[a](entry:2025-10-03)\n")),
+        new(AmbiguousEntry, "drill/2025-10-04.md:6:1", "`entry:2025-10-03` fits 2 entries.", "`entry:2025-10-03-a`, `entry:2025-10-03-b`", j => j.WriteEntry("2025-10-03-a").Write("drill/2025-10-03-b.md", "---\npart: head\nhours: 2h\n---\n").WriteEntry("2025-10-04", body: "[a](entry:2025-10-03)\n")),
         new(DuplicateId, "drill/2025-10-04.md:5:16", "The lesson `slow` is defined here a second time; the first is in drill/2025-10-03.md, line 5.", "another id", j => j.WriteEntry("2025-10-03", "lessons: [{id: slow, text: A}]").WriteEntry("2025-10-04", "lessons: [{id: slow, text: B}]")),
         new(DuplicateId, "drill/build.yaml:2:25", "The part `head` is defined here a second time; the first is in drill/build.yaml, line 2.", "another id", j => j.Write("drill/build.yaml", "title: A\nparts: [{id: head}, {id: head}]\n".Replace(", {id", ",{id", StringComparison.Ordinal))),
         new(ClearedTwice, "drill/2025-10-05.md:5:10", "The snag `leak` was cleared before, in 2025-10-04.", "new snag", j => j.WriteEntry("2025-10-03", "snags: [{id: leak, text: A}]").WriteEntry("2025-10-04", "cleared: leak").WriteEntry("2025-10-05", "cleared: leak")),

@@ -29,7 +29,7 @@ public sealed class ThirtyFaultsTests
         ("drill/2025-09-13-e.md", "(entry:2025-09-01)", "(entry:2025-08-01)", "drill/2025-09-13-e.md:18:9 unknown-link-target"),
         ("drill/2025-09-14-e.md", "next: Face", "nxt: Face", "drill/2025-09-14-e.md:8:1 unknown-key"),
         ("drill/2025-09-15-e.md", "next: Face", "hours: 2h", "drill/2025-09-15-e.md:8:1 duplicate-key"),
-        ("drill/2025-09-16-e.md", "title: Evening", "date: 2025-09-17", "drill/2025-09-16-e.md:2:7 date-differs"),
+        ("drill/2025-09-16-e.md", "title: Evening", "date: 2025-12-17", "drill/2025-09-16-e.md:2:7 date-differs"),
         ("drill/2025-09-17-e.md", "title: Evening", "title: tap #10-32", "drill/2025-09-17-e.md:2:8 cut-short"),
         ("drill/2025-09-18-e.md", "---\ntitle", "title", "drill/2025-09-18-e.md:1:1 front-matter-missing"),
         ("drill/2025-09-19-e.md", "\n---\n\nText", "\n\nText", "drill/2025-09-19-e.md:1:1 front-matter-not-closed"),

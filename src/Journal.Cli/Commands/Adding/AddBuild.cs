@@ -23,8 +23,9 @@ internal static class AddBuild
             Refuse(!Lines.MayNameABuild(name), $"The name `{name}` is taken: the site, or Windows, uses it for something else. Choose another.");
             Refuse(open.Journal.Builds.Any(build => build.Id.Value == name), $"There is a build `{name}` already.");
             Refuse(asked.GetValue(units) is { } unit && unit is not ("mm" or "inch"), "Units are `mm` or `inch`.");
-            return Write(open, terminal, lines => lines.AddBuild(name, [
-                ("title", asked.GetValue(title) ?? Titles.FromId(name)),
+            var called = asked.GetValue(title) ?? Titles.FromId(name);
+            return Write(open, terminal, $"Under way now: {called} (`{name}`).", lines => lines.AddBuild(name, [
+                ("title", called),
                 ("status", "under-way"),
                 ("started", Wording.Written.Date(asked.GetValue(started) ?? open.Clock.Evening(terminal.Now))),
                 ("units", asked.GetValue(units)),

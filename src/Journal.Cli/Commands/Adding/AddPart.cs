@@ -24,14 +24,14 @@ internal static class AddPart
         var command = new ExampledCommand("part", "A part of a build or a plan.", "journal add part gib-screw --quantity 4 --material brass") { id, title, item, quantity, material, stock, drawing, guess, like, build, plan, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
-            var (list, name) = (ListOf(open, asked.GetValue(plan), asked.GetValue(build)), asked.GetValue(id)!);
+            var (list, name) = (ListOf(open, asked.GetValue(plan), asked.GetValue(build), terminal), asked.GetValue(id)!);
             RefusePart(name);
             Refuse(list.Parts.Any(one => one.Id.Value == name), $"{list.Title} has a part `{name}` already.");
             Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
             Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");
             Refuse(asked.GetValue(guess) is { } hours && !Core.Writing.Entries.HoursText.IsDuration(hours), $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
             RefuseUnlike(asked.GetValue(like), open.Journal);
-            return Write(open, terminal, lines => list.Add(lines, [
+            return Write(open, terminal, $"Added to {list.Title}: the part `{name}`.", lines => list.Add(lines, [
                 ("id", name),
                 ("item", asked.GetValue(item)),
                 ("title", asked.GetValue(title)),
@@ -46,11 +46,11 @@ internal static class AddPart
         return command;
     }
 
-    private static PartsList ListOf(OpenJournal open, string? plan, string? build)
+    private static PartsList ListOf(OpenJournal open, string? plan, string? build, Terminal terminal)
     {
         if (plan is null)
         {
-            var into = open.Build(build);
+            var into = open.BuildFor(build, terminal);
             return new PartsList(into.Title, into.Parts, (lines, keys) => lines.AddPart(into, keys));
         }
 

@@ -30,9 +30,10 @@ internal static class AddPlan
                 Refuse(named.Count(one => one == part) > 1, $"The part `{part}` is named twice.");
             }
 
-            return Write(open, terminal, lines => lines.AddPlan(
+            var called = asked.GetValue(title) ?? Titles.FromId(name);
+            return Write(open, terminal, $"Planned now: {called} (`{name}`).", lines => lines.AddPlan(
                 name,
-                [("title", asked.GetValue(title) ?? Titles.FromId(name)), ("start", asked.GetValue(start) is { } day ? Wording.Written.Date(day) : null)],
+                [("title", called), ("start", asked.GetValue(start) is { } day ? Wording.Written.Date(day) : null)],
                 [.. named.Select(part => (IReadOnlyList<(string, string?)>)[("id", part)])]));
         }));
         return command;

@@ -24,7 +24,7 @@ internal static class AddTool
             Known(open.Journal.Vocabulary.ToolKinds, asked.GetValue(kind), "kind of tool", "kinds of tools");
             OneOf<Got>(asked.GetValue(got), "--got");
             OneOf<Need>(asked.GetValue(need), "--need");
-            return Write(open, terminal, lines => lines.AddTool([
+            return Write(open, terminal, $"Added to the crib: `{name}`.", lines => lines.AddTool([
                 ("id", name),
                 ("title", asked.GetValue(title)),
                 ("kind", asked.GetValue(kind)),

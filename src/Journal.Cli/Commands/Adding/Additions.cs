@@ -16,12 +16,13 @@ internal static class Additions
     private const int MostPieces = 100_000;
     private const decimal MostMoney = 1_000_000_000;
 
-    /// <summary>Adds, with the journal in one's hands, and says which file it went into.</summary>
-    public static int Write(OpenJournal open, Terminal terminal, Func<Lines, Core.Writing.Entries.Written> write)
+    /// <summary>Adds, with the journal in one's hands, and says what was added to what, and in which file.</summary>
+    public static int Write(OpenJournal open, Terminal terminal, string told, Func<Lines, Core.Writing.Entries.Written> write)
     {
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var written = write(new Lines(open.Folder));
         Refuse(written.File is null, written.WhyNot);
+        terminal.Complain(told);
         terminal.Out.WriteLine(Path.Combine(open.Folder, written.File!.Replace('/', Path.DirectorySeparatorChar)));
         return ExitStatus.Well;
     }

@@ -74,7 +74,7 @@ internal sealed class AmendmentQuestions(AmendmentWords words, Terminal terminal
     {
         var cause = Checked("  Why (Enter: not said)", words.Cause);
         var lost = Checked("  Time lost (Enter: not said)", AmendmentWords.Lost);
-        return new NewMistake(what, cause, lost, questions.Line("  Lesson (Enter: none)"));
+        return new NewMistake(what) { Cause = cause, Lost = lost, Lesson = questions.Line("  Lesson (Enter: none)") };
     }
 
     private string? Checked(string question, Func<string?, string?> read)

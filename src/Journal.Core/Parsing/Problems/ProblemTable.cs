@@ -65,6 +65,7 @@ public static class ProblemTable
     public static readonly ProblemKind SetupTooLong = Error("setup-too-long", "Setting up took {0}, the whole job {1}.", "`setup` is a part of `hours`: mend one of them.");
     public static readonly ProblemKind DayTooLong = Error("day-too-long", "With this, {0} has {1} of work; a day has 24 hours.", "Look for a slip in the hours, or a wrong date.");
     public static readonly ProblemKind Overlap = Error("overlap", "{0} overlaps {1} in {2}, line {3}.", "Nobody works twice at once: mend the times, or share one job between two parts.");
+    public static readonly ProblemKind SameWorkTwice = Warning("same-work-twice", "The same part, operation and hours stand under {0} in {1}, line {2}.", "If both tell of the same work, delete one of them; if you did it twice, leave both.");
 
     // Ids.
     public static readonly ProblemKind UnknownPart = Error("unknown-part", "The build has no part `{0}`.", "{1}");

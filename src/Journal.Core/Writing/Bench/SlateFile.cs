@@ -33,7 +33,7 @@ public sealed class SlateFile : IDisposable
     /// <exception cref="IOException">Another command has had it for a minute.</exception>
     public static SlateFile Take(string journal, Action<string>? tell = null)
     {
-        Directory.CreateDirectory(System.IO.Path.Combine(journal, Folder));
+        SafeFile.MakeFolder(System.IO.Path.GetFullPath(System.IO.Path.Combine(journal, Folder)));
 #pragma warning disable CA2000 // The slate that is returned lets go of it.
         var hold = WritingLock.Take(System.IO.Path.Combine(journal, Folder, "writing"), tell);
 #pragma warning restore CA2000

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Writing.Files;
 
 namespace Journal.Core.Writing.Bench;
 
@@ -11,6 +10,7 @@ namespace Journal.Core.Writing.Bench;
 /// </summary>
 internal static class WritingLock
 {
+#pragma warning disable CA2000 // The lock is handed to the caller, who holds it until what is written is written.
     private static readonly TimeSpan Pause = TimeSpan.FromMilliseconds(50);
     private static readonly TimeSpan Moment = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(1);
@@ -70,6 +70,7 @@ internal static class WritingLock
             return file;
         }
     }
+#pragma warning restore CA2000
 
     private static string Holder(string path) =>
         UnixFile.ReadPastLock(path, 20) is { Length: > 0 } text && text.All(char.IsAsciiDigit) ? $" (process {text})" : "";

@@ -4,20 +4,6 @@ using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Entries;
 
-/// <summary>What went wrong, as it is written into an entry.</summary>
-/// <param name="What">In a sentence.</param>
-/// <param name="Cause">Why, an id of the vocabulary; null where it was not said.</param>
-/// <param name="Lost">The time it cost, as the maker writes it; null where it was not said.</param>
-/// <param name="Lesson">What to do next time; null where it was not said.</param>
-public sealed record NewMistake(string What, string? Cause = null, string? Lost = null, string? Lesson = null)
-{
-    internal string ToYaml() => (Cause, Lost, Lesson) is (null, null, null)
-        ? YamlText.Of(What)
-        : YamlText.Map(("what", YamlText.Of(What)), ("cause", Quoted(Cause)), ("lost", Quoted(Lost)), ("lesson", Quoted(Lesson)));
-
-    private static string? Quoted(string? text) => text is null ? null : YamlText.Of(text);
-}
-
 /// <summary>A measured size, as it is written into an entry.</summary>
 /// <param name="Feature">What was measured, such as <c>bore</c>.</param>
 /// <param name="Required">What the drawing asks for, as written; null to go on with what was required before.</param>

@@ -46,7 +46,11 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     public string Write(DateOnly evening, NewJob job, WriteUp words, DateOnly? jotsOf) =>
         Create(evening, job, NewEntry.OfOneJob(evening, job, words), name => new Handover(name, "", TakesStint: false, jotsOf, slate.Slate.Unwritten));
 
-    /// <summary>Writes up an entry that a stint made: adds what it does not say yet, and touches nothing that it does.</summary>
+    /// <summary>Whether an entry that is there says something under a key.</summary>
+    public static bool Says(string folder, string file, string key) =>
+        MakersFile.Read(Path.Combine(folder, file.Replace('/', Path.DirectorySeparatorChar))) is { } there && new EntryText(there.Text).Has(key);
+
+    /// <summary>Writes up an entry that is there: adds what it does not say yet, and touches nothing that it does.</summary>
     public Written WriteUp(StintEntry entry, WriteUp words, DateOnly? jotsOf)
     {
         List<(string Key, string Value)> keys = [.. words.Keys()];
@@ -63,7 +67,7 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
                 leftOut = [.. keys.Where(pair => text.Has(pair.Key))];
                 return WithWords(text, keys, words);
             },
-            _ => new Handover(entry.File, "", TakesStint: false, jotsOf, Unwritten: null));
+            _ => new Handover(entry.File, "", TakesStint: false, jotsOf, slate.Slate.Unwritten is { } other && other.File != entry.File ? other : null));
         return added switch
         {
             null => new Written(null, $"{entry.File} cannot be read."),
@@ -77,7 +81,7 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
         var added = text.Keys(keys);
         if (added.Text is { } keyed && words.Mistakes.Count > 0)
         {
-            added = new EntryText(keyed).Items("mistakes", [.. words.Mistakes.Select(YamlText.Of)]);
+            added = new EntryText(keyed).Items("mistakes", [.. words.Mistakes.Select(mistake => mistake.ToYaml())]);
         }
 
         if (added.Text is { } told && words.Photos.Count > 0)

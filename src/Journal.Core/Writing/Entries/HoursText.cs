@@ -13,6 +13,10 @@ public static class HoursText
         return Duration.TryParse(words, out _, out _) || (Stretch.TryParse(words, out var stretch) && stretch.Time > Minutes.Zero) ? words : null;
     }
 
+    /// <summary>The time that they mean; none where they mean nothing.</summary>
+    public static Minutes TimeOf(string text) =>
+        Duration.TryParse(text.Trim(), out var time, out _) ? time : Stretch.TryParse(text.Trim(), out var stretch) ? stretch.Time : Minutes.Zero;
+
     /// <summary>Whether they say how long, and not from when to when.</summary>
     public static bool IsDuration(string text) => Duration.TryParse(text.Trim(), out _, out _);
 

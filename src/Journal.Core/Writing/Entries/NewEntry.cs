@@ -8,64 +8,18 @@ namespace Journal.Core.Writing.Entries;
 
 /// <summary>Work done, as it is written into an entry.</summary>
 /// <param name="Part">The part's id, <c>whole</c>, or null where it was not said.</param>
-/// <param name="Operation">The operation's id; null where it was not said.</param>
+/// <param name="Operations">The operations' ids, which share the time equally; none where they were not said.</param>
 /// <param name="Hours">How long it took, as the maker writes it.</param>
-public sealed record NewJob(string? Part, string? Operation, string Hours)
+public sealed record NewJob(string? Part, IReadOnlyList<string> Operations, string Hours)
 {
     internal IEnumerable<(string Key, string? Value)> Keys =>
     [
         ("part", Part is null ? null : YamlText.Of(Part)),
-        ("operation", Operation is null ? null : YamlText.Of(Operation)),
+        ("operation", YamlText.OneOrMore([.. Operations.Select(YamlText.Of)])),
         ("hours", YamlText.Of(Hours)),
     ];
 
     internal string ToYaml() => YamlText.Map([.. Keys]);
-}
-
-/// <summary>A picture as it is written into an entry.</summary>
-/// <param name="File">From the build's folder.</param>
-/// <param name="Caption">What it shows; null where that was not said.</param>
-public sealed record NewPhoto(string File, string? Caption)
-{
-    internal string ToYaml() => Caption is null ? YamlText.Of(File) : YamlText.Map(("file", YamlText.Of(File)), ("caption", YamlText.Of(Caption)));
-}
-
-/// <summary>What an evening's write-up says beside its hours.</summary>
-public sealed record WriteUp
-{
-    /// <summary>The title; null for one made of the file's name.</summary>
-    public string? Title { get; init; }
-
-    /// <summary>Ids of tools used.</summary>
-    public IReadOnlyList<string> Tools { get; init; } = [];
-
-    /// <summary>What went wrong, a sentence each.</summary>
-    public IReadOnlyList<string> Mistakes { get; init; } = [];
-
-    /// <summary>What to do next.</summary>
-    public string? Next { get; init; }
-
-    /// <summary>Tonight's pictures.</summary>
-    public IReadOnlyList<NewPhoto> Photos { get; init; } = [];
-
-    /// <summary>Remarks for the text, in their order.</summary>
-    public IReadOnlyList<string> Remarks { get; init; } = [];
-
-    /// <summary>Whether there is nothing in it.</summary>
-    public bool IsEmpty => Title is null && Next is null && Tools.Count + Mistakes.Count + Photos.Count + Remarks.Count == 0;
-
-    internal IEnumerable<(string Key, string Value)> Keys()
-    {
-        if (Tools.Count > 0)
-        {
-            yield return ("tools", YamlText.List(Tools.Select(YamlText.Of)));
-        }
-
-        if (Next is not null)
-        {
-            yield return ("next", YamlText.Of(Next));
-        }
-    }
 }
 
 /// <summary>The text of a new entry.</summary>
@@ -87,7 +41,7 @@ public static partial class NewEntry
             Key(text, key, value);
         }
 
-        List(text, "mistakes", words.Mistakes.Select(YamlText.Of));
+        List(text, "mistakes", words.Mistakes.Select(mistake => mistake.ToYaml()));
         List(text, "photos", words.Photos.Select(photo => photo.ToYaml()));
         text.Append("---\n");
         foreach (var line in Text(words.Remarks))
@@ -112,7 +66,7 @@ public static partial class NewEntry
     /// </summary>
     public static string Name(DateOnly evening, NewJob job, Func<string, bool> isTaken)
     {
-        var words = new[] { job.Operation, job.Part == "whole" ? null : job.Part }.OfType<string>().Where(word => Id<object>.HasRightForm(word)).ToList();
+        var words = new[] { job.Operations.Count == 0 ? null : job.Operations[0], job.Part == "whole" ? null : job.Part }.OfType<string>().Where(word => Id<object>.HasRightForm(word)).ToList();
         var name = string.Join('-', [Date(evening), .. words.Count == 0 ? ["evening"] : words]);
         return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{n}")).First(one => !isTaken(one));
     }

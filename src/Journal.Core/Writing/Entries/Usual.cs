@@ -21,9 +21,18 @@ public static class Usual
             : null;
     }
 
-    /// <summary>The operation of the last job that says what was done; null where none does.</summary>
-    public static Id<Operation>? Operation(Build build) =>
-        build.Entries.SelectMany(entry => entry.Jobs).LastOrDefault(job => job.Operations[0] != NotSaid)?.Operations[0];
+    /// <summary>The operation of the last job on a part that says what was done; null where none does.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="part">The part; null for the build as a whole.</param>
+    public static Id<Operation>? Operation(Build build, Id<Part>? part) =>
+        build.Entries.SelectMany(entry => entry.Jobs).LastOrDefault(job => IsOn(job, part) && job.Operations[0] != NotSaid)?.Operations[0];
+
+    /// <summary>Whether a job goes on with the last one: the same part, and the same operation.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="part">The job's part; null for the build as a whole.</param>
+    /// <param name="operation">Its operation; null where it was not said.</param>
+    public static bool IsAsLastTime(Build build, Id<Part>? part, Id<Operation>? operation) =>
+        LastJob(build) is { } last && IsOn(last, part) && last.Operations.Contains(operation ?? NotSaid);
 
     /// <summary>Tools of at least half of the last six jobs with an operation that name any, the most used first.</summary>
     public static IReadOnlyList<Id<Tool>> Tools(MakerJournal journal, Id<Operation> operation)
@@ -39,6 +48,8 @@ public static class Usual
                 .Select(count => count.Key),
         ];
     }
+
+    private static bool IsOn(Job job, Id<Part>? part) => part is { } id ? job.Parts.Any(share => share.Part == id) : job.IsGeneral;
 
     private static Job? LastJob(Build build) => build.Entries.Count == 0 ? null : build.Entries[^1].Jobs[^1];
 }

@@ -128,8 +128,8 @@ public static class SafeFile
         }
     }
 
-    // Each new folder's name is forced to the disk too.
-    private static void MakeFolder(string folder)
+    /// <summary>Makes a folder and those above it where they are missing, and forces their names to the disk.</summary>
+    public static void MakeFolder(string folder)
     {
         if (Directory.Exists(folder) || Path.GetDirectoryName(folder) is not { } parent)
         {

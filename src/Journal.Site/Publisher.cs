@@ -135,7 +135,7 @@ public static class Publisher
         site.Write("robots.txt", SiteMap.Robots(figures.Journal.Address));
         if (figures.Journal.Address is { } home)
         {
-            site.Write("sitemap.xml", SiteMap.Of(home, pages.Select(page => page.Address).Where(address => address != Addresses.NotFound)));
+            site.Write("sitemap.xml", SiteMap.Of(home, pages.Where(page => page.Template != MovedPage.Template).Select(page => page.Address).Where(address => address != Addresses.NotFound)));
         }
     }
 }

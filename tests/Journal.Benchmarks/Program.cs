@@ -4,6 +4,7 @@ using Journal.Benchmarks.Lessons;
 using Journal.Benchmarks.Pictures;
 using Journal.Benchmarks.Programs;
 using Journal.Benchmarks.Publishing;
+using Journal.Benchmarks.Searching;
 using Journal.Benchmarks.Import;
 
 if (Measured.Run(args) is { } status)
@@ -17,7 +18,7 @@ if (Child.DidWork(args))
 }
 
 // Each benchmark is one class; more are added here. Without a name all of them run.
-IBenchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark(), new PictureBenchmark(), new PublishBenchmark(), new StartBenchmark(), new TakeInBenchmark()];
+IBenchmark[] all = [new EstimateBenchmark(), new LessonsBookBenchmark(), new PictureBenchmark(), new PublishBenchmark(), new StartBenchmark(), new TakeInBenchmark(), new FindBenchmark(), new RenameBenchmark()];
 
 var wanted = args.Length == 0 ? all : [.. all.Where(benchmark => args.Contains(benchmark.Name, StringComparer.Ordinal))];
 if (wanted.Length == 0)

@@ -15,7 +15,9 @@ internal sealed class NamedFiles(string root, MakerJournal journal)
     private readonly JournalFolder folder = JournalFolder.Survey(root, new ProblemLog());
 
     /// <summary>The files that hold any of some words, in order; or the first that holds one and cannot be read.</summary>
-    public (IReadOnlyList<NamedFile> Files, string? Unreadable) Holding(IReadOnlyCollection<string> words)
+    /// <param name="words">The words.</param>
+    /// <param name="besides">A file that is wanted whatever it holds; null for none.</param>
+    public (IReadOnlyList<NamedFile> Files, string? Unreadable) Holding(IReadOnlyCollection<string> words, string? besides = null)
     {
         var kinds = Kinds().ToList();
         var found = new NamedFile?[kinds.Count];
@@ -27,7 +29,7 @@ internal sealed class NamedFiles(string root, MakerJournal journal)
             {
                 unreadable[i] = file;
             }
-            else if (words.Any(word => makers.Text.Contains(word, StringComparison.Ordinal)))
+            else if (file == besides || words.Any(word => makers.Text.Contains(word, StringComparison.Ordinal)))
             {
                 found[i] = read(makers);
                 unreadable[i] = found[i] is null ? file : null;

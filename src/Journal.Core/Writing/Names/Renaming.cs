@@ -110,7 +110,7 @@ public sealed class Renaming(string folder, MakerJournal journal)
         bool IsMeant(NameUse use) => use.Name == old && isOfThatKind(use);
         var isUnnamed = lesson is not null && old.StartsWith($"{lesson.Entry.Build}-{lesson.Entry.Entry}-", StringComparison.Ordinal);
         var home = isUnnamed ? journal.Entries.First(entry => entry.Ref == lesson!.Entry) : null;
-        var (found, unreadable) = files.Holding(home is null ? [old] : [old, home.Lessons.First(one => one.Id == lesson!.Id).Text[..1]]);
+        var (found, unreadable) = files.Holding([old], home?.File);
         var changes = new List<FileChange>();
         foreach (var file in found)
         {
@@ -160,7 +160,7 @@ public sealed class Renaming(string folder, MakerJournal journal)
     {
         var old = build.Id.Value;
         var unnamed = build.Entries.SelectMany(entry => entry.Lessons.Select(lesson => lesson.Id.Value).Where(id => id.StartsWith($"{old}-{entry.Id}-", StringComparison.Ordinal))).ToHashSet();
-        var (found, unreadable) = files.Holding([old, "title"]);
+        var (found, unreadable) = files.Holding([old], $"{build.Folder}/build.yaml");
         var changes = new List<FileChange>();
         foreach (var file in found)
         {
@@ -188,7 +188,6 @@ public sealed class Renaming(string folder, MakerJournal journal)
         }
 
         return unreadable is not null ? Unreadable(unreadable)
-            : changes.TrueForAll(change => change.File != $"{build.Folder}/build.yaml") ? NameOutcome.Refused($"{build.Folder}/build.yaml has no title. Give it one first.")
             : new NameOutcome(new NameChange(changes, moves), "");
     }
 

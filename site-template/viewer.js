@@ -1,4 +1,4 @@
-// Shows a photo alone, with the keys of the arrows to the next one. Without this script the links lead to the photo itself.
+// Shows one photo at a time; the arrow keys go to the others. Without this script the links open the photo itself.
 (function () {
   "use strict";
   var links = Array.prototype.slice.call(document.querySelectorAll(".photo .plate > a"));
@@ -24,7 +24,7 @@
     count.setAttribute("aria-live", "polite");
     var bar = document.createElement("div");
     bar.className = "viewer-bar";
-    bar.append(button("←", "Photo before", function () { show(at - 1); }), count, button("→", "Next photo", function () { show(at + 1); }), button("Close", "Close the photo", function () { dialog.close(); }));
+    bar.append(button("←", "Previous photo", function () { show(at - 1); }), count, button("→", "Next photo", function () { show(at + 1); }), button("Close", "Close the photo", function () { dialog.close(); }));
     dialog.append(picture, words, bar);
     dialog.addEventListener("keydown", function (event) {
       var step = { ArrowLeft: -1, ArrowRight: 1, Home: -at, End: links.length - 1 - at }[event.key];

@@ -90,7 +90,7 @@
     lists.hidden = things.length > 0;
     status.textContent = things.length === 0
       ? query.trim().length === 1 ? 'Type one more letter.' : `Nothing found for “${query.trim()}”. Try fewer letters, or look through the lists.`
-      : `${things.length} found` + (all ? '' : ', none with all of these words') + (slips.length > 0 ? `; taken as ${[...new Set(slips)].map(word => `“${word}”`).join(', ')}` : '') + '.';
+      : `${things.length} found` + (all ? '' : ', none with all the words') + (slips.length > 0 ? `; searched for ${[...new Set(slips)].map(word => `“${word}”`).join(', ')}` : '') + '.';
   }
 
   function keepInAddress(query) {

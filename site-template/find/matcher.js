@@ -12,7 +12,7 @@ const journalFind = (() => {
   const pieces = [];
   const waiting = [];
 
-  // The same folding and splitting as FoldedWords.cs.
+  // The same folding and splitting as SearchTokens.cs.
   const fold = text => text.replace(/\p{Mn}/gu, '').toLowerCase().replace(/[^\x00-\x7f]/g, letter => accents.get(letter) ?? letter);
   const split = text => fold(text).match(WORD) ?? [];
 

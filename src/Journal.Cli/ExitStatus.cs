@@ -1,6 +1,6 @@
 namespace Journal.Cli;
 
-/// <summary>How the program ends (DESIGN section 7).</summary>
+/// <summary>The exit status of every command; scripts rely on it.</summary>
 internal static class ExitStatus
 {
     /// <summary>All is well.</summary>

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using Journal.Cli.Options;
 using Journal.Cli.Commands;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 
@@ -39,10 +39,10 @@ internal static class JournalProgram
         catch (Exception e)
 #pragma warning restore CA1031
         {
-            terminal.Complain($"Could not finish, and the fault is in this program: {e.GetType().Name}: {e.Message}");
+            terminal.Complain($"Could not finish, because of a fault in this program: {e.GetType().Name}: {e.Message}");
             terminal.Complain(FaultReport.Write(e, args) is { } report
-                ? $"Your files are as they were. What a report needs stands in {report}; nothing of your journal is in it."
-                : "Your files are as they were. Please report it with the command that you gave.");
+                ? $"Your files are unchanged. To report this, send {report}; it contains nothing from your journal."
+                : "Your files are unchanged. Please report this, with the command that you gave.");
             return ExitStatus.NotFinished;
         }
     }
@@ -94,7 +94,7 @@ internal static class JournalProgram
             return status;
         }
 
-        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} What the command does to files is done: one that writes need not be given again.");
+        terminal.Complain($"The results could not be shown: {DiskTrouble.OfOutput(failure)} If the command writes files, they are written; do not repeat it.");
         return ExitStatus.NotFinished;
     }
 
@@ -106,7 +106,7 @@ internal static class JournalProgram
             root.Add(command);
         }
 
-        JournalWords.Teach(root, terminal);
+        JournalCompletions.Teach(root, terminal);
         root.Options.Clear();
         root.Add(new HelpOption("--help", "-h") { Action = new HelpPage(terminal), Description = "Show what a command does, with an example." });
         root.Add(new VersionOption { Action = new VersionLine(terminal), Description = "Show the version." });

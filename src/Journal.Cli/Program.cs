@@ -11,7 +11,7 @@ catch (Exception e) when (e is IOException or UnauthorizedAccessException)
 {
     // Most often because a publish put a new site in its place.
     using var remarks = new StreamWriter(new OutgoingStream(Console.OpenStandardError));
-    remarks.WriteLine("Could not begin: the folder that you stand in is not there any more. Step into it anew (`cd \"$PWD\"`), then try again.");
+    remarks.WriteLine("Could not start: the current folder no longer exists. Change into it again (`cd \"$PWD\"`), then try again.");
     return ExitStatus.NotFinished;
 }
 

@@ -30,7 +30,7 @@ internal sealed class Stopping : IDisposable
     public CancellationToken Token => asked.Token;
 
     /// <summary>What stands if the program ends now, in a sentence.</summary>
-    public Func<string> WhatStands { get; set; } = () => "Your files are as they were.";
+    public Func<string> WhatStands { get; set; } = () => "Your files are unchanged.";
 
     /// <summary>The exit status of a program that was stopped.</summary>
     public int Status { get; set; } = ExitStatus.NotFinished;

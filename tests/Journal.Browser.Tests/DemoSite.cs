@@ -1,7 +1,7 @@
 using System.Text.RegularExpressions;
 using Journal.Core.Checking;
 using Journal.Core.Model;
-using Journal.Site;
+using Journal.Site.Publishing;
 using Microsoft.Playwright;
 
 namespace Journal.Browser.Tests;
@@ -73,10 +73,8 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     private void Publish()
     {
         var journal = Path.Combine(Root, "journal");
-        Publisher.Publish(new PublishOrder(journal, Read(journal), Folder, Today) { Cache = Path.Combine(place, "cache") });
+        _ = SitePublisher.Publish(new PublishOrder(journal, Folder, Today) { Cache = Path.Combine(place, "cache") }).Published ?? throw new InvalidOperationException("The demonstration journal has errors.");
     }
-
-    private static MakerJournal Read(string folder) => JournalReader.Read(folder, Today).Journal ?? throw new InvalidOperationException("The demonstration journal has errors.");
 
     private string KindOf(string page) => BodyClass().Match(System.IO.File.ReadAllText(Path.Combine(Folder, page))) is { Success: true } found
         ? found.Groups[1].Value

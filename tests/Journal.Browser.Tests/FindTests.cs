@@ -138,7 +138,7 @@ public sealed class FindTests(DemoSite site)
         var page = await site.Open(javaScript: false);
         await page.GotoAsync(new Uri(site.File, "find.html").AbsoluteUri);
 
-        Assert.Contains("Searching needs scripts", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("Search needs JavaScript", await page.Locator("main").InnerTextAsync(), StringComparison.Ordinal);
         Assert.False(await page.Locator("#words").IsVisibleAsync());
         Assert.True(await page.Locator("#lists").IsVisibleAsync());
         await page.Context.CloseAsync();

@@ -28,7 +28,7 @@ public sealed class QuietPagesTests(DemoSite site)
         var page = await site.Open();
         await page.GotoAsync(new Uri(site.Http, "bench-drill/entry/no/such/page.html").AbsoluteUri);
 
-        Assert.Equal("Not on this sheet", await page.Locator("h1").InnerTextAsync());
+        Assert.Equal("Page not found", await page.Locator("h1").InnerTextAsync());
         Assert.True(await page.EvaluateAsync<bool>("getComputedStyle(document.body).getPropertyValue('--paper') !== ''"));
         await page.Locator("main a").First.ClickAsync();
         Assert.Equal("The Lean-to", await page.Locator("h1").InnerTextAsync());

@@ -8,7 +8,10 @@ namespace Journal.Cli.Tests;
 public class ArchitectureTests
 {
     private static readonly string[] FoldersOfCore =
-        ["Statistics", "Model", "Trade", "Parsing", "Figures", "Estimating", "Checking", "Writing", "Import"];
+        ["Statistics", "Model", "Trade", "Parsing", "Figures", "Wording", "Estimating", "Checking", "Writing", "Import"];
+
+    private static readonly string[] FoldersOfSite =
+        ["Html", "Output", "Text", "Photos", "Charts", "Pages", "Templates", "Search", "Feeds", "Contents", "Publishing", "Preview", "Sending"];
 
     private static readonly string[] ToTheRightOfCore =
     [
@@ -36,6 +39,9 @@ public class ArchitectureTests
 
     [Fact]
     public void FoldersOfCore_PointLeftOnly() => AssertPointLeft("Journal.Core", FoldersOfCore);
+
+    [Fact]
+    public void FoldersOfSite_PointLeftOnly() => AssertPointLeft("Journal.Site", FoldersOfSite);
 
     private static void AssertPointLeft(string project, string[] folders)
     {

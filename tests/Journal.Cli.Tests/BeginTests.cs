@@ -29,7 +29,7 @@ public class BeginTests
             Read(journal, "bench-shaper/build.yaml"));
         Assert.Equal(plan, Read(journal, "plans/bench-shaper.yaml"));
         Assert.Equal(0, journal.Ask("check").Status);
-        Assert.Contains("The plan was not for everyone to see.", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("The plan was not public", answer.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -57,7 +57,7 @@ public class BeginTests
 
         var answer = journal.Ask("begin", "bench-shaper", "--today", "2025-12-24");
 
-        Assert.Equal((2, "There is a build `bench-shaper` already, in bench-shaper. Nothing was changed.\n"), (answer.Status, answer.Error));
+        Assert.Equal((2, "There is already a build `bench-shaper`, in bench-shaper. Nothing was changed.\n"), (answer.Status, answer.Error));
         Assert.Equal(build, Read(journal, "bench-shaper/build.yaml"));
     }
 
@@ -107,7 +107,7 @@ public class BeginTests
 
     [Theory]
     [InlineData("bench-shapr", 2, "There is no plan `bench-shapr`. Did you mean `bench-shaper`?")]
-    [InlineData("drill", 2, "Bench drill is a build already.")]
+    [InlineData("drill", 2, "Bench drill is already a build.")]
     public void UnknownOrBegun_SaysSo(string name, int status, string line)
     {
         using var journal = JournalOnDisk.Small();
@@ -118,8 +118,8 @@ public class BeginTests
     }
 
     [Theory]
-    [InlineData("feed", "title: Feed\nparts: [ram]\n", 2, "The name “feed” is taken")]
-    [InlineData("slotter", "{title: Slotter, parts: [ram]}\n", 2, "do not stand one to a line")]
+    [InlineData("feed", "title: Feed\nparts: [ram]\n", 2, "The name “feed” is reserved")]
+    [InlineData("slotter", "{title: Slotter, parts: [ram]}\n", 2, "are not on lines of their own")]
     [InlineData("slotter", "title: Slotter\nparts: [{id: ram, guess: 0}]\n", 1, "Nothing was written.")]
     public void PlanThatCannotBegin_WritesNothing(string name, string text, int status, string message)
     {

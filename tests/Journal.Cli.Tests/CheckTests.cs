@@ -10,7 +10,7 @@ public class CheckTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Equal("No problems: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
     }
 
     [Fact]
@@ -27,8 +27,8 @@ public class CheckTests
                              ^
                   Did you mean `boring`? New words go under `operations` in journal.yaml.
 
-            1 error in 1 file. Errors stop publishing; the site stays as it was until they
-            are mended.
+            1 error in 1 file. Errors stop publishing: the site stays as it is until they
+            are corrected.
 
             """,
             journal.Ask("check").Out);
@@ -91,7 +91,7 @@ public class CheckTests
         var answer = journal.Ask("check");
 
         Assert.Equal(status, answer.Status);
-        Assert.Equal(status == 1, answer.Out.Contains("2025-10-04 is still to come", StringComparison.Ordinal));
+        Assert.Equal(status == 1, answer.Out.Contains("2025-10-04 is in the future", StringComparison.Ordinal));
         Assert.Equal(status, journal.Ask("publish", "--to", Path.Combine(journal.Folder, "..", Path.GetFileName(journal.Folder) + "-site")).Status);
         if (status == 0)
         {
@@ -114,7 +114,7 @@ public class CheckTests
         Directory.Delete(journal.Folder + "-site", recursive: true);
 
         Assert.Equal(0, published.Status);
-        Assert.Equal(areCounted, published.Error.Contains("Nine warnings; `journal check` shows each.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; `journal check` shows each.", StringComparison.Ordinal));
-        Assert.Equal(!areCounted, published.Error.Contains("The job names no part", StringComparison.Ordinal));
+        Assert.Equal(areCounted, published.Error.Contains("Nine warnings; see `journal check`.", StringComparison.Ordinal) || published.Error.Contains("9 warnings; see `journal check`.", StringComparison.Ordinal));
+        Assert.Equal(!areCounted, published.Error.Contains("The job has no part", StringComparison.Ordinal));
     }
 }

@@ -70,8 +70,8 @@ public class CompletionTests
     {
         using var folder = JournalOnDisk.Bare();
 
-        Assert.Equal((2, "There are no completions for `bahs`. Did you mean `bash`? See `journal completions --help`.\n"), (folder.Ask("completions", "bahs").Status, folder.Ask("completions", "bahs").Error));
-        Assert.Equal("`journal completions` wants <shell> behind it. See `journal completions --help`.\n", folder.Ask("completions").Error);
+        Assert.Equal((2, "There is no completion script for `bahs`. Did you mean `bash`? See `journal completions --help`.\n"), (folder.Ask("completions", "bahs").Status, folder.Ask("completions", "bahs").Error));
+        Assert.Equal("`journal completions` needs <shell>. See `journal completions --help`.\n", folder.Ask("completions").Error);
     }
 
     // The one shell of the four that is on every machine where the tests run; on Windows it is not.

@@ -3,10 +3,13 @@ namespace Journal.Cli.Tests;
 /// <summary>The demonstration journal, as it lies in the repository.</summary>
 internal static class Demo
 {
-    /// <summary>Its folder: <c>journal/</c> beside the solution.</summary>
-    public static string Folder { get; } = Path.Combine(Root(), "journal");
+    /// <summary>The folder of the solution.</summary>
+    public static string Root { get; } = FindRoot();
 
-    private static string Root()
+    /// <summary>The demonstration's folder: <c>journal/</c> beside the solution.</summary>
+    public static string Folder { get; } = Path.Combine(Root, "journal");
+
+    private static string FindRoot()
     {
         for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
         {

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Journal.Cli.Tests;
 
-// The shapes are those of DESIGN section 7; others rely on them.
+// Other programs rely on these shapes: fields may be added, but none may be renamed or removed.
 public class JsonShapeTests
 {
     [Fact]

@@ -31,7 +31,7 @@ public sealed class LessonsForTests
         var lesson = json.GetProperty("lessons")[0];
         Assert.Equal("indicate-both-ends", lesson.GetProperty("id").GetString());
         Assert.Equal(
-            ["boring", "on head casting", "in grey iron", "cost 1h15", "heeded once"],
+            ["boring", "on head casting", "in grey iron", "1h15 lost", "heeded once"],
             lesson.GetProperty("reasons").EnumerateArray().Select(reason => reason.GetString()));
         Assert.Equal("grey-iron", json.GetProperty("for").GetProperty("materials")[0].GetString());
 
@@ -49,7 +49,7 @@ public sealed class LessonsForTests
     {
         using var journal = JournalOnDisk.Small();
 
-        Assert.Contains("Nothing learned yet that is near to welding", journal.Ask("lessons", "--for", "welding").Out, StringComparison.Ordinal);
+        Assert.Contains("No lessons yet about welding", journal.Ask("lessons", "--for", "welding").Out, StringComparison.Ordinal);
     }
 
     [Theory]

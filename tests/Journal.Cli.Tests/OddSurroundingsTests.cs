@@ -13,7 +13,7 @@ public sealed class OddSurroundingsTests : IDisposable
         var (status, said) = Shell("mkdir gone; cd gone; rmdir ../gone; \"$@\"", "check", "--in", journal.Folder);
 
         Assert.Equal(3, status);
-        Assert.Equal("Could not begin: the folder that you stand in is not there any more. Step into it anew (`cd \"$PWD\"`), then try again.\n", said);
+        Assert.Equal("Could not start: the current folder no longer exists. Change into it again (`cd \"$PWD\"`), then try again.\n", said);
     }
 
     [Theory]
@@ -30,8 +30,8 @@ public sealed class OddSurroundingsTests : IDisposable
     }
 
     [Theory]
-    [InlineData("\"$@\" >&-", "Standard output is closed. Point it somewhere, such as `> results.txt`.")]
-    [InlineData("\"$@\" >/dev/full", "No space left on device. Point standard output somewhere else.")]
+    [InlineData("\"$@\" >&-", "Standard output is closed. Redirect it, such as with `> results.txt`.")]
+    [InlineData("\"$@\" >/dev/full", "No space left on device. Redirect standard output elsewhere.")]
     public void ResultsThatCannotBeShown_AreToldAsSuch(string line, string reason)
     {
         journal.With("old.csv", "date,hours,note\n" + string.Concat(Enumerable.Repeat($"2024-10-03,1m,{new string('x', 60)}\n", 40)));
@@ -39,7 +39,7 @@ public sealed class OddSurroundingsTests : IDisposable
         var (status, said) = Shell(line, "take-in", "old.csv", "--build", "drill");
 
         Assert.Equal(3, status);
-        Assert.Equal($"The results could not be shown: {reason} What the command does to files is done: one that writes need not be given again.\n", said);
+        Assert.Equal($"The results could not be shown: {reason} If the command writes files, they are written; do not repeat it.\n", said);
         Assert.True(File.Exists(Path.Combine(journal.Folder, "drill/taken-in/2024-10-03-hours.md")));
     }
 
@@ -58,7 +58,7 @@ public sealed class OddSurroundingsTests : IDisposable
         var (status, said) = Shell("\"$@\" \"$(printf 'It ran schr\\344g')\"", "jot");
 
         Assert.Equal(2, status);
-        Assert.Equal("“It ran schr\uFFFDg” holds bytes that are not UTF-8, in the place of which “\uFFFD” stands. Set the terminal or the script to UTF-8, then say it again.\n", said);
+        Assert.Equal("“It ran schr\uFFFDg” contains bytes that are not UTF-8 (shown as “\uFFFD”). Set the terminal or the script to UTF-8, then try again.\n", said);
         Assert.False(Directory.Exists(Path.Combine(journal.Folder, ".bench")));
     }
 

@@ -2,7 +2,7 @@ using System.Text.Json;
 
 namespace Journal.Cli.Tests;
 
-// `journal readings` and `journal settings`; the shapes are those of DESIGN section 7.
+// `journal readings` and `journal settings`; others rely on the shape of their JSON.
 public class ReadingsTests
 {
     [Fact]
@@ -59,8 +59,8 @@ public class ReadingsTests
 
         var answer = journal.Ask("readings");
 
-        Assert.Equal("4 readings: 3 in the limits, 1 out.", answer.Lines[0]);
-        Assert.Contains("bore | 12 H7 | 12.021 mm | +0.021 mm | 133 % | no: used as is", answer.Lines.Select(line => string.Join(" | ", line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))));
+        Assert.Equal("4 readings: 3 in limits, 1 out.", answer.Lines[0]);
+        Assert.Contains("bore | 12 H7 | 12.021 mm | +0.021 mm | 133 % | no: used as it is", answer.Lines.Select(line => string.Join(" | ", line.Split("  ", StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))));
         Assert.Contains("Worth a second look", answer.Lines);
         Assert.Contains("Dial caliper: read to 0.02 mm", answer.Out, StringComparison.Ordinal);
     }
@@ -125,9 +125,9 @@ public class ReadingsTests
     [Theory]
     [InlineData("readings --part haed", "There is no part `haed`. Did you mean `head`?")]
     [InlineData("settings --part drill/haed", "Did you mean `drill/head`?")]
-    [InlineData("settings --for borring", "`--for` knows no `borring`. Did you mean `boring`?")]
+    [InlineData("settings --for borring", "`--for` does not know `borring`. Did you mean `boring`?")]
     [InlineData("settings --material cast-irn", "Did you mean `cast-iron`?")]
-    [InlineData("settings --for", "`--for` wants <operation> behind it.")]
+    [InlineData("settings --for", "`--for` needs <operation>.")]
     public void Option_ThatMeansNothing_IsWrongUseWithTheNearestWord(string words, string said)
     {
         using var journal = Measured();

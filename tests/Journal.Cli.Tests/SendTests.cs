@@ -33,7 +33,7 @@ public sealed class SendTests : IDisposable
         Assert.Equal((0, ""), (first.Status, first.Error));
         Assert.Matches(@"^Sent \d+ files, [0-9.]+ kB, to `disk`\.\n$", first.Out);
         Assert.True(File.Exists(Path.Combine(Www, "drill", "entry", "2025-09-06-head.html")));
-        Assert.Equal("`disk` has all of it; nothing to send.\n", second.Out);
+        Assert.Equal("`disk` is up to date; nothing to send.\n", second.Out);
     }
 
     [Fact]
@@ -47,7 +47,7 @@ public sealed class SendTests : IDisposable
         Publish();
         var sent = journal.Ask("send", "disk");
 
-        Assert.Matches("took away [0-9]+ files? that the site no longer has", sent.Out.ReplaceLineEndings(" "));
+        Assert.Matches("deleted [0-9]+ files? that the site no longer has", sent.Out.ReplaceLineEndings(" "));
         Assert.False(File.Exists(Path.Combine(Www, "drill", "entry", "2025-09-07-second.html")));
     }
 
@@ -63,7 +63,7 @@ public sealed class SendTests : IDisposable
         var refused = journal.Ask("send", "disk", "--site", "site2");
 
         Assert.Equal(3, refused.Status);
-        Assert.Contains("is another journal’s. Name this one’s with `--site`", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("belongs to another journal. Give this one’s with `--site`", refused.Error, StringComparison.Ordinal);
         Assert.Equal(before, Directory.EnumerateFiles(Www, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal));
     }
 
@@ -89,7 +89,7 @@ public sealed class SendTests : IDisposable
         var answer = journal.Ask("send", "disk");
 
         Assert.Equal(3, answer.Status);
-        Assert.Contains("The site is older than the journal: drill/build.yaml was changed since.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("The site is older than the journal: drill/build.yaml has changed since.", answer.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Www));
     }
 

@@ -13,7 +13,7 @@ public class TableTests
 
         var answer = journal.Ask("hours");
 
-        Assert.Equal("10h over 3 evenings; a tenth of it setting up.", answer.Lines[0]);
+        Assert.Equal("10h over 3 evenings; a tenth of it spent setting up.", answer.Lines[0]);
         Assert.Contains("Head casting           7h52   79 %  boring 6h45, fitting 1h07", answer.Lines);
         Assert.Contains("Total                   10h", answer.Lines);
         Assert.Contains("No hours yet on: Gib screw.", answer.Lines);
@@ -36,7 +36,7 @@ public class TableTests
             To go     Head casting; Gib screw (4 of 4)
 
             Before more boring on: Head casting
-            – Indicate a rough casting at both ends, and average. (cost 1h15)
+            – Indicate a rough casting at both ends, and average. (1h15 lost)
 
             """,
             journal.Ask("next").Out);
@@ -48,7 +48,7 @@ public class TableTests
         using var journal = JournalOnDisk.Small().With("drill/2025-10-01-last.md", "---\npart: head\noperation: boring\nhours: 1h\nfinished: [head, {gib-screw: 4}]\n---\n");
 
         var words = string.Join(' ', journal.Ask("next").Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
-        Assert.EndsWith("To go No parts: each one on the list is finished. If the build is too, write `status: finished` in drill/build.yaml.", words.Split(" Before more")[0], StringComparison.Ordinal);
+        Assert.EndsWith("To go None: every part on the list is finished. If the build is finished too, put `status: finished` in drill/build.yaml.", words.Split(" Before more")[0], StringComparison.Ordinal);
     }
 
     [Fact]

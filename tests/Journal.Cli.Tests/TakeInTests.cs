@@ -24,7 +24,7 @@ public sealed class TakeInTests : IDisposable
         var entry = File.ReadAllText(Path.Combine(Drill, "taken-in", "2024-10-03-hours.md"));
         Assert.Contains("  - {part: head, operation: boring, hours: 2h30} # taken in ", entry, StringComparison.Ordinal);
         Assert.EndsWith("---\nBored it;\nall of it.\n", entry, StringComparison.Ordinal);
-        Assert.Equal("All well: 2 builds, 6 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Equal("No problems: 2 builds, 6 entries, 2 tools.\n", journal.Ask("check").Out);
         Assert.Contains("drill,quill,,45", journal.Ask("hours", "--format", "csv").Out.Replace("other", "", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
@@ -49,7 +49,7 @@ public sealed class TakeInTests : IDisposable
 
         var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
 
-        Assert.Contains("The journal has work of the same length on the same day, so these may be in it twice now: 2.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("The journal already has work of the same length on the same day, so these may now be in it twice: 2.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.DoesNotContain("twice", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
@@ -59,11 +59,11 @@ public sealed class TakeInTests : IDisposable
         journal.With("old.csv", "date,hours\n2024-10-03,2\n2024-10-03,2\n");
         Assert.Contains("Took in 2 rows, 4h", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
 
-        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 2 were already in the journal.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
         journal.With("newer.csv", "date,hours\n2024-10-04,1\n2024-10-03,2\n2024-10-03,2\n2024-10-03,2\n");
         var answer = journal.Ask("take-in", "newer.csv", "--build", "drill");
 
-        Assert.Contains("Took in 2 rows, 3h, as 2 entries of `drill`. 2 were taken in before.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Took in 2 rows, 3h, as 2 entries of `drill`. 2 were already in the journal.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(Drill, "taken-in-2", "2024-10-03-hours-2.md")));
     }
 
@@ -91,13 +91,13 @@ public sealed class TakeInTests : IDisposable
             [
                 "old.csv, line 2: the build has no part “haed”; Did you mean `head`? Add it to build.yaml, then take the file in again.",
                 "old.csv, line 3: there is no operation “borring”; Did you mean `boring`? New words go under `operations` in journal.yaml.",
-                "old.csv, line 4: “2024-02-30” is not a date of the form `yyyy-mm-dd`.",
+                "old.csv, line 4: “2024-02-30” is not a date like `yyyy-mm-dd`.",
                 "old.csv, line 5: there is no date.",
                 "old.csv, line 6: there are no hours.",
                 "old.csv, line 7: “long” is not a time of a minute or more.",
-                "old.csv, line 8: 25h is more than a day has.",
-                "old.csv, line 9: “1,250” may be a decimal comma or thousands; write two decimals at most.",
-                "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work; a day has 24 hours.",
+                "old.csv, line 8: 25h is more than a day.",
+                "old.csv, line 9: “1,250” could mean decimals or thousands; write at most two decimals.",
+                "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work, more than 24 hours.",
             ],
             answer.Error.TrimEnd('\n').Split('\n'));
         Assert.Contains("Took in 1 row, 1h, as 1 entry of `drill`. 9 could not be read.", answer.Out, StringComparison.Ordinal);
@@ -105,11 +105,11 @@ public sealed class TakeInTests : IDisposable
     }
 
     [Theory]
-    [InlineData("date,hours\n03/10/2024,1\n", "Line 2: which number of “03/10/2024” is the day? Say how dates are written, such as `--dates dd/mm/yyyy` or `--dates mm/dd/yyyy`")]
+    [InlineData("date,hours\n03/10/2024,1\n", "Line 2: which number of “03/10/2024” is the day? Give the date format, such as `--dates dd/mm/yyyy` or `--dates mm/dd/yyyy`")]
     [InlineData("date,hours\n25.12.24,1\n", "which number of “25.12.24” is the day?")]
     [InlineData("day,time\n2024-10-03,1\n", "There is no column `date`. The first line has: day, time.")]
     [InlineData("", "old.csv is empty.")]
-    [InlineData("date,hours\n2024-10-03,\"1\n", "Line 2: a field begins with a double quote")]
+    [InlineData("date,hours\n2024-10-03,\"1\n", "Line 2: a field starts with a double quote")]
     public void Table_ThatMustNotBeGuessedAt_IsRefused(string text, string why)
     {
         journal.With("old.csv", text);
@@ -192,11 +192,11 @@ public sealed class TakeInTests : IDisposable
             Assert.EndsWith("\n---\n", Encoding.UTF8.GetString(written[..^bytes.Length]), StringComparison.Ordinal);
         }
 
-        Assert.Contains("Their dates are the files' own times, for want of better ones: undated.txt.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("Dated by the files' own times, as the notes give no date: undated.txt.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
         var problems = journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).ToList();
         Assert.Equal(4, problems.Count(code => code == "hours-missing"));
         Assert.All(problems, code => Assert.Contains(code, new[] { "hours-missing", "part-not-said" }));
-        Assert.Contains("Nothing to take in. 4 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -223,7 +223,7 @@ public sealed class TakeInTests : IDisposable
         var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
 
         Assert.Equal(1, answer.Status);
-        Assert.Contains("old.csv, line 2: it has 4 columns where the first line has 3; put a field that holds `,` into double quotes.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("old.csv, line 2: it has 4 columns where the first line has 3; put fields that contain `,` in double quotes.", answer.Error, StringComparison.Ordinal);
         Assert.Equal(["2024-10-04-hours.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName));
     }
 
@@ -234,8 +234,8 @@ public sealed class TakeInTests : IDisposable
         Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill").Status);
         journal.With("old/2024-03-09.md", "Painted.");
 
-        Assert.Contains("Took in 1 note, as 1 entry of `drill`. 1 was taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
-        Assert.Contains("Nothing to take in. 2 were taken in before.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Took in 1 note, as 1 entry of `drill`. 1 was already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 2 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -256,7 +256,7 @@ public sealed class TakeInTests : IDisposable
         var answer = journal.Ask("take-in", "old", "--build", "drill");
 
         Assert.Equal(isFault ? 1 : 0, answer.Status);
-        Assert.Equal(isFault, answer.Error.Contains("it says `publish` in front matter of its own", StringComparison.Ordinal));
+        Assert.Equal(isFault, answer.Error.Contains("it has `publish` in its own front matter", StringComparison.Ordinal));
         Assert.Equal(!isFault, Directory.Exists(Path.Combine(Drill, "taken-in")));
     }
 
@@ -326,8 +326,8 @@ public sealed class TakeInTests : IDisposable
 
         Assert.Equal(1, answer.Status);
         Assert.Contains("Took in 1 row, 2h, as 1 entry", answer.Out, StringComparison.Ordinal);
-        Assert.Matches("^old.csv, line 3: 9999-12-31 is still to come; today is [0-9-]+\\.\n$", answer.Error);
-        Assert.StartsWith("All well", journal.Ask("check").Out, StringComparison.Ordinal);
+        Assert.Matches("^old.csv, line 3: 9999-12-31 is in the future; today is [0-9-]+\\.\n$", answer.Error);
+        Assert.StartsWith("No problems", journal.Ask("check").Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -350,7 +350,7 @@ public sealed class TakeInTests : IDisposable
 
         Assert.Equal((0, ""), (answer.Status, answer.Error));
         Assert.Contains("Took in 1 note, as 1 entry of `drill`.", answer.Out, StringComparison.Ordinal);
-        Assert.Contains("and no links: linked.txt, list, old/parts.org.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("and links are not followed): linked.txt, list, old/parts.org.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -19,7 +19,7 @@ public sealed class ToolPackageTests
         var program = Path.Combine(tools, "journal");
 
         Assert.Matches(@"^journal \d+\.\d+\.\d+\n$", Run(place.Folder, program, "--version"));
-        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", Run(journal.Folder, program, "check", "--today", "2025-10-03"));
+        Assert.Equal("No problems: 2 builds, 4 entries, 2 tools.\n", Run(journal.Folder, program, "check", "--today", "2025-10-03"));
         Run(journal.Folder, program, "publish", "--to", "site");
         Assert.Contains("Boring the head", File.ReadAllText(Path.Combine(journal.Folder, "site", "drill", "entry", "2025-09-06-head.html")), StringComparison.Ordinal);
         Assert.True(File.Exists(Path.Combine(journal.Folder, "site", "style.css")));

@@ -9,16 +9,16 @@ public class WrongUseTests
     [InlineData("hours --fromat=json", "There is no option `--fromat`. Did you mean `--format`? See `journal hours --help`.")]
     [InlineData("hours --format jsn", "There is no format `jsn`. Did you mean `json`? See `journal hours --help`.")]
     [InlineData("hours --format xml", "There is no format `xml`. Known formats: table, csv, json. See `journal hours --help`.")]
-    [InlineData("hours --format", "`--format` wants <table|csv|json> behind it. See `journal hours --help`.")]
-    [InlineData("hours --in", "`--in` wants <folder> behind it. See `journal hours --help`.")]
+    [InlineData("hours --format", "`--format` needs <table|csv|json>. See `journal hours --help`.")]
+    [InlineData("hours --in", "`--in` needs <folder>. See `journal hours --help`.")]
     [InlineData("hours --in a --in b", "`--in` was given more than once. See `journal hours --help`.")]
-    [InlineData("hours extra", "`extra` is one word too many for `journal hours`. See `journal hours --help`.")]
+    [InlineData("hours extra", "`extra` is not expected after `journal hours`. See `journal hours --help`.")]
     [InlineData("check --today 3/10/2025", "`3/10/2025` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
     [InlineData("check --today 9999-12-31", "`9999-12-31` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
     [InlineData("estimate bench-shaper --start 9999-12-01", "`9999-12-01` is not a date. Write year, month and day: `--start 2026-11-07`. See `journal estimate --help`.")]
     [InlineData("lessons --for miling", "There is no operation `miling`. Did you mean `milling`? See `journal lessons --help`.")] // not `filing`, which is as near
-    [InlineData("--format json", "`--format` goes behind a command, such as `journal estimate --format`. See `journal --help`.")]
-    [InlineData("--version hours", "`--version` stands alone. See `journal hours --help`.")]
+    [InlineData("--format json", "`--format` goes after a command, such as `journal estimate --format`. See `journal --help`.")]
+    [InlineData("--version hours", "`--version` takes nothing else. See `journal hours --help`.")]
     public void Mistyped_EachKind_Is2WithOneLineThatNamesTheNearest(string words, string line)
     {
         using var journal = JournalOnDisk.Small();
@@ -37,7 +37,7 @@ public class WrongUseTests
         var answer = folder.Ask("hours");
 
         Assert.Equal((2, ""), (answer.Status, answer.Out));
-        Assert.Equal($"There is no journal here: no journal.yaml in {folder.Folder} or above it, nor in ./journal. Go to its folder, or name it with `--in <folder>`.\n", answer.Error);
+        Assert.Equal($"There is no journal here: no journal.yaml in {folder.Folder} or above it, nor in ./journal. Change to its folder, or give it with `--in <folder>`.\n", answer.Error);
     }
 
     [Fact]

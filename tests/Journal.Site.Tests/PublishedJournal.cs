@@ -4,6 +4,7 @@ using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests;
 
@@ -40,13 +41,13 @@ internal sealed class PublishedJournal : IDisposable
     }
 
     /// <summary>The journal with its figures and without its pictures.</summary>
-    public SiteFigures SiteFigures(string today = "2026-11-25") => new(Read(Day(today)), Day(today), new Dictionary<string, PublishedPhoto>());
+    public SiteFigures SiteFigures(string today = "2026-11-25") => new(Read(Day(today)), Day(today), _ => null);
 
     /// <summary>Publishes as of a day; the journal must have no errors.</summary>
     public Published Publish(string today = "2026-11-25")
     {
         var day = Day(today);
-        return Publisher.Publish(new PublishOrder(Folder, Read(day), Site, day, Directory.Exists(Template) ? Template : null) { Cache = Path.Combine(place, "cache") });
+        return SitePublisher.Publish(new PublishOrder(Folder, Site, day, Directory.Exists(Template) ? Template : null) { Cache = Path.Combine(place, "cache") }).Published!;
     }
 
     /// <summary>A file of the site as text.</summary>

@@ -9,7 +9,7 @@ internal static class AddCommand
 {
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal) =>
-        new ExampledCommand("add", "A build, a plan, a part or a tool: a line in the right file, its neighbours untouched.", "journal add part lever --quantity 2 --material brass")
+        new ExampledCommand("add", "Add a build, a plan, a part or a tool; no other line of your files changes.", "journal add part lever --quantity 2 --material brass")
         {
             AddBuild.Create(terminal), AddPlan.Create(terminal), AddPart.Create(terminal), AddTool.Create(terminal),
         };

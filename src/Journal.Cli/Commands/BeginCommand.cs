@@ -1,9 +1,9 @@
 using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing;
 
 namespace Journal.Cli.Commands;
@@ -14,9 +14,9 @@ internal static class BeginCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var name = new Argument<string>("plan") { Description = "The plan by its file without .yaml." };
+        var name = new Argument<string>("plan") { Description = "The plan: its file name without .yaml." };
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: false));
-        var command = new ExampledCommand("begin", "The plan becomes a build, its guesses kept as they were.", "journal begin bench-shaper") { name, folder, today };
+        var command = new ExampledCommand("begin", "Turn a plan into a build; its guesses are kept as they are.", "journal begin bench-shaper") { name, folder, today };
         command.SetAction(asked => Run(asked.GetRequiredValue(name), asked.GetValue(folder), asked.GetValue(today) ?? terminal.Today, terminal));
         return command;
     }
@@ -32,7 +32,7 @@ internal static class BeginCommand
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
         if (EstimateSubjects.TellErrors(name, folder, reading, terminal))
         {
-            terminal.Complain($"{name} cannot begin until that is mended. Nothing was written.");
+            terminal.Complain($"Correct that first; then begin {name}. Nothing was written.");
             return ExitStatus.Flawed;
         }
 
@@ -44,7 +44,7 @@ internal static class BeginCommand
 
         if (journal.PlanNamed(name) is not { } plan)
         {
-            terminal.Complain(journal.BuildNamed(name) is { } build ? $"{build.Title} is a build already."
+            terminal.Complain(journal.BuildNamed(name) is { } build ? $"{build.Title} is already a build."
                 : EstimateSubjects.NoneNamed(name, "plan", [.. journal.Plans.Where(one => journal.BegunAs(one) is null).Select(one => one.Id.Value)]));
             return ExitStatus.WrongUse;
         }
@@ -56,7 +56,7 @@ internal static class BeginCommand
             return ExitStatus.WrongUse;
         }
 
-        terminal.IfStopped(() => $"The build is begun, in {outcome.File}.");
+        terminal.IfStopped(() => $"The build was created in {outcome.File}.");
         Tell(plan, outcome.File!, new Printout(terminal));
         return ExitStatus.Well;
     }
@@ -64,11 +64,11 @@ internal static class BeginCommand
     private static void Tell(Plan plan, string file, Printout print)
     {
         print.Say($"Begun: {plan.Title}, {Count.Of(plan.Parts.Count, "part")}, in {file}.");
-        print.Say("Your guesses stand there as they were. Should you know better later, put a `reguess` beside a guess; both will be shown.");
-        print.Say($"{plan.File} stays as the record of the plan; `journal estimate {plan.Id}` means the build from now on.");
+        print.Say("Your guesses are kept as they were. If you know better later, add a `reguess` beside a guess; both are shown.");
+        print.Say($"{plan.File} stays as a record of the plan; from now on `journal estimate {plan.Id}` means the build.");
         if (plan.Publish != Publication.Always)
         {
-            print.Say("The plan was not for everyone to see. A build is: its page and parts list will be on the site when you publish.", Ink.Odd);
+            print.Say("The plan was not public, but a build always is: its page and parts list will be on the site when you publish.", Ink.Odd);
         }
     }
 }

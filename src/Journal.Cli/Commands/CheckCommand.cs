@@ -3,6 +3,7 @@ using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Checking;
+using Journal.Core.Estimating;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
 
@@ -15,7 +16,7 @@ internal static class CheckCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: false));
-        var command = new ExampledCommand("check", "Every problem of the journal, with its place and a remedy.", "journal check --format json")
+        var command = new ExampledCommand("check", "List every problem in the journal, with its place and what to do about it.", "journal check --format json")
         {
             folder, format, today,
         };
@@ -31,22 +32,39 @@ internal static class CheckCommand
             return ExitStatus.WrongUse;
         }
 
-        var reading = JournalReader.Read(folder, today ?? terminal.TodayAt(folder));
+        var asOf = today ?? terminal.TodayAt(folder);
+        var reading = JournalReader.Read(folder, asOf);
+        IReadOnlyList<(string File, LikeOffer Offer)> offers = reading.Journal is { } journal ? LikeOffer.For(journal, asOf) : [];
         switch (format)
         {
             case OutputFormat.Json:
-                Json.Write(new { Problems = reading.Problems.Select(Shape) }, terminal.Out);
+                Json.Write(new { Problems = reading.Problems.Select(Shape), Offers = offers.Select(Shape) }, terminal.Out);
                 break;
             case OutputFormat.Csv:
                 new CsvTable(["severity", "code", "file", "line", "column", "message", "remedy"], reading.Problems.Select(Row)).WriteTo(terminal.Out);
                 break;
             default:
-                terminal.Show(print => ProblemList.Print(folder, reading, print));
+                terminal.Show(print =>
+                {
+                    ProblemList.Print(folder, reading, print);
+                    Tell(offers, print);
+                });
                 break;
         }
 
         return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
     }
+
+    // Offers are no problems: nothing is wrong, and the maker knows better.
+    private static void Tell(IReadOnlyList<(string File, LikeOffer Offer)> offers, Printout print)
+    {
+        foreach (var (file, offer) in offers)
+        {
+            print.Hang($"{file}: ", offer.Words);
+        }
+    }
+
+    private static object Shape((string File, LikeOffer Offer) offered) => new { offered.File, Part = offered.Offer.Part.Id, Like = offered.Offer.Like.ToString(), offered.Offer.Words };
 
     private static object?[] Row(Problem problem) =>
     [

@@ -17,7 +17,7 @@ internal static class CompletionsCommand
             CustomParser = Read,
         };
         shell.CompletionSources.Add(_ => CompletionScripts.ByShell.Keys.Select(name => new System.CommandLine.Completions.CompletionItem(name)));
-        var command = new ExampledCommand("completions", "Teach your shell to complete commands, options and their values.", "journal completions bash >> ~/.bashrc") { shell };
+        var command = new ExampledCommand("completions", "Print the script that lets your shell complete commands, options and values.", "journal completions bash >> ~/.bashrc") { shell };
         command.SetAction(asked =>
         {
             terminal.Out.Write(CompletionScripts.ByShell[asked.GetRequiredValue(shell)]);
@@ -31,7 +31,7 @@ internal static class CompletionsCommand
         var name = result.Tokens[0].Value;
         if (!CompletionScripts.ByShell.ContainsKey(name))
         {
-            result.AddError($"There are no completions for `{name}`. {Suggestion.For(name, [.. CompletionScripts.ByShell.Keys], "shells")}");
+            result.AddError($"There is no completion script for `{name}`. {Suggestion.For(name, [.. CompletionScripts.ByShell.Keys], "shells")}");
         }
 
         return name;

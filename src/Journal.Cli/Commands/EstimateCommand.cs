@@ -15,10 +15,10 @@ internal static class EstimateCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var name = new Argument<string>("plan or build") { Description = "A plan by its file without .yaml, or a build by its folder's name." };
+        var name = new Argument<string>("plan or build") { Description = "A plan (its file name without .yaml) or a build (its folder's name)." };
         var (folder, format, today, whatIf) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: false), new WhatIf());
         var command = new ExampledCommand(
-            "estimate", "How long will it take, and when will it be done? Hours and dates, with their ranges.", "journal estimate bench-shaper --hours-a-week 6")
+            "estimate", "How long a build will take and when it will be done: hours and dates, with ranges.", "journal estimate bench-shaper --hours-a-week 6")
         {
             name, folder, format, today,
         };
@@ -44,7 +44,7 @@ internal static class EstimateCommand
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
         if (EstimateSubjects.TellErrors(name, folder, reading, terminal))
         {
-            terminal.Complain($"There is no estimate of {name} until that is mended.");
+            terminal.Complain($"There is no estimate for {name} until that is corrected.");
             return ExitStatus.Flawed;
         }
 
@@ -85,7 +85,7 @@ internal static class EstimateCommand
         return reading.IsFlawed ? ExitStatus.Flawed : ExitStatus.Well;
     }
 
-    private static bool IsWrongUse(EstimateFaultKind kind) => kind is EstimateFaultKind.UnknownWithout or EstimateFaultKind.AlreadyFinished;
+    private static bool IsWrongUse(EstimateFaultKind kind) => kind is EstimateFaultKind.UnknownWithout or EstimateFaultKind.UnknownTwice or EstimateFaultKind.AlreadyFinished;
 
     private static void Show(
         Estimate estimate, Preparation preparation, MakerJournal journal, EstimateOptions options, OutputFormat format, Terminal terminal)
@@ -130,7 +130,12 @@ internal static class EstimateCommand
         estimate.HoursAWeek,
         estimate.Start,
         estimate.Remarks,
+        estimate.Differences,
+        estimate.Guesses,
+        Offers = estimate.Offers.Select(Shape),
         Cautions = preparation.Cautions.Select(caution => new { caution.Id, caution.Title }),
         ToolsToFind = preparation.ToFind.Select(tool => new { tool.Tool.Id, tool.Tool.Title, Why = tool.Missing!.Value.ToWord(), tool.Jobs, tool.Operations }),
     };
+
+    private static object Shape(LikeOffer offer) => new { Part = offer.Part.Id, Like = offer.Like.ToString(), offer.Words };
 }

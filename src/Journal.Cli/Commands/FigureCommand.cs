@@ -24,7 +24,7 @@ internal sealed record FigureCommand
     /// <summary>The figures for spreadsheets.</summary>
     public required Func<MakerJournal, CsvTable> Csv { get; init; }
 
-    /// <summary>The figures for programs, in the shape of DESIGN section 7.</summary>
+    /// <summary>The figures for other programs, as JSON. Fields may be added but keep their names: others rely on them.</summary>
     public required Func<MakerJournal, object> Json { get; init; }
 
     /// <summary>Options of its own, which narrow the figures down.</summary>

@@ -2,8 +2,8 @@ using System.CommandLine;
 using System.Globalization;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Pictures;
@@ -18,9 +18,9 @@ internal static class GatherCommand
     public static Command Create(Terminal terminal)
     {
         var folder = InOption.Create();
-        var from = new Argument<string>("photo folder") { Description = "Where the pictures lie; they are copied, never moved." };
-        var trial = new Option<bool>("--dry-run") { Description = "Say what would be done, and do nothing." };
-        var command = new ExampledCommand("gather", "New pictures to the evenings when they were taken.", "journal gather phone --dry-run") { from, trial, folder };
+        var from = new Argument<string>("photo folder") { Description = "The folder with the pictures; they are copied, never moved." };
+        var trial = new Option<bool>("--dry-run") { Description = "Only show what would be done." };
+        var command = new ExampledCommand("gather", "Copy new pictures to the evenings on which they were taken.", "journal gather phone --dry-run") { from, trial, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => Gather(open, asked.GetValue(from)!, asked.GetValue(trial), terminal)));
         return command;
     }
@@ -30,7 +30,7 @@ internal static class GatherCommand
         var from = Path.GetFullPath(named, terminal.Folder);
         if (!Directory.Exists(from))
         {
-            throw new UsageException($"There is no folder {from}. Name the one where your pictures are.");
+            throw new UsageException($"There is no folder {from}. Give the folder with your pictures.");
         }
 
         var files = BehindLinks.FilesBelow(from).Where(path => !Path.GetFileName(path).StartsWith('.')).ToList();
@@ -41,7 +41,7 @@ internal static class GatherCommand
         if (files.Where(IsPhonePicture).ToList() is { Count: > 0 } phones)
         {
             print.Gap();
-            print.Say($"{Capital(Count.Of(phones.Count, "picture"))} in a form that pages cannot show ({string.Join(", ", phones.Select(Path.GetExtension).Distinct())}). Let the telephone export JPEG, then gather again.");
+            print.Say($"{Capital(Count.Of(phones.Count, "picture"))} in a format that web pages cannot show ({string.Join(", ", phones.Select(Path.GetExtension).Distinct())}). Export them from the phone as JPEG, then gather again.");
         }
 
         return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
@@ -66,12 +66,12 @@ internal static class GatherCommand
             print.Heading(entry.Key!);
             foreach (var fate in entry)
             {
-                print.Hang("  ", $"{Name(fate)} as {fate.As}{(fate.Picture.IsFileTime ? ", by the time of the file" : "")}");
+                print.Hang("  ", $"{Name(fate)} as {fate.As}{(fate.Picture.IsFileTime ? ", by the file's time" : "")}");
             }
         }
 
         List(fates, Fate.Refused, "Not added", fate => $"{Name(fate)}{(fate.Entry is null ? "" : $" for {fate.Entry}")}: {fate.Why}", print);
-        List(fates, Fate.NoEntry, "No entry for their evening", fate => $"{Name(fate)}, {Evening(fate)}{(fate.Picture.IsFileTime ? " by the time of the file" : "")}", print);
+        List(fates, Fate.NoEntry, "No entry for that evening", fate => $"{Name(fate)}, {Evening(fate)}{(fate.Picture.IsFileTime ? " by the file's time" : "")}", print);
         print.Gap();
         print.Say(LastLine(fates, isTrial));
     }
@@ -98,13 +98,13 @@ internal static class GatherCommand
             return "There are no pictures in that folder.";
         }
 
-        var there = Of(Fate.AlreadyThere) == 0 ? "" : $"; {Of(Fate.AlreadyThere).ToString(CultureInfo.InvariantCulture)} the journal has already";
+        var there = Of(Fate.AlreadyThere) == 0 ? "" : $"; {Of(Fate.AlreadyThere).ToString(CultureInfo.InvariantCulture)} already in the journal";
         return $"{Capital(Count.Of(Of(Fate.Added), "picture"))} {(isTrial ? "would be added" : "added")}{there}.";
     }
 
     private static string Evening(Gathered fate) => Wording.Written.Date(fate.Picture.Evening);
 
-    private static string Capital(string text) => Count.Capital(text);
+    private static string Capital(string text) => Casing.Capital(text);
 
     private static bool IsPhonePicture(string path) => Path.GetExtension(path).ToUpperInvariant() is ".HEIC" or ".HEIF" or ".AVIF" or ".DNG";
 }

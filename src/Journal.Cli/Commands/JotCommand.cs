@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
@@ -15,7 +15,7 @@ internal static class JotCommand
     {
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
         var words = new Argument<string[]>("words") { Description = "The remark.", Arity = ArgumentArity.OneOrMore };
-        var command = new ExampledCommand("jot", "A remark for tonight's entry; `journal write` puts it into the text.", "journal jot \"It sings at 300 rpm\"") { words, folder, today };
+        var command = new ExampledCommand("jot", "Note a remark for tonight's entry; `journal write` puts it into the text.", "journal jot \"It sings at 300 rpm\"") { words, folder, today };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
             Jot(open, string.Join(' ', asked.GetValue(words)!).Trim(), asked.GetValue(today), terminal)));
         return command;
@@ -25,7 +25,7 @@ internal static class JotCommand
     {
         if (text.Length == 0)
         {
-            throw new UsageException("`journal jot` wants <words> behind it.");
+            throw new UsageException("`journal jot` needs <words>.");
         }
 
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
@@ -34,7 +34,7 @@ internal static class JotCommand
         terminal.Complain($"Kept, {open.Clock.Time(terminal.Now)}: {Count.Of(slate.Slate.Jots.Count(jot => jot.Evening == evening), "remark")} for the entry of {Wording.Written.Date(evening)}.");
         if (slate.Slate.Stint is { } running)
         {
-            terminal.Complain(StintWords.Of(running, open.Journal, open.Clock, terminal.Now));
+            terminal.Complain(StintText.Of(running, open.Journal, open.Clock, terminal.Now));
         }
 
         return ExitStatus.Well;

@@ -13,7 +13,7 @@ internal static class LessonsCommand
     private static FigureCommand Of(Func<MakerJournal, Lessons> lessons) => new()
     {
         Name = "lessons",
-        Description = "What was learned, what it cost, and why things go wrong; or what to read before a job.",
+        Description = "What was learned, what it cost, and why things went wrong; or what to read before a job.",
         Example = "journal lessons --for boring --material cast-iron --part head",
         Table = (journal, print) => LessonsTable.Print(journal, lessons(journal), print),
         Csv = journal => new CsvTable(

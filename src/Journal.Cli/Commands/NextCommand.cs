@@ -18,7 +18,7 @@ internal static class NextCommand
     private static FigureCommand Of(Terminal terminal, DateOnly? today) => new()
     {
         Name = "next",
-        Description = "Where was I? The next step, the set-up left standing, snags, and lessons for the job.",
+        Description = "Where was I? The next step, the set-up left on the machine, open snags, and lessons for the job.",
         Example = "journal next",
         By = Narrows.Build,
         Table = (journal, print) =>
@@ -42,7 +42,7 @@ internal static class NextCommand
         {
             var (slate, clock) = (SlateFile.Peek(folder), BenchClock.Of(journal));
             var waiting = WaitingRemarks.Told(slate, evening => evening == slate.Unwritten?.Evening || (slate.Stint is { } stint && clock.Evening(stint.Began) == evening));
-            return slate.Stint is { } running ? waiting.Prepend(StintWords.Of(running, journal, clock, terminal.Now)) : waiting;
+            return slate.Stint is { } running ? waiting.Prepend(StintText.Of(running, journal, clock, terminal.Now)) : waiting;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

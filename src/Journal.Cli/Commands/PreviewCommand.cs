@@ -1,9 +1,9 @@
 using System.CommandLine;
-using System.Net.Sockets;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site.Preview;
 
 namespace Journal.Cli.Commands;
@@ -17,16 +17,16 @@ internal static class PreviewCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var port = new Option<int?>("--port") { Description = "The port on this machine. Left out: 8765, or any that is free.", HelpName = "number" };
+        var port = new Option<int?>("--port") { Description = "The port on this machine. Default: 8765, or any free one.", HelpName = "number" };
         port.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int?>() is < 1 or > 65535)
             {
-                result.AddError("`--port` wants a number from 1 to 65535.");
+                result.AddError("`--port` must be a number from 1 to 65535.");
             }
         });
-        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
-        var command = new ExampledCommand("preview", "The site on this machine while you write, renewed as files are saved. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
+        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, to change the look.", HelpName = "folder" };
+        var command = new ExampledCommand("preview", "Show the site on this machine while you write; it updates whenever you save. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
         command.SetAction((asked, cancellation) => Run(
             asked.GetValue(folder), asked.GetValue(port), asked.GetValue(template), asked.GetValue(today), terminal, cancellation));
         return command;
@@ -40,54 +40,54 @@ internal static class PreviewCommand
             return ExitStatus.WrongUse;
         }
 
-        var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
-        try
-        {
-            using var preview = Open(folder, today ?? terminal.TodayAt(folder), look, port);
-            return await Run(preview, terminal, cancellation);
-        }
-        catch (SocketException e)
-        {
-            var why = e.SocketErrorCode == SocketError.AccessDenied ? "is one that the system keeps for itself" : "is taken";
-            terminal.Complain($"Port {port} {why}. Leave `--port` out for one that is free.");
-            return ExitStatus.NotFinished;
-        }
-    }
-
-    private static async Task<int> Run(SitePreview preview, Terminal terminal, CancellationToken cancellation)
-    {
         if (terminal.Stopping is { } stopping)
         {
             // To be stopped is how it ends.
             stopping.Status = ExitStatus.Well;
         }
 
-        await preview.Run((version, problems) => Tell(preview, version, problems, terminal), cancellation);
+        var look = template is null ? null : Path.GetFullPath(template, terminal.Folder);
+        try
+        {
+            await using var preview = await Open(folder, today ?? terminal.TodayAt(folder), look, port);
+            return await Run(preview, terminal, cancellation);
+        }
+        catch (PortException e)
+        {
+            var why = e.IsKeptBySystem ? "is reserved by the system" : "is in use";
+            terminal.Complain($"Port {port} {why}. Leave out `--port` to use a free one.");
+            return ExitStatus.NotFinished;
+        }
+    }
+
+    private static async Task<int> Run(SitePreview preview, Terminal terminal, CancellationToken cancellation)
+    {
+        await preview.Run((times, problems) => Tell(preview, times, problems, terminal), cancellation);
         return ExitStatus.Well;
     }
 
-    private static SitePreview Open(string folder, DateOnly today, string? template, int? port)
+    private static async Task<SitePreview> Open(string folder, DateOnly today, string? template, int? port)
     {
         try
         {
-            return new SitePreview(folder, today, template, port ?? UsualPort);
+            return await SitePreview.Start(folder, today, template, port ?? UsualPort);
         }
-        catch (SocketException) when (port is null)
+        catch (PortException) when (port is null)
         {
-            return new SitePreview(folder, today, template, port: 0);
+            return await SitePreview.Start(folder, today, template, port: 0);
         }
     }
 
-    private static void Tell(SitePreview preview, int version, IReadOnlyList<Problem> problems, Terminal terminal)
+    private static void Tell(SitePreview preview, int times, IReadOnlyList<Problem> problems, Terminal terminal)
     {
-        if (version == 1)
+        if (times == 1)
         {
             terminal.Out.WriteLine(preview.Address);
             terminal.Out.Flush();
             terminal.Complain("Open it in a browser on this machine. Ctrl-C ends it.");
         }
 
-        var counts = problems.Count == 0 ? "all well" : $"{ProblemCounts.InWords(problems)}; `journal check` tells more";
-        terminal.Complain($"Made {Count.Times(version)}: {counts}.");
+        var counts = problems.Count == 0 ? "no problems" : $"{ProblemCounts.InWords(problems)}; see `journal check`";
+        terminal.Complain($"Made {Count.Times(times)}: {counts}.");
     }
 }

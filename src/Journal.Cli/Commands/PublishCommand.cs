@@ -6,8 +6,9 @@ using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
-using Journal.Site;
+using Journal.Core.Wording;
 using Journal.Site.Output;
+using Journal.Site.Publishing;
 using Journal.Site.Sending;
 using Journal.Site.Templates;
 
@@ -22,9 +23,9 @@ internal static class PublishCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var to = new Option<string>("--to") { Description = "The site's folder: a new one, an empty one, or one published before.", HelpName = "folder", Required = true };
-        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, for another look.", HelpName = "folder" };
-        var command = new ExampledCommand("publish", "The journal as a site of static files.", "journal publish --to site") { to, folder, template, today };
+        var to = new Option<string>("--to") { Description = "The site's folder: a new one, an empty one, or one published to before.", HelpName = "folder", Required = true };
+        var template = new Option<string?>("--template") { Description = "Your own copy of site-template, to change the look.", HelpName = "folder" };
+        var command = new ExampledCommand("publish", "Make the site: static files from the journal.", "journal publish --to site") { to, folder, template, today };
         command.SetAction((asked, cancellation) => Task.FromResult(Run(
             asked.GetValue(folder), asked.GetValue(to)!, asked.GetValue(template), asked.GetValue(today), terminal, cancellation)));
         return command;
@@ -42,7 +43,7 @@ internal static class PublishCommand
         var problems = new Printout(terminal with { Out = terminal.Error });
         var site = Path.GetFullPath(to, terminal.Folder);
         terminal.IfStopped(WhatStands(site));
-        var order = new SiteOrder(folder, site, today ?? terminal.TodayAt(folder), template is null ? null : Path.GetFullPath(template, terminal.Folder))
+        var order = new PublishOrder(folder, site, today ?? terminal.TodayAt(folder), template is null ? null : Path.GetFullPath(template, terminal.Folder))
         {
             Progress = new PictureProgressLine(terminal),
             Read = found => Print(folder, found, problems),
@@ -63,7 +64,7 @@ internal static class PublishCommand
         catch (Exception e) when (e is PublishingException or TemplateException or IOException or UnauthorizedAccessException)
         {
             terminal.Complain(DiskTrouble.InWords(e));
-            terminal.Complain("Nothing was published; a site that stood there stands as it was.");
+            terminal.Complain("Nothing was published; the existing site is unchanged.");
             return ExitStatus.NotFinished;
         }
     }
@@ -80,7 +81,7 @@ internal static class PublishCommand
 
         if (warnings > FewWarnings)
         {
-            problems.Say($"{Count.Capital(Count.Of(warnings, "warning"))}; `journal check` shows each.");
+            problems.Say($"{Casing.Capital(Count.Of(warnings, "warning"))}; see `journal check`.");
         }
     }
 
@@ -90,8 +91,8 @@ internal static class PublishCommand
         var list = Path.Combine(site, SiteToSend.Mark);
         var before = TimeOf(list);
         return () => TimeOf(list) == before
-            ? "Nothing was published; a site that stood there stands as it was."
-            : $"The new site stands whole in {site}.";
+            ? "Nothing was published; the existing site is unchanged."
+            : $"The new site is complete in {site}.";
     }
 
     // Null where it may not be looked at; then there is no publishing either.
@@ -109,7 +110,7 @@ internal static class PublishCommand
 
     private static void Tell(Published published, TimeSpan took, Terminal terminal)
     {
-        var changed = published.Changed == 0 ? "nothing had changed" : published.Changed == published.Files ? "all new" : $"{Count.Of(published.Changed, "file")} written anew";
+        var changed = published.Changed == 0 ? "nothing changed" : published.Changed == published.Files ? "all new" : $"{Count.Of(published.Changed, "file")} rewritten";
         var print = new Printout(terminal);
         print.Say($"Published {Count.Of(published.Builds, "build")} and {Count.Of(published.Entries, "entry", "entries")} as {Count.Of(published.Pages, "page")} and {Count.Of(published.Pictures, "picture")}; {changed}.");
         print.Say(string.Create(CultureInfo.InvariantCulture, $"It took {took.TotalSeconds:0.0} s."));

@@ -27,7 +27,7 @@ internal static class ReadingsCommand
     private static FigureCommand Of(string? part, Func<MakerJournal, string?> objection, Func<Id<Build>, DateOnly?, bool> takes) => new()
     {
         Name = "readings",
-        Description = "What size it came out: every measured dimension beside the required one, and the mates.",
+        Description = "How sizes came out: each measured dimension beside the required one, and the mates.",
         Example = "journal readings --part head",
         Objection = journal => objection(journal) ?? PartOption.Objection(part, journal),
         Table = (journal, print) => ReadingsTable.Print(journal, Wanted(journal, part, takes), WantedMates(journal, part, takes), print),

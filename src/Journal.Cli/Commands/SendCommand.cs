@@ -5,6 +5,7 @@ using Journal.Cli.Tables;
 using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Site.Sending;
 
 namespace Journal.Cli.Commands;
@@ -19,13 +20,13 @@ internal static class SendCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var destination = new Argument<string>("destination") { Description = "A name under `destinations` in journal.yaml." };
+        var destination = new Argument<string>("destination") { Description = "A name listed under `destinations` in journal.yaml." };
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var site = new Option<string?>("--site") { Description = "The published site. Left out: `site` here, in the journal or beside it.", HelpName = "folder" };
-        var dryRun = new Option<bool>("--dry-run") { Description = "Only list what would be sent and taken away." };
-        var verify = new Option<bool>("--verify") { Description = "List the destination first, and send again what is missing there." };
-        var takeOver = new Option<bool>("--take-over") { Description = "Write over files there that no earlier send brought, or another journal’s site." };
-        var command = new ExampledCommand("send", "The published site to where viewers are; only what changed.", "journal send disk --dry-run")
+        var site = new Option<string?>("--site") { Description = "The published site. Default: `site` in this folder, in the journal, or beside it.", HelpName = "folder" };
+        var dryRun = new Option<bool>("--dry-run") { Description = "Only show what would be sent and deleted." };
+        var verify = new Option<bool>("--verify") { Description = "Check what is at the destination, and send again what is missing there." };
+        var takeOver = new Option<bool>("--take-over") { Description = "Overwrite files there that no earlier send put there, or another journal’s site." };
+        var command = new ExampledCommand("send", "Send the published site to where viewers are; only changes are sent.", "journal send disk --dry-run")
         {
             destination, site, dryRun, verify, takeOver, folder, today,
         };
@@ -80,7 +81,7 @@ internal static class SendCommand
             Today = today,
             Progress = new SendProgressLine(terminal),
         };
-        terminal.IfStopped(() => "Readers have whole pages; the next send goes on from here.");
+        terminal.IfStopped(() => "Readers see whole pages; the next send continues from here.");
         return await Send(order, reading, terminal, cancellation);
     }
 
@@ -103,19 +104,19 @@ internal static class SendCommand
     {
         if (report.Files.Count + report.Deleted.Count == 0)
         {
-            print.Say($"`{order.Destination.Name}` has all of it; nothing to send.");
+            print.Say($"`{order.Destination.Name}` is up to date; nothing to send.");
             return;
         }
 
         if (order.DryRun)
         {
-            foreach (var line in report.Files.Select(address => $"send  {address}").Concat(report.Deleted.Select(address => $"take away  {address}")))
+            foreach (var line in report.Files.Select(address => $"send  {address}").Concat(report.Deleted.Select(address => $"delete  {address}")))
             {
                 print.Put(line);
             }
         }
 
-        var takenAway = report.Deleted.Count == 0 ? "" : $", and {(order.DryRun ? "would take" : "took")} away {Count.Of(report.Deleted.Count, "file")} that the site no longer has";
+        var takenAway = report.Deleted.Count == 0 ? "" : $", and {(order.DryRun ? "would delete" : "deleted")} {Count.Of(report.Deleted.Count, "file")} that the site no longer has";
         print.Say($"{(order.DryRun ? "Would send" : "Sent")} {Count.Of(report.Files.Count, "file")}, {Bytes.InWords(report.Bytes)}, to `{order.Destination.Name}`{takenAway}.");
     }
 

@@ -26,7 +26,7 @@ internal static class SettingsCommand
     private static FigureCommand Of(Asked asked) => new()
     {
         Name = "settings",
-        Description = "What speed worked last time: speeds, feeds and depths that were used, and how it went.",
+        Description = "What speed worked last time: the speeds, feeds and depths used, and how it went.",
         Example = "journal settings --for turning --material cast-iron",
         Objection = asked.Objection,
         Table = (journal, print) => SettingsTable.Print(journal, asked.Of(journal), print),

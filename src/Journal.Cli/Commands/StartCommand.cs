@@ -12,10 +12,10 @@ internal static class StartCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var folder = new Argument<string>("folder") { Description = "A new folder, or an empty one." };
-        var title = new Option<string>("--title") { Description = "What stands on top of every page.", HelpName = "words", DefaultValueFactory = _ => "My bench book" };
+        var folder = new Argument<string>("folder") { Description = "A new or empty folder." };
+        var title = new Option<string>("--title") { Description = "Title, shown at the top of every page.", HelpName = "words", DefaultValueFactory = _ => "My bench book" };
         var today = TodayOption.Create(hidden: true);
-        var command = new ExampledCommand("start", "A new journal with one small example build.", "journal start the-lean-to") { folder, title, today };
+        var command = new ExampledCommand("start", "Start a new journal with one small example build.", "journal start the-lean-to") { folder, title, today };
         command.SetAction(asked => Start(asked.GetValue(folder)!, asked.GetValue(title)!, asked.GetValue(today), terminal));
         return command;
     }
@@ -24,22 +24,22 @@ internal static class StartCommand
     {
         if (string.IsNullOrWhiteSpace(title))
         {
-            terminal.Complain("`--title` wants words behind it; leave it out where there are none. Nothing was written.");
+            terminal.Complain("`--title` needs a value; or leave it out. Nothing was written.");
             return ExitStatus.WrongUse;
         }
 
         var folder = Path.GetFullPath(named, terminal.Folder);
         if (File.Exists(folder) || (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any()))
         {
-            terminal.Complain($"{folder} is not empty. Name a new folder; nothing was written.");
+            terminal.Complain($"{folder} is not empty. Give a new folder. Nothing was written.");
             return ExitStatus.WrongUse;
         }
 
-        terminal.IfStopped(() => $"No file in {folder} is half-written; empty it and start again.");
+        terminal.IfStopped(() => $"No file in {folder} is half-written. Empty the folder and start again.");
         var zone = ZoneOf(TimeZoneInfo.Local);
         NewJournal.Write(folder, title, today ?? BenchClock.Evening(TimeZoneInfo.ConvertTime(terminal.Now, TimeZoneInfo.Local).DateTime), zone);
         var print = new Printout(terminal);
-        print.Say($"A journal begins in {folder}. Its remarks explain each key; the tap wrench in it is an example.");
+        print.Say($"New journal in {folder}. Comments in its files explain each key; the tap wrench is an example build.");
         print.Put($"  cd {(folder.Contains(' ', StringComparison.Ordinal) ? $"\"{folder}\"" : folder)}");
         print.Put("  journal next");
         print.Put("  journal publish --to site");

@@ -14,7 +14,7 @@ internal static class StintCommand
 {
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal) =>
-        new ExampledCommand("stint", "The time at the bench: begin when you switch the light on, end when you switch it off.", "journal stint begin --part head --operation boring")
+        new ExampledCommand("stint", "Time your evening at the bench: begin when you switch the light on, end when you switch it off.", "journal stint begin --part head --operation boring")
         {
             BeginCommand(terminal), PauseCommand(terminal), EndCommand(terminal), ShowCommand(terminal),
         };
@@ -22,7 +22,7 @@ internal static class StintCommand
     private static ExampledCommand BeginCommand(Terminal terminal)
     {
         var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operation());
-        var command = new ExampledCommand("begin", "Begin a stint, or go on after a pause.", "journal stint begin --part head --operation boring") { part, operation, build, folder };
+        var command = new ExampledCommand("begin", "Begin a stint, or continue after a pause.", "journal stint begin --part head --operation boring") { part, operation, build, folder };
         command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) =>
             Begin(open, slate, asked.GetValue(build), asked.GetValue(part), asked.GetValue(operation), terminal)));
         return command;
@@ -31,7 +31,7 @@ internal static class StintCommand
     private static ExampledCommand PauseCommand(Terminal terminal)
     {
         var folder = InOption.Create();
-        var command = new ExampledCommand("pause", "Tea, or the telephone: stop counting until `journal stint begin`.", "journal stint pause") { folder };
+        var command = new ExampledCommand("pause", "Stop the clock, for tea or the phone, until `journal stint begin`.", "journal stint pause") { folder };
         command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) => Pause(open, slate, terminal)));
         return command;
     }
@@ -39,11 +39,11 @@ internal static class StintCommand
     private static ExampledCommand EndCommand(Terminal terminal)
     {
         var (folder, part, operation) = (InOption.Create(), JobOptions.Part(), JobOptions.Operations());
-        part.Description = "The part, where it became another one than the stint began with.";
+        part.Description = "The part, if it is not the one that the stint began with.";
         operation.Description = "The operation, likewise; once for each.";
-        var at = ClockTime.Option("--at", "When you stopped, such as 22:40, if that was earlier.");
-        var now = new Option<bool>("--now") { Description = "A stint that was left running overnight: you worked through." };
-        var drop = new Option<bool>("--drop") { Description = "Forget the stint; write nothing." };
+        var at = ClockTime.Option("--at", "When you stopped, such as 22:40. Default: now.");
+        var now = new Option<bool>("--now") { Description = "The stint ran overnight because you worked through." };
+        var drop = new Option<bool>("--drop") { Description = "Discard the stint; write nothing." };
         var command = new ExampledCommand("end", "End the stint; its job goes into tonight's entry.", "journal stint end --at 22:40") { part, operation, at, now, drop, folder };
         command.SetAction(asked => OnSlate(asked.GetValue(folder), terminal, (open, slate) =>
             End(open, slate, new SaidEnd(asked.GetValue(at), asked.GetValue(now), asked.GetValue(drop)), asked.GetValue(part), asked.GetValue(operation) ?? [], terminal)));
@@ -53,7 +53,7 @@ internal static class StintCommand
     private static ExampledCommand ShowCommand(Terminal terminal)
     {
         var folder = InOption.Create();
-        var command = new ExampledCommand("show", "Whether a stint is running, and for how long.", "journal stint show") { folder };
+        var command = new ExampledCommand("show", "Show whether a stint is running, and for how long.", "journal stint show") { folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             new Printout(terminal).Say(Show(open, SlateFile.Peek(open.Folder).Stint, terminal));
@@ -82,7 +82,7 @@ internal static class StintCommand
         var stint = new Stint { Began = terminal.Now.ToUniversalTime(), Build = build.Id.Value, Part = takenPart, Operation = takenOperation };
         slate.Keep(slate.Slate with { Stint = stint });
         var asLastTime = part is null && operation is null && Usual.IsAsLastTime(build, partId, takenOperation is null ? null : new(takenOperation)) ? ", as last time" : "";
-        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobWords.Of(new TitleBook(open.Journal), stint)}{asLastTime}.");
+        terminal.Complain($"Begun at {open.Clock.Time(terminal.Now)}: {JobTitle.Of(new TitleBook(open.Journal), stint)}{asLastTime}.");
         return ExitStatus.Well;
     }
 
@@ -90,12 +90,12 @@ internal static class StintCommand
     {
         if (isOther || StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
         {
-            var goOn = isOther && running.IsPaused ? " To go on with it: `journal stint begin` and no more." : "";
+            var goOn = isOther && running.IsPaused ? " To continue it: `journal stint begin` without options." : "";
             throw new UsageException($"{Show(open, running, terminal)} End that one first: `journal stint end`.{goOn}");
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses.SkipLast(1), running.Pauses[^1] with { To = terminal.Now.ToUniversalTime() }] } });
-        terminal.Complain($"On again at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far.");
+        terminal.Complain($"Continued at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far.");
         return ExitStatus.Well;
     }
 
@@ -103,12 +103,12 @@ internal static class StintCommand
     {
         if (slate.Slate.Stint is not { IsPaused: false } running || StintEnding.IsForgotten(running, open.Clock, terminal.Now))
         {
-            var remedy = slate.Slate.Stint is { IsPaused: false } ? " It was not ended that evening; say when: `journal stint end --at 22:40`." : "";
+            var remedy = slate.Slate.Stint is { IsPaused: false } ? " It was not ended that evening; give the time: `journal stint end --at 22:40`." : "";
             throw new UsageException(Show(open, slate.Slate.Stint, terminal) + remedy);
         }
 
         slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses, new Pause(terminal.Now.ToUniversalTime(), null)] } });
-        terminal.Complain($"Paused at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far. `journal stint begin` goes on.");
+        terminal.Complain($"Paused at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far. `journal stint begin` continues it.");
         return ExitStatus.Well;
     }
 
@@ -128,7 +128,7 @@ internal static class StintCommand
     }
 
     private static string Show(OpenJournal open, Stint? stint, Terminal terminal) =>
-        stint is null ? "No stint is running. `journal stint begin` begins one." : StintWords.Of(stint, open.Journal, open.Clock, terminal.Now);
+        stint is null ? "No stint is running. Begin one with `journal stint begin`." : StintText.Of(stint, open.Journal, open.Clock, terminal.Now);
 
     private static BuildState BuildStateOf(OpenJournal open, Core.Model.Id<Core.Model.Build> build) =>
         State.Of(open.Journal).Builds.Single(state => state.Build == build);

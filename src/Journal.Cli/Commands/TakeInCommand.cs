@@ -9,6 +9,7 @@ using Journal.Core.Checking;
 using Journal.Core.Import;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Commands;
@@ -26,13 +27,13 @@ internal static class TakeInCommand
     {
         var from = new Argument<string>("file or folder") { Description = "A table of hours (CSV), or a folder of notes (Markdown or plain text)." };
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var build = new Option<string?>("--build") { Description = "The build that it belongs to. Left out: the only one.", HelpName = "build" };
-        var columns = new Option<Columns?>("--columns") { Description = "Where in the table what is, by letter or by heading: date, part, operation, hours, note.", HelpName = "date=A,hours=D,…", CustomParser = ReadColumns };
-        var dates = new Option<DateForm?>("--dates") { Description = "How dates are written; left out, only 2025-10-03 is a date.", HelpName = "dd.mm.yyyy", CustomParser = ReadDates };
-        var separator = new Option<char?>("--separator") { Description = "What parts the columns. Left out, it is seen from the first line.", HelpName = ",|;|tab", CustomParser = ReadSeparator };
+        var build = new Option<string?>("--build") { Description = "The build that it belongs to. Default: the only one.", HelpName = "build" };
+        var columns = new Option<Columns?>("--columns") { Description = "Which column holds what, by letter or heading: date, part, operation, hours, note.", HelpName = "date=A,hours=D,…", CustomParser = ReadColumns };
+        var dates = new Option<DateForm?>("--dates") { Description = "How dates are written. Default: 2025-10-03.", HelpName = "dd.mm.yyyy", CustomParser = ReadDates };
+        var separator = new Option<char?>("--separator") { Description = "Column separator. Default: detected from the first line.", HelpName = ",|;|tab", CustomParser = ReadSeparator };
         var dryRun = new Option<bool>("--dry-run") { Description = "Only show what would be taken in." };
         separator.CompletionSources.Add(_ => [new CompletionItem(","), new CompletionItem(";"), new CompletionItem("tab")]);
-        var command = new ExampledCommand("take-in", "An older log into the journal: hours from a table, or a folder of notes.", "journal take-in hours.csv --build drill --columns date=A,hours=D --dry-run")
+        var command = new ExampledCommand("take-in", "Take an older log into the journal: hours from a table, or a folder of notes.", "journal take-in hours.csv --build drill --columns date=A,hours=D --dry-run")
         {
             from, build, columns, dates, separator, dryRun, folder, today,
         };
@@ -124,7 +125,7 @@ internal static class TakeInCommand
         var isStored = !request.DryRun && log.Entries.Count > 0;
         if (isStored)
         {
-            terminal.IfStopped(() => $"All of it was taken in, into a new folder of {build.Folder}, or nothing was.");
+            terminal.IfStopped(() => $"Either all of it was taken in, to a new folder in {build.Folder}, or nothing was.");
         }
 
         var stored = isStored ? EntryStore.Store(log, buildFolder) : null;
@@ -132,22 +133,22 @@ internal static class TakeInCommand
         print.Say(Summary(request, log, build));
         if (stored is not null)
         {
-            print.Say($"They are in {build.Folder}/{stored}; throw that folder away if it is not what you want.");
+            print.Say($"They are in {build.Folder}/{stored}; delete that folder if it is not what you want.");
         }
 
         if (log.Rows.Where(row => StandsAlready(row, build)).Select(row => row.From).ToList() is { Count: > 0 } twice)
         {
-            print.Say($"The journal has work of the same length on the same day, so these may be in it twice now: {Few(twice)}.");
+            print.Say($"The journal already has work of the same length on the same day, so these may now be in it twice: {Few(twice)}.");
         }
 
         if (log.Rows.Any(row => row.Missing.Length > 0) && !request.DryRun)
         {
-            print.Say("What is missing was left blank; `journal check` shows each place.");
+            print.Say("What is missing was left blank; `journal check` shows where.");
         }
 
         if (log.PassedOver.Count > 0)
         {
-            print.Say($"Passed over, for only files that end in .md, .markdown, .txt or .text are taken for notes, and no links: {Few(log.PassedOver)}.");
+            print.Say($"Skipped (only files ending in .md, .markdown, .txt or .text are read, and links are not followed): {Few(log.PassedOver)}.");
         }
 
         foreach (var fault in log.Faults)
@@ -187,7 +188,7 @@ internal static class TakeInCommand
         if (log.Rows.Where(row => row.IsDateOfFile).Select(row => row.From).ToList() is { Count: > 0 } undated)
         {
             print.Gap();
-            print.Say($"Their dates are the files' own times, for want of better ones: {string.Join(", ", undated)}.");
+            print.Say($"Dated by the files' own times, as the notes give no date: {string.Join(", ", undated)}.");
         }
     }
 
@@ -203,8 +204,8 @@ internal static class TakeInCommand
     private static string Summary(ImportRequest request, ImportedLog log, Build build)
     {
         var time = log.Time == Minutes.Zero ? "" : $", {log.Time}";
-        var already = log.Already == 0 ? "" : $" {Count.Capital(Count.Of(log.Already, "was", "were"))} taken in before.";
-        var faults = log.Faults.Count == 0 ? "" : $" {Count.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
+        var already = log.Already == 0 ? "" : $" {Casing.Capital(Count.Of(log.Already, "was", "were"))} already in the journal.";
+        var faults = log.Faults.Count == 0 ? "" : $" {Casing.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
         var taken = log.Entries.Count == 0 ? "Nothing to take in."
             : $"{(request.DryRun ? "Would take in" : "Took in")} {Count.Of(log.Rows.Count, log.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(log.Entries.Count, "entry", "entries")} of `{build.Id}`.";
         return taken + already + faults;
@@ -228,7 +229,7 @@ internal static class TakeInCommand
         var form = DateForm.Of(result.Tokens[0].Value);
         if (form is null)
         {
-            result.AddError($"`{result.Tokens[0].Value}` does not say how dates are written. Use d, m and y for day, month and year, such as `dd.mm.yyyy`.");
+            result.AddError($"`{result.Tokens[0].Value}` is not a date format. Use d, m and y for day, month and year, such as `dd.mm.yyyy`.");
         }
 
         return form;
@@ -242,7 +243,7 @@ internal static class TakeInCommand
             return word == "tab" ? '\t' : word[0];
         }
 
-        result.AddError($"`{word}` parts no columns. Write one sign, such as `;`, or `tab`.");
+        result.AddError($"`{word}` cannot be a column separator. Use one character, such as `;`, or `tab`.");
         return null;
     }
 }

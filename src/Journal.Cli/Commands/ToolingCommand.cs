@@ -14,7 +14,7 @@ internal static class ToolingCommand
     public static Command Create(Terminal terminal) => new FigureCommand
     {
         Name = "tooling",
-        Description = "What was worked with: tools, jigs and fixtures, their cost, and what each build needs.",
+        Description = "What was used: tools, jigs and fixtures, what they cost, and what each build needs.",
         Example = "journal tooling --format csv > tools.csv",
         By = Narrows.Build | Narrows.Part | Narrows.Dates,
         Table = (journal, print) => ToolingTable.Print(journal, Tooling.Of(journal), print),

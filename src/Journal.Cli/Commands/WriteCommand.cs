@@ -13,16 +13,16 @@ internal static class WriteCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, build, part, operation) = (InOption.Create(), JobOptions.Build(), JobOptions.Part(), JobOptions.Operations());
-        var hours = new Option<string?>("--hours") { Description = "How long, such as 1h30 or 19:10-20:40. Left out: the stint's time.", HelpName = "time" };
-        var tools = Many("--tool", "id", "A tool that was used; once for each.");
+        var hours = new Option<string?>("--hours") { Description = "How long, such as 1h30 or 19:10-20:40. Default: the stint's time.", HelpName = "time" };
+        var tools = Many("--tool", "id", "A tool that was used; repeat the option for each.");
         var title = new Option<string?>("--title") { Description = "The entry's title.", HelpName = "words" };
-        var mistakes = Many("--mistake", "words", "What went wrong, in a sentence; once for each.");
+        var mistakes = Many("--mistake", "words", "What went wrong, in a sentence; repeat the option for each.");
         var next = new Option<string?>("--next") { Description = "What to do next, and how the machine was left.", HelpName = "words" };
-        var captions = new Option<bool>("--captions") { Description = "Ask for one line a picture, and for little else." };
+        var captions = new Option<bool>("--captions") { Description = "Ask for one line per picture, and little else." };
         var entry = Many("--entry", "words", "With `--captions`: the pictures of this entry, by its id, its date or words in it.");
-        var photos = new Option<string?>("--photos") { Description = "Take tonight's pictures from this folder too.", HelpName = "folder" };
-        var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Left out: tonight; before four in the morning, last evening.", "--today");
-        var command = new ExampledCommand("write", "Tonight's entry, from what the journal knows. Never writes over another.", "journal write --part head --operation boring --hours 1h30")
+        var photos = new Option<string?>("--photos") { Description = "Also take tonight's pictures from this folder.", HelpName = "folder" };
+        var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Default: tonight (before four in the morning: last night).", "--today");
+        var command = new ExampledCommand("write", "Write tonight's entry, filled in from what the journal knows. Never overwrites another.", "journal write --part head --operation boring --hours 1h30")
         {
             part, operation, hours, tools, title, mistakes, next, captions, entry, photos, build, date, folder,
         };

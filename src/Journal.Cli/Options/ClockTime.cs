@@ -26,7 +26,7 @@ internal static class ClockTime
             return time;
         }
 
-        result.AddError($"`{result.Tokens[0].Value}` is not a time of day. Write hours and minutes, such as 22:40.");
+        result.AddError($"`{result.Tokens[0].Value}` is not a time of day. Use hours and minutes, such as 22:40.");
         return null;
     }
 }

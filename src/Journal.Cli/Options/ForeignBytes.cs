@@ -7,5 +7,5 @@ internal static class ForeignBytes
 
     /// <summary>What is wrong with a text that someone gave; null where nothing is.</summary>
     public static string? In(string text) => !text.Contains(InTheirPlace, StringComparison.Ordinal) ? null
-        : $"“{text}” holds bytes that are not UTF-8, in the place of which “{InTheirPlace}” stands. Set the terminal or the script to UTF-8, then say it again.";
+        : $"“{text}” contains bytes that are not UTF-8 (shown as “{InTheirPlace}”). Set the terminal or the script to UTF-8, then try again.";
 }

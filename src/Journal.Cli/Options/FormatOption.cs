@@ -20,16 +20,16 @@ internal static class FormatOption
             DefaultValueFactory = _ => OutputFormat.Table,
         };
         option.CompletionSources.Clear();
-        option.CompletionSources.Add(_ => Words.All<OutputFormat>().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
+        option.CompletionSources.Add(_ => EnumNames.All<OutputFormat>().Select(word => new System.CommandLine.Completions.CompletionItem(word)));
         return option;
     }
 
     private static OutputFormat Read(ArgumentResult result)
     {
         var word = result.Tokens[0].Value;
-        if (!Words.TryFind<OutputFormat>(word, out var format))
+        if (!EnumNames.TryFind<OutputFormat>(word, out var format))
         {
-            result.AddError($"There is no format `{word}`. {Suggestion.For(word, [.. Words.All<OutputFormat>()], "formats")}");
+            result.AddError($"There is no format `{word}`. {Suggestion.For(word, [.. EnumNames.All<OutputFormat>()], "formats")}");
         }
 
         return format;

@@ -27,15 +27,15 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
             .Concat(Options.Of(command).Select(option => (Label(option), option.Description ?? "")))
             .ToList();
         var commands = command.Subcommands.Where(one => !one.Hidden).Select(one => (one.Name, one.Description ?? "")).ToList();
-        List(print, "What you can ask", commands);
-        List(print, "How", options);
+        List(print, "Commands", commands);
+        List(print, "Options", options);
         var example = (command as ExampledCommand)?.Example ?? "journal hours --in my-journal --format csv > hours.csv";
-        print.Heading("For example");
+        print.Heading("Example");
         print.Put($"  {example}");
         if (command is RootCommand)
         {
             print.Gap();
-            print.Say("`journal <command> --help` tells more of each. Exit status: 0 all well, 1 the journal has errors or omissions, 2 wrong use, 3 could not finish.");
+            print.Say("More about a command: `journal <command> --help`. Exit status: 0 success, 1 the journal has errors or omissions, 2 wrong use, 3 could not finish.");
         }
     }
 

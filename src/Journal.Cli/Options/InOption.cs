@@ -8,7 +8,7 @@ internal static class InOption
     /// <summary>The option, one to a command.</summary>
     public static Option<string?> Create() => new("--in")
     {
-        Description = "The journal's folder. Left out: the nearest folder upwards with a journal.yaml, else ./journal.",
+        Description = "The journal's folder. Default: the nearest folder upwards with a journal.yaml, else ./journal.",
         HelpName = "folder",
     };
 }

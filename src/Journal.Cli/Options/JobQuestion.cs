@@ -11,9 +11,9 @@ namespace Journal.Cli.Options;
 /// </summary>
 internal sealed class JobQuestion
 {
-    private readonly Option<string[]> operations = Words("--for", "operation", "The lessons to read before this: an operation, such as boring.");
-    private readonly Option<string[]> materials = Words("--material", "material", "… on this material, such as cast-iron; left out, the part's own.");
-    private readonly Option<string[]> parts = Words("--part", "part", "… on this part, or the part of this name on another build.");
+    private readonly Option<string[]> operations = Words("--for", "operation", "Show the lessons to read before this operation, such as boring.");
+    private readonly Option<string[]> materials = Words("--material", "material", "… on this material, such as cast-iron. Default: the part's.");
+    private readonly Option<string[]> parts = Words("--part", "part", "… on this part, or the part of the same name in another build.");
     private readonly Option<string[]> tools = Words("--tool", "tool", "… with this tool.");
 
     /// <summary>The options, to be added to a command.</summary>

@@ -48,13 +48,13 @@ internal static class JournalPlace
     {
         if (named is null)
         {
-            return $"There is no journal here: no {Head} in {from} or above it, nor in ./{UsualName}. Go to its folder, or name it with `--in <folder>`.";
+            return $"There is no journal here: no {Head} in {from} or above it, nor in ./{UsualName}. Change to its folder, or give it with `--in <folder>`.";
         }
 
         var folder = Path.GetFullPath(named, from);
-        return !Directory.Exists(folder) ? $"There is no folder {folder}. `--in` names the folder with your {Head}."
+        return !Directory.Exists(folder) ? $"There is no folder {folder}. `--in` needs the folder that holds your {Head}."
             : Holds(Path.Combine(folder, UsualName)) ? $"There is no {Head} in {folder}. Did you mean `--in {Path.Combine(named, UsualName)}`?"
-            : $"There is no {Head} in {folder}. `--in` names the folder that holds it.";
+            : $"There is no {Head} in {folder}. `--in` needs the folder that holds it.";
     }
 
     private static bool Holds(string folder) => File.Exists(Path.Combine(folder, Head));

@@ -12,7 +12,7 @@ internal static class PartOption
     /// <summary>The option, one to a command.</summary>
     public static Option<string?> Create() => new("--part")
     {
-        Description = "Only this part; `build/part` where builds share a name, `whole` for a build as a whole.",
+        Description = "Only this part; `build/part` if several builds have a part of that name, `whole` for a build as a whole.",
         HelpName = "part",
     };
 

@@ -1,4 +1,5 @@
 using Journal.Cli.Output;
+using Journal.Core.Parsing.Text;
 
 namespace Journal.Cli.Options;
 

@@ -10,7 +10,7 @@ internal static class TodayOption
     /// <param name="hidden">Whether help leaves it out, where the command needs no clock.</param>
     public static Option<DateOnly?> Create(bool hidden) => new("--today")
     {
-        Description = "Take this date as today, such as 2025-10-03, instead of the clock's.",
+        Description = "Use this date as today, such as 2025-10-03.",
         HelpName = "date",
         Hidden = hidden,
         CustomParser = Read,

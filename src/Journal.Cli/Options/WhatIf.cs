@@ -6,26 +6,34 @@ using Journal.Core.Model;
 
 namespace Journal.Cli.Options;
 
-/// <summary><c>--hours-a-week</c>, <c>--start</c>, <c>--without</c> and <c>--seed</c>: the same estimate under other conditions.</summary>
+/// <summary><c>--hours-a-week</c>, <c>--start</c>, <c>--without</c>, <c>--twice</c> and <c>--seed</c>: the same estimate under other conditions.</summary>
 internal sealed class WhatIf
 {
     private readonly Option<decimal?> hoursAWeek = new("--hours-a-week")
     {
-        Description = "What if you had so many hours a week? Left out: the plan's, else those of your own weeks.",
+        Description = "What if: so many hours a week. Default: the plan's, else as in your own weeks.",
         HelpName = "hours",
         CustomParser = ReadHours,
     };
 
     private readonly Option<DateOnly?> start = new("--start")
     {
-        Description = "What if you began on this day, such as 2026-11-07? Left out: the plan's, else today.",
+        Description = "What if: start on this day, such as 2026-11-07. Default: the plan's, else today.",
         HelpName = "date",
         CustomParser = ReadDate,
     };
 
     private readonly Option<string[]> without = new("--without")
     {
-        Description = "What if you left this part out? Can be given several times.",
+        Description = "What if: leave out this part, or buy it in; repeat the option for each.",
+        HelpName = "part",
+        Arity = ArgumentArity.OneOrMore,
+        AllowMultipleArgumentsPerToken = false,
+    };
+
+    private readonly Option<string[]> twice = new("--twice")
+    {
+        Description = "What if: make this part twice; repeat the option for each.",
         HelpName = "part",
         Arity = ArgumentArity.OneOrMore,
         AllowMultipleArgumentsPerToken = false,
@@ -33,13 +41,13 @@ internal sealed class WhatIf
 
     private readonly Option<int?> seed = new("--seed")
     {
-        Description = "Another seed of chance; the same seed gives the same estimate.",
+        Description = "Another seed for the random draws; the same seed gives the same estimate.",
         HelpName = "number",
         CustomParser = ReadSeed,
     };
 
     /// <summary>The options, one set to a command.</summary>
-    public IReadOnlyList<Option> Options => [hoursAWeek, start, without, seed];
+    public IReadOnlyList<Option> Options => [hoursAWeek, start, without, twice, seed];
 
     /// <summary>What was asked.</summary>
     public EstimateOptions Of(ParseResult asked, DateOnly today)
@@ -49,10 +57,13 @@ internal sealed class WhatIf
             Today = today,
             HoursAWeek = asked.GetValue(hoursAWeek),
             Start = asked.GetValue(start),
-            Without = [.. (asked.GetValue(without) ?? []).Distinct().Select(part => new Id<Part>(part))],
+            Without = Parts(asked.GetValue(without)),
+            Twice = Parts(asked.GetValue(twice)),
         };
         return asked.GetValue(seed) is { } given ? options with { Seed = given } : options;
     }
+
+    private static IReadOnlyList<Id<Part>> Parts(string[]? named) => [.. (named ?? []).Distinct().Select(part => new Id<Part>(part))];
 
     private static decimal? ReadHours(ArgumentResult result)
     {
@@ -62,7 +73,7 @@ internal sealed class WhatIf
             return hours;
         }
 
-        result.AddError($"`{word}` hours a week cannot be. Write those of a usual week: `--hours-a-week 5.5`.");
+        result.AddError($"`{word}` is not a possible number of hours a week. Give those of a usual week: `--hours-a-week 5.5`.");
         return null;
     }
 
@@ -86,7 +97,7 @@ internal sealed class WhatIf
             return seed;
         }
 
-        result.AddError($"`{word}` is not a seed. Write a whole number: `--seed 7`.");
+        result.AddError($"`{word}` is not a valid seed. Use a whole number: `--seed 7`.");
         return null;
     }
 }

@@ -20,7 +20,7 @@ internal sealed record WordOption<T>(string Name, string HelpName, string Descri
     /// <summary>Why no word can be meant; null where one can, or none was asked for.</summary>
     public string? Objection(string? word, MakerJournal journal) => word is null || Words(journal.Vocabulary).TryFind(word, out _)
         ? null
-        : $"`{Name}` knows no `{word}`. {Suggestion.For(word, Words(journal.Vocabulary).Spellings, Plural)}";
+        : $"`{Name}` does not know `{word}`. {Suggestion.For(word, Words(journal.Vocabulary).Spellings, Plural)}";
 
     /// <summary>Whether a thing is the one asked for.</summary>
     public bool Takes(string? word, Id<T>? thing, MakerJournal journal) =>

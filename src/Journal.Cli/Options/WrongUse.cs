@@ -20,15 +20,15 @@ internal static class WrongUse
         (RootCommand root, IsOption: true) => StrayBeforeCommand(OptionName(word), root),
         (RootCommand root, _) => $"There is no command `{word}`{Nearest(word, [.. root.Subcommands.Where(one => !one.Hidden).Select(one => one.Name)])}",
         (_, IsOption: true) => $"There is no option `{OptionName(word)}`{Nearest(OptionName(word), NamesOf(Options.Of(command)))}",
-        ({ Subcommands.Count: > 0 }, _) => $"`{Options.Call(command)}` knows no `{word}`{Nearest(word, [.. command.Subcommands.Select(one => one.Name)])}",
-        _ => $"`{word}` is one word too many for `{Options.Call(command)}`{Nearest($"--{word}", NamesOf(Options.Of(command)))}",
+        ({ Subcommands.Count: > 0 }, _) => $"`{Options.Call(command)}` has no command `{word}`{Nearest(word, [.. command.Subcommands.Select(one => one.Name)])}",
+        _ => $"`{word}` is not expected after `{Options.Call(command)}`{Nearest($"--{word}", NamesOf(Options.Of(command)))}",
     };
 
     private static string StrayBeforeCommand(string name, RootCommand root)
     {
         var owner = root.Subcommands.LastOrDefault(command => command.Options.Any(option => option.Name == name));
         return owner is null ? $"There is no option `{name}`{Nearest(name, NamesOf(Options.Of(root)))}"
-            : $"`{name}` goes behind a command, such as `journal {owner.Name} {name}`.";
+            : $"`{name}` goes after a command, such as `journal {owner.Name} {name}`.";
     }
 
     private static string OptionName(string word) => word.Split('=', ':')[0];
@@ -40,9 +40,9 @@ internal static class WrongUse
 
     private static string Sentence(ParseError error) => error.SymbolResult switch
     {
-        OptionResult { Option: VersionOption } => "`--version` stands alone.",
-        CommandResult { Command: RootCommand } => "Name a command.",
-        CommandResult { Command.Subcommands.Count: > 0 } bare => $"`{Options.Call(bare.Command)}` wants one of {string.Join(", ", bare.Command.Subcommands.Select(one => one.Name))} behind it.",
+        OptionResult { Option: VersionOption } => "`--version` takes nothing else.",
+        CommandResult { Command: RootCommand } => "Give a command.",
+        CommandResult { Command.Subcommands.Count: > 0 } bare => $"`{Options.Call(bare.Command)}` needs one of {string.Join(", ", bare.Command.Subcommands.Select(one => one.Name))}.",
         CommandResult { Command.Arguments.Count: > 0 } bare => Wants(Options.Call(bare.Command), bare.Command.Arguments[0].Name),
         ArgumentResult { Tokens.Count: 0, Parent: CommandResult parent } bare => Wants(Options.Call(parent.Command), bare.Argument.Name),
         OptionResult { Tokens.Count: 0 } bare => Wants(bare.Option.Name, bare.Option.HelpName!),
@@ -50,5 +50,5 @@ internal static class WrongUse
         _ => error.Message,
     };
 
-    private static string Wants(string word, string what) => $"`{word}` wants <{what}> behind it.";
+    private static string Wants(string word, string what) => $"`{word}` needs <{what}>.";
 }

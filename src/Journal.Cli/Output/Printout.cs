@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Core.Parsing.Text;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 

@@ -1,4 +1,5 @@
 using System.Text;
+using Journal.Core.Parsing.Text;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Output;

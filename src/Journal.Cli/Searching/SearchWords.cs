@@ -12,7 +12,7 @@ internal sealed class SearchWords
     /// <summary>The words of what was said.</summary>
     public SearchWords(string said)
     {
-        foreach (var word in new FoldedWords(said))
+        foreach (var word in new SearchTokens(said))
         {
             words.Add(word.ToString());
         }
@@ -32,7 +32,7 @@ internal sealed class SearchWords
                 break;
             }
 
-            var folded = FoldedWords.Folding(text);
+            var folded = SearchTokens.Folding(text);
             missing.RemoveAll(word => At(folded, word) >= 0);
         }
 
@@ -45,7 +45,7 @@ internal sealed class SearchWords
     public IReadOnlyList<string> Passages(Thing thing, int most) =>
     [
         .. thing.Texts.Distinct()
-            .Select(text => (Text: text, Folded: FoldedWords.Folding(text)))
+            .Select(text => (Text: text, Folded: SearchTokens.Folding(text)))
             .Select(one => (one.Text, Places: words.Select(word => At(one.Folded, word)).Where(at => at >= 0).ToList()))
             .Where(one => one.Places.Count > 0)
             .OrderByDescending(one => one.Places.Count)

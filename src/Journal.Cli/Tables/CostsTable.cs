@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -14,12 +15,12 @@ internal static class CostsTable
         var titles = new TitleBook(journal);
         if (costs.Kinds.Count == 0)
         {
-            print.Say("Nothing spent yet. What you buy goes under `bought` in an entry, the kit's price under `cost` in build.yaml.");
+            print.Say("Nothing spent yet. Put what you buy under `bought` in an entry, and the kit's price under `cost` in build.yaml.");
             return;
         }
 
         var most = costs.Kinds.MaxBy(kind => kind.Cost)!;
-        var share = costs.Total == 0 ? "" : $"; {Share.InWords((double)(most.Cost / costs.Total))} of it for {(most.What == CostKind.Kit ? "kits" : TitleBook.Lower(Name(most.What)))}";
+        var share = costs.Total == 0 ? "" : $"; {Fraction.InWords((double)(most.Cost / costs.Total))} of it for {(most.What == CostKind.Kit ? "kits" : Casing.Lower(most.What.Title()))}";
         print.Say($"{Written.Money(costs.Total)} {costs.Currency} on {Count.Of(costs.Builds.Count(build => build.Kinds.Count > 0), "build")}{share}.");
         foreach (var build in costs.Builds)
         {
@@ -38,22 +39,14 @@ internal static class CostsTable
 
         print.Table(
             [Column.Words("What for"), Column.Figures(currency)],
-            build.Kinds.Select(kind => new[] { Name(kind.What), Written.Money(kind.Cost) }),
+            build.Kinds.Select(kind => new[] { kind.What.Title(), Written.Money(kind.Cost) }),
             ["Total", Written.Money(build.Total)]);
         if (build.Parts.Count > 0)
         {
             print.Gap();
             print.Table(
-                [Column.Words("Of this, for one part"), Column.Figures(currency)],
+                [Column.Words("Of this, by part"), Column.Figures(currency)],
                 build.Parts.Select(part => new[] { titles.Of(new PartRef(build.Build, part.What)), Written.Money(part.Cost) }));
         }
     }
-
-    private static string Name(CostKind kind) => kind switch
-    {
-        CostKind.Consumable => "Consumables",
-        CostKind.Service => "Services",
-        CostKind.Mistake => "Mistakes",
-        _ => TitleBook.OfWord(kind),
-    };
 }

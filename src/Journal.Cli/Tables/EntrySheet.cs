@@ -1,6 +1,7 @@
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -45,7 +46,7 @@ internal static class EntrySheet
     {
         var parts = job.IsGeneral ? "the build as a whole" : Count.List([.. job.Parts.Select(share => titles.Of(new PartRef(entry.Build, share.Part)))]);
         var setUp = job.SetUp > Minutes.Zero ? $", {job.SetUp} of it setting up" : "";
-        Lines(print, "Work", [$"{Count.Capital(titles.InSentence(job.Operations))}: {parts}, {job.Time}{setUp}"]);
+        Lines(print, "Work", [$"{Casing.Capital(titles.InSentence(job.Operations))}: {parts}, {job.Time}{setUp}"]);
         Lines(print, "Held", One(job.Held));
         Lines(print, "Datum", One(job.Datum));
         Lines(print, "With", job.Tools.Count == 0 ? [] : [Count.List([.. job.Tools.Select(titles.Of)])]);
@@ -57,9 +58,9 @@ internal static class EntrySheet
     {
         var facts = new[]
         {
-            mistake.Cause is { } cause ? TitleBook.Lower(titles.Of(cause)) : null,
+            mistake.Cause is { } cause ? Casing.Lower(titles.Of(cause)) : null,
             mistake.Lost > Minutes.Zero ? $"cost {mistake.Lost}" : null,
-            mistake.Outcome is { } outcome ? TitleBook.Lower(TitleBook.OfWord(outcome)) : null,
+            mistake.Outcome is { } outcome ? Casing.Lower(TitleBook.OfWord(outcome)) : null,
             mistake.Repeats is { } repeats ? $"repeats {repeats}" : null,
         }.OfType<string>().ToList();
         return facts.Count == 0 ? mistake.What : $"{mistake.What} ({string.Join("; ", facts)})";

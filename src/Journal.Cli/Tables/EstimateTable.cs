@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -12,7 +13,7 @@ internal static class EstimateTable
 
     /// <summary>“Even odds: 118 h, done by 4 March. Eight in ten: 160 h, by 20 May. Your guesses ran 1.3 times over, a third of it fixtures and putting right.”</summary>
     public static string Sentence(Estimate estimate) =>
-        string.Join(' ', new[] { EstimateWords.Odds(estimate, day => EstimateWords.Day(day, estimate.Start)), EstimateWords.Guesses(estimate, "Your guesses") }.OfType<string>());
+        string.Join(' ', new[] { EstimateWords.Odds(estimate, day => EstimateWords.Day(day, estimate.Start)), EstimateWords.Guesses(estimate, "your guesses") }.OfType<string>());
 
     /// <summary>The sentence, what to know of it, then chances, parts, uncertainty, the past, cautions and tools.</summary>
     public static void Print(Estimate estimate, Preparation preparation, MakerJournal journal, EstimateOptions options, Printout print)
@@ -30,15 +31,25 @@ internal static class EstimateTable
 
         if (options.Without.Count > 0)
         {
-            var spentStays = estimate.MinutesSoFar is null ? "" : $"; what was spent on {(options.Without.Count == 1 ? "it" : "them")} stays counted";
-            print.Say($"Left out of what is to come: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
+            var spentStays = estimate.MinutesSoFar is null ? "" : $"; what was spent on {(options.Without.Count == 1 ? "it" : "them")} still counts";
+            print.Say($"Left out of the remaining work: {Count.List([.. options.Without.Select(part => part.Value)])}{spentStays}.");
         }
 
+        Differences(estimate, print);
         Chances(estimate, print);
         Parts(estimate, print);
         Ground(estimate, print);
+        GuessTable.Print(estimate, new TitleBook(journal), print);
         Cautions(preparation, print);
         Tools(preparation, new TitleBook(journal), print);
+    }
+
+    private static void Differences(Estimate estimate, Printout print)
+    {
+        foreach (var difference in estimate.Differences)
+        {
+            print.Say(DifferenceWords.Of(difference));
+        }
     }
 
     private static void Chances(Estimate estimate, Printout print)
@@ -56,7 +67,7 @@ internal static class EstimateTable
         print.Table(
             [
                 Column.Words("Chance"), Column.Figures("Hours in all"),
-                .. left is null ? Array.Empty<Column>() : [Column.Figures("Still to come")],
+                .. left is null ? Array.Empty<Column>() : [Column.Figures("Still to do")],
                 .. finish is null ? Array.Empty<Column>() : [Column.Figures("Done by")],
             ],
             rows.Select(row => (string[])
@@ -72,42 +83,47 @@ internal static class EstimateTable
         print.Heading("Part by part");
         var whole = estimate.Whole;
         print.Table(
-            [Column.Words("Part"), Column.Figures("1 in 10"), Column.Figures("Even"), Column.Figures("9 in 10"), Column.Words("Rests on")],
+            [Column.Words("Part"), Column.Figures("1 in 10"), Column.Figures("Even"), Column.Figures("9 in 10"), Column.Words("Based on")],
             estimate.Parts
                 .Select(part => new[] { part.Title, EstimateWords.Hours(part.P10), EstimateWords.Hours(part.P50), EstimateWords.Hours(part.P90), part.Basis })
-                .Append(["The whole", Cell(whole.P10), Cell(whole.P50), Cell(whole.P90), whole.Basis]),
-            ["Together", EstimateWords.Hours(estimate.Hours.P10), EstimateWords.Hours(estimate.Hours.P50), EstimateWords.Hours(estimate.Hours.P90), ""]);
-        print.Say("Ranges do not add up: not everything runs long at once.", Ink.Faint);
+                .Append(["Build as a whole", Cell(whole.P10), Cell(whole.P50), Cell(whole.P90), whole.Basis]),
+            ["Total", EstimateWords.Hours(estimate.Hours.P10), EstimateWords.Hours(estimate.Hours.P50), EstimateWords.Hours(estimate.Hours.P90), ""]);
+        print.Say("The ranges do not add up to the total: not everything runs late at once.", Ink.Faint);
     }
 
     private static string Cell(double? hours) => hours is { } known ? EstimateWords.Hours(known) : "";
 
     private static void Ground(Estimate estimate, Printout print)
     {
-        print.Heading("What it rests on");
+        print.Heading("What it is based on");
         if (estimate.MostUncertain.Count > 0)
         {
-            var names = estimate.MostUncertain.Select(part => TitleBook.Lower(Title(estimate, part.Part))).ToList();
+            var names = estimate.MostUncertain.Select(part => Casing.Lower(Title(estimate, part.Part))).ToList();
             var share = ShareOf(estimate.MostUncertain.Sum(part => part.Share));
-            print.Say($"{Count.Capital(share)} of the uncertainty is in: {Count.List(names)}.");
+            print.Say($"{Casing.Capital(share)} of the uncertainty comes from: {Count.List(names)}.");
         }
 
         if (estimate.History.Parts > 0)
         {
-            print.Say($"{Count.Of(estimate.History.Parts, "finished part")}, {new Minutes(estimate.History.Minutes)}. Recent and bigger parts count more, freaks are capped, and the whole build shares one luck.");
+            print.Say($"{Count.Of(estimate.History.Parts, "finished part")}, {new Minutes(estimate.History.Minutes)}. Recent and larger parts count more, extreme ones are capped, and all parts of the build share some of the luck.");
             print.Say(EstimateWords.Backtest(estimate));
+        }
+
+        foreach (var offer in estimate.Offers)
+        {
+            print.Say(offer.Words, Ink.Odd);
         }
 
         if (estimate.HoursAWeek is { } pace)
         {
-            print.Say($"Dates from {Written.Date(estimate.Start)} on, with {EstimateWords.Hours(pace)} a week{(estimate.IsPaceSaid ? "" : ", as in your own weeks up to the last whole one, idle ones counted")}.");
+            print.Say($"Dates count from {Written.Date(estimate.Start)}, at {EstimateWords.Hours(pace)} a week{(estimate.IsPaceSaid ? "" : ", as in your own weeks up to the last full one, idle ones included")}.");
         }
     }
 
-    private static string ShareOf(double share) => Share.InWords(Math.Min(1, share));
+    private static string ShareOf(double share) => Fraction.InWords(Math.Min(1, share));
 
     private static string Title(Estimate estimate, string part) =>
-        part == "whole" ? "the whole" : estimate.Parts.First(one => one.Part == part).Title;
+        part == "whole" ? "the build as a whole" : estimate.Parts.First(one => one.Part == part).Title;
 
     private static void Cautions(Preparation preparation, Printout print)
     {
@@ -116,7 +132,7 @@ internal static class EstimateTable
             return;
         }
 
-        print.Heading("Take care");
+        print.Heading("Cautions");
         foreach (var caution in preparation.MostSerious)
         {
             print.Hang("– ", $"{caution.Title}.");
@@ -124,7 +140,7 @@ internal static class EstimateTable
 
         var rest = preparation.Cautions.Count - preparation.MostSerious.Count;
         print.Say(
-            $"{(rest == 0 ? "" : $"And {Count.Of(rest, "more caution")} for such work; `--format json` lists all. ")}Reminders, not instruction: local codes and licensed practice come first.",
+            $"{(rest == 0 ? "" : $"And {Count.Of(rest, "more caution")} for such work; see `--format json`. ")}Reminders, not instruction: local codes and licensed practice come first.",
             Ink.Faint);
     }
 
@@ -136,7 +152,7 @@ internal static class EstimateTable
             return;
         }
 
-        print.Heading("Such work took these before, and they are not at hand");
+        print.Heading("Used for such work before, and not at hand now");
         foreach (var tool in toFind.Take(MostTools))
         {
             print.Hang("– ", $"{tool.Tool.Title}: {Why(tool.Missing!.Value)}; {titles.InSentence(tool.Operations)}, {Count.Of(tool.Jobs, "job")}");
@@ -144,7 +160,7 @@ internal static class EstimateTable
 
         if (toFind.Count > MostTools)
         {
-            print.Say($"And {toFind.Count - MostTools} more; `--format json` lists all.", Ink.Faint);
+            print.Say($"And {toFind.Count - MostTools} more; see `--format json`.", Ink.Faint);
         }
     }
 

@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -25,9 +26,9 @@ internal static class EveningsTable
                 Written.Date(share.Date),
                 titles.Of(share.Entry.Build),
                 share.Part is { } part ? titles.Of(new PartRef(share.Entry.Build, part)) : "The build as a whole",
-                TitleBook.Lower(titles.Of(share.Operation)),
+                Casing.Lower(titles.Of(share.Operation)),
                 share.Minutes.ToString(),
-                TitleBook.Lower(TitleBook.OfWord(share.Kind)),
+                Casing.Lower(TitleBook.OfWord(share.Kind)),
             }),
             ["Total", "", "", "", shares.Sum(share => share.Minutes).ToString(), ""]);
     }

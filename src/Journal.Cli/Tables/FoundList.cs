@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Searching;
 using Journal.Cli.Wording;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -43,15 +44,15 @@ internal static class FoundList
 
     private static string Heading(string kind, int count) => kind switch
     {
-        "entry" => Count.Capital(Count.Of(count, "evening")),
-        _ => Count.Capital(Count.Of(count, kind)),
+        "entry" => Casing.Capital(Count.Of(count, "evening")),
+        _ => Casing.Capital(Count.Of(count, kind)),
     };
 
     private static string Where(Thing thing, TitleBook titles) => thing.Kind switch
     {
         "entry" => $" ({thing.Entry})",
         "lesson" => $" (lesson {thing.Id}, {thing.Entry})",
-        "reading" => $" ({(thing.Parts[0] is { } part ? TitleBook.Lower(titles.Of(new PartRef(thing.Build!.Value, part))) + ", " : "")}{thing.Entry})",
+        "reading" => $" ({(thing.Parts[0] is { } part ? Casing.Lower(titles.Of(new PartRef(thing.Build!.Value, part))) + ", " : "")}{thing.Entry})",
         "part" => $" (part {thing.Build}/{thing.Id})",
         "tool" => $" (tool {thing.Id})",
         _ => "",

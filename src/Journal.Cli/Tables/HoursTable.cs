@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -17,12 +18,12 @@ internal static class HoursTable
         var titles = new TitleBook(journal);
         if (hours.Minutes == Minutes.Zero)
         {
-            print.Say("No hours yet: the first entry starts the clock.");
+            print.Say("No hours yet. They start with the first entry.");
             return;
         }
 
-        var settingUp = Share.InWords(Share.Of(hours.Work.In(TimeKind.SettingUp), hours.Minutes));
-        print.Say($"{hours.Minutes} over {Count.Of(hours.Calendar.Days.Count, "evening")}; {settingUp} of it setting up.");
+        var settingUp = Fraction.InWords(Share.Of(hours.Work.In(TimeKind.SettingUp), hours.Minutes));
+        print.Say($"{hours.Minutes} over {Count.Of(hours.Calendar.Days.Count, "evening")}; {settingUp} of it spent setting up.");
         foreach (var build in hours.Builds)
         {
             PrintBuild(build, titles, print);
@@ -75,5 +76,5 @@ internal static class HoursTable
     private static string[] Row(string title, Minutes time, Minutes whole) => [title, time.ToString(), Share.Percent(Share.Of(time, whole))];
 
     private static string Mostly(Work work, TitleBook titles) =>
-        string.Join(", ", work.Operations.Take(MostNamed).Select(time => $"{TitleBook.Lower(titles.Of(time.What))} {time.Minutes}"));
+        string.Join(", ", work.Operations.Take(MostNamed).Select(time => $"{Casing.Lower(titles.Of(time.What))} {time.Minutes}"));
 }

@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -15,7 +16,7 @@ internal static class LessonsTable
         var titles = new TitleBook(journal);
         if (lessons.All.Count == 0 && lessons.Mistakes.Count == 0)
         {
-            print.Say("No lessons yet. Give an entry `lessons`, or a mistake its `lesson`, and they gather here.");
+            print.Say("No lessons yet. Add `lessons` to an entry, or a `lesson` to a mistake.");
             return;
         }
 
@@ -35,18 +36,18 @@ internal static class LessonsTable
     {
         var totals = lessons.Totals;
         var money = totals.MoneyLost > 0 ? $" and {Written.Money(totals.MoneyLost)} {currency}" : "";
-        var cost = lessons.Mistakes.Count == 0 ? "no mistakes told of"
+        var cost = lessons.Mistakes.Count == 0 ? "no mistakes"
             : $"{Count.Of(lessons.Mistakes.Count, "mistake")} cost {totals.MinutesLost}{money}";
         var again = totals.Repeated == 0 ? "none repeated" : $"repeated {Count.Times(totals.Repeated)}";
         var heeded = totals.Heeded == 0 ? "none heeded so far" : $"heeded {Count.Times(totals.Heeded)}";
         var rate = totals.MistakesPerHundredHours is { } often && lessons.Mistakes.Count > 0
             ? string.Create(CultureInfo.InvariantCulture, $" {often:0.0} mistakes in a hundred hours.") : "";
-        return $"{Count.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.{rate}";
+        return $"{Casing.Capital(Count.Of(lessons.All.Count, "lesson"))}: {cost}; {again}, {heeded}.{rate}";
     }
 
     private static string[] Row(LessonFigure lesson, TitleBook titles)
     {
-        var where = titles.InSentence(lesson.On.Operations) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {TitleBook.Lower(titles.Of(part))}"));
+        var where = titles.InSentence(lesson.On.Operations) + string.Concat(lesson.On.Parts.Take(1).Select(part => $", {Casing.Lower(titles.Of(part))}"));
         return
         [
             Written.Time(lesson.MinutesLost),
@@ -65,7 +66,7 @@ internal static class LessonsTable
 
         print.Heading("Why things went wrong");
         print.Table(
-            [Column.Words("Cause"), Column.Figures("Mistakes"), Column.Figures("Lost"), Column.Figures("Share"), Column.Figures("Together")],
+            [Column.Words("Cause"), Column.Figures("Mistakes"), Column.Figures("Lost"), Column.Figures("Share"), Column.Figures("Cumulative")],
             lessons.CausesByMinutes.Select(cause => new[]
             {
                 titles.Of(cause.Cause),

@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -15,7 +16,7 @@ internal static class LessonsToReadList
         var about = About(job, titles);
         if (toRead.Count == 0)
         {
-            print.Say($"Nothing learned yet that is near to {about}. Good luck, and write it down.");
+            print.Say($"No lessons yet about {about} or work like it.");
             return;
         }
 
@@ -26,10 +27,10 @@ internal static class LessonsToReadList
             print.Hang($"{i + 1}  ", read.Lesson.Lesson.Text);
             if (read.Lesson.Lesson.Better is { } better)
             {
-                print.Say($"Better: {TitleBook.Lower(better)}", indent: 3);
+                print.Say($"Better: {Casing.Lower(better)}", indent: 3);
             }
 
-            print.Say($"{Count.Capital(string.Join(", ", Reasons.Of(read, titles, journal.Currency)))}.", Ink.Faint, indent: 3);
+            print.Say($"{Casing.Capital(string.Join(", ", Reasons.Of(read, titles, journal.Currency)))}.", Ink.Faint, indent: 3);
             print.Say($"{read.Lesson.Entry}", Ink.Faint, indent: 3);
         }
     }
@@ -37,9 +38,9 @@ internal static class LessonsToReadList
     private static string About(JobToCome job, TitleBook titles)
     {
         var what = job.Operations.Count > 0 ? titles.InSentence(job.Operations) : "work";
-        var on = job.Parts.Count > 0 ? $" on {Count.List([.. job.Parts.Select(part => TitleBook.Lower(part.ToTitle()))])}" : "";
-        var of = job.Materials.Count > 0 ? $" in {Count.List([.. job.Materials.Select(id => TitleBook.Lower(titles.Of(id)))])}" : "";
-        var with = job.Tools.Count > 0 ? $" with {Count.List([.. job.Tools.Select(id => TitleBook.Lower(titles.Of(id)))])}" : "";
+        var on = job.Parts.Count > 0 ? $" on {Count.List([.. job.Parts.Select(part => Casing.Lower(part.ToTitle()))])}" : "";
+        var of = job.Materials.Count > 0 ? $" in {Count.List([.. job.Materials.Select(id => Casing.Lower(titles.Of(id)))])}" : "";
+        var with = job.Tools.Count > 0 ? $" with {Count.List([.. job.Tools.Select(id => Casing.Lower(titles.Of(id)))])}" : "";
         return what + on + of + with;
     }
 }

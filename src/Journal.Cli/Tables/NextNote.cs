@@ -16,7 +16,7 @@ internal static class NextNote
         var all = State.Of(journal);
         if (all.Current is not { } state)
         {
-            print.Say(journal.Builds.Count == 0 ? "No builds yet. A folder with a build.yaml begins one." : "Nothing is under way. Every build is finished, planned or laid aside.");
+            print.Say(journal.Builds.Count == 0 ? "No builds yet. Add one with `journal add build <id>`." : "No build is under way: each is finished, planned or laid aside.");
             return;
         }
 
@@ -25,7 +25,7 @@ internal static class NextNote
         Others(all, titles, print);
         if (build.Entries.Count == 0)
         {
-            print.Say("No entries yet: everything is still to come.");
+            print.Say("No entries yet.");
             Parts(build, state, titles, print);
             return;
         }
@@ -53,7 +53,7 @@ internal static class NextNote
     private static void Step(BuildState state, Entry latest, Printout print)
     {
         var since = state.Next is { } older && older.Entry != latest.Ref ? $" (noted {Written.Date(older.Date)})" : "";
-        print.Hang("Next      ", state.Next is { } next ? next.Text + since : "You did not say. Give tonight's entry a `next`, and it will stand here.");
+        print.Hang("Next      ", state.Next is { } next ? next.Text + since : "Not given. Add `next` to tonight's entry, and it will be shown here.");
     }
 
     private static void Left(BuildState state, Printout print)
@@ -82,7 +82,7 @@ internal static class NextNote
         var parts = state.ToGo.Select(part => titles.Of(new PartRef(state.Build, part.Part)) + (part.Of == 1 ? "" : $" ({part.Pieces} of {part.Of})")).ToList();
         print.Hang("To go     ", parts.Count > 0 ? string.Join("; ", parts)
             : build.Parts.Count == 0 ? "The build has no parts list."
-            : $"No parts: each one on the list is finished. If the build is too, write `status: finished` in {build.Folder}/build.yaml.");
+            : $"None: every part on the list is finished. If the build is finished too, put `status: finished` in {build.Folder}/build.yaml.");
     }
 
     private static void Lessons(Build build, Job job, Lessons lessons, TitleBook titles, Printout print)
@@ -96,7 +96,7 @@ internal static class NextNote
         print.Heading($"Before more {titles.InSentence(job.Operations)}{(parts.Count == 0 ? "" : $" on: {string.Join("; ", parts)}")}");
         foreach (var lesson in toRead.Select(read => read.Lesson))
         {
-            var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {lesson.MinutesLost})";
+            var cost = lesson.MinutesLost == Minutes.Zero ? "" : $" ({lesson.MinutesLost} lost)";
             print.Hang("– ", lesson.Lesson.Text + cost);
         }
     }

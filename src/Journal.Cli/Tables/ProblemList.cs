@@ -3,6 +3,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 using Spectre.Console;
 
 namespace Journal.Cli.Tables;
@@ -63,20 +64,20 @@ internal static class ProblemList
     }
 
     private static string AllWell(JournalReading reading) => reading.Journal is not { Builds.Count: > 0 } journal
-        ? "All well, and nothing in it yet: a folder with a build.yaml begins a build."
-        : $"All well: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
+        ? "No problems, and no builds yet. Add one with `journal add build <id>`."
+        : $"No problems: {Count.Of(journal.Builds.Count, "build")}, {Count.Of(journal.Builds.Sum(build => build.Entries.Count), "entry", "entries")}, {Count.Of(journal.Tools.Count, "tool")}.";
 
     private static string LastLine(IReadOnlyList<Problem> problems)
     {
-        var counts = Count.Capital(ProblemCounts.InWords(problems));
+        var counts = Casing.Capital(ProblemCounts.InWords(problems));
         var files = Count.Of(problems.Select(problem => problem.Place.File).Distinct().Count(), "file");
         return $"{counts} in {files}. {Meaning(problems)}";
     }
 
     private static string Meaning(IReadOnlyList<Problem> problems) =>
-        problems.Any(problem => problem.Severity == Severity.Error) ? "Errors stop publishing; the site stays as it was until they are mended."
-        : problems.Any(problem => problem.Severity == Severity.Omission) ? "All but the things named will be published."
-        : "Warnings stop nothing.";
+        problems.Any(problem => problem.Severity == Severity.Error) ? "Errors stop publishing: the site stays as it is until they are corrected."
+        : problems.Any(problem => problem.Severity == Severity.Omission) ? "Everything else will be published."
+        : "Warnings do not stop publishing.";
 
     private static Style StyleOf(Severity severity) => severity == Severity.Warning ? Ink.Odd : Ink.Bad;
 }

@@ -4,6 +4,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Trade;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -18,7 +19,7 @@ internal static class ReadingsTable
         var titles = new TitleBook(journal);
         if (readings.Count == 0)
         {
-            print.Say("No readings yet. Give an entry `readings`, such as `{feature: bore, required: 12 H7, actual: 12.008}`.");
+            print.Say("No readings yet. Add `readings` to an entry, such as `{feature: bore, required: 12 H7, actual: 12.008}`.");
             return;
         }
 
@@ -27,7 +28,7 @@ internal static class ReadingsTable
         {
             print.Heading($"{Title(part.Key.Build, part.Key.Part, titles)}, {titles.Of(part.Key.Build)}");
             print.Table(
-                [Column.Words("Feature"), Column.Words("Required"), Column.Figures("Actual"), Column.Figures("Off by"), Column.Figures("Used"), Column.Words("In its limits")],
+                [Column.Words("Feature"), Column.Words("Required"), Column.Figures("Actual"), Column.Figures("Off by"), Column.Figures("Used"), Column.Words("In limits")],
                 part.Select(Row));
         }
 
@@ -39,8 +40,8 @@ internal static class ReadingsTable
     {
         var (inside, outside) = (readings.Count(reading => reading.Within == true), readings.Count(reading => reading.IsOut));
         var untold = readings.Count - inside - outside;
-        var rest = untold == 0 ? "" : $"; {Count.Of(untold, "has", "have")} no limits to tell";
-        return $"{Count.Of(readings.Count, "reading")}: {inside.ToString(CultureInfo.InvariantCulture)} in the limits, {(outside == 0 ? "none" : outside.ToString(CultureInfo.InvariantCulture))} out{rest}.";
+        var rest = untold == 0 ? "" : $"; {Count.Of(untold, "has", "have")} no limits given";
+        return $"{Count.Of(readings.Count, "reading")}: {inside.ToString(CultureInfo.InvariantCulture)} in limits, {(outside == 0 ? "none" : outside.ToString(CultureInfo.InvariantCulture))} out{rest}.";
     }
 
     private static string[] Row(ReadingFigure reading) =>
@@ -62,7 +63,7 @@ internal static class ReadingsTable
 
     private static string Became(ReadingFigure reading) => reading switch
     {
-        { Became: { } outcome } => $": {outcome.ToWord().Replace('-', ' ')}",
+        { Became: { } outcome } => $": {outcome.InWords()}",
         { Departure: not null } => ": a departure",
         _ => "",
     };
@@ -74,9 +75,9 @@ internal static class ReadingsTable
             return;
         }
 
-        print.Heading("Mates: clearance, less than nothing where they interfere");
+        print.Heading("Mates: clearance, negative where they interfere");
         print.Table(
-            [Column.Words("Hole"), Column.Words("Shaft"), Column.Figures("Least"), Column.Figures("Greatest"), Column.Figures("As built"), Column.Words("As wanted")],
+            [Column.Words("Hole"), Column.Words("Shaft"), Column.Figures("Least"), Column.Figures("Greatest"), Column.Figures("As built"), Column.Words("As required")],
             mates.Select(mate => new[]
             {
                 Feature(mate.Build, mate.Mate.Hole, titles),
@@ -99,7 +100,7 @@ internal static class ReadingsTable
         print.Heading("Worth a second look");
         foreach (var note in notes)
         {
-            var where = Count.List([.. note.Select(pair => $"{TitleBook.Lower(Title(pair.reading.Build, pair.reading.Part, titles))}, {pair.reading.Feature}").Distinct()]);
+            var where = Count.List([.. note.Select(pair => $"{Casing.Lower(Title(pair.reading.Build, pair.reading.Part, titles))}, {pair.reading.Feature}").Distinct()]);
             print.Hang("– ", $"{note.Key} ({where})");
         }
     }

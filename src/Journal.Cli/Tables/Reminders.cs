@@ -29,7 +29,7 @@ internal static class Reminders
 
         foreach (var (i, read) in LessonsToRead.Of(Lessons.Of(journal).All).For(JobTonight(build, job)).Index())
         {
-            print.Hang(i == 0 ? "Lessons   " : "          ", read.Lesson.Lesson.Text + (read.Lesson.MinutesLost == Minutes.Zero ? "" : $" (cost {read.Lesson.MinutesLost})"));
+            print.Hang(i == 0 ? "Lessons   " : "          ", read.Lesson.Lesson.Text + (read.Lesson.MinutesLost == Minutes.Zero ? "" : $" ({read.Lesson.MinutesLost} lost)"));
         }
 
         foreach (var (i, remark) in remarks.Index())

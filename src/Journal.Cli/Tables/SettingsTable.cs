@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -14,7 +15,7 @@ internal static class SettingsTable
     {
         if (settings.Count == 0)
         {
-            print.Say("No such settings yet. Give an entry `settings`, such as `{diameter: 30, rpm: 480, feed: 0.1 mm/turn, verdict: worked}`.");
+            print.Say("No such settings yet. Add `settings` to an entry, such as `{diameter: 30, rpm: 480, feed: 0.1 mm/turn, verdict: worked}`.");
             return;
         }
 
@@ -38,7 +39,7 @@ internal static class SettingsTable
         int Went(SettingVerdict verdict) => settings.Count(setting => setting.Verdict == verdict);
         string[] parts =
         [
-            .. new[] { (Went(SettingVerdict.Worked), "worked"), (Went(SettingVerdict.Chattered), "chattered"), (Went(SettingVerdict.Failed), "failed otherwise"), (Went(SettingVerdict.Unclear), "without a word on how it went") }
+            .. new[] { (Went(SettingVerdict.Worked), "worked"), (Went(SettingVerdict.Chattered), "chattered"), (Went(SettingVerdict.Failed), "failed otherwise"), (Went(SettingVerdict.Unclear), "with no result given") }
                 .Where(part => part.Item1 > 0)
                 .Select(part => string.Create(CultureInfo.InvariantCulture, $"{part.Item1} {part.Item2}")),
         ];
@@ -47,7 +48,7 @@ internal static class SettingsTable
 
     private static string Heading(SettingGroup group, TitleBook titles, MakerJournal journal)
     {
-        var material = group.Material is { } family ? TitleBook.Lower(journal.Vocabulary.Materials[family].Title) : null;
+        var material = group.Material is { } family ? Casing.Lower(journal.Vocabulary.Materials[family].Title) : null;
         return string.Join(", ", new[] { titles.Of(group.Operation), material, group.Cutter }.OfType<string>());
     }
 
@@ -61,7 +62,7 @@ internal static class SettingsTable
         ];
         if (parts.Length > 0)
         {
-            print.Say($"{Count.Capital(string.Join("; ", parts))}.", indent: 2);
+            print.Say($"{Casing.Capital(string.Join("; ", parts))}.", indent: 2);
         }
     }
 

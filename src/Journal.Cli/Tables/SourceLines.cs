@@ -1,6 +1,6 @@
 using System.Text;
-using Journal.Cli.Output;
 using Journal.Core.Model;
+using Journal.Core.Parsing.Text;
 using Spectre.Console;
 
 namespace Journal.Cli.Tables;

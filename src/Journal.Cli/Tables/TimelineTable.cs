@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -15,7 +16,7 @@ internal static class TimelineTable
         var titles = new TitleBook(journal);
         if (timeline.Gathered.Count == 0)
         {
-            print.Say("Nothing yet: a timeline begins with the first entry.");
+            print.Say("Nothing yet. The timeline starts with the first entry.");
             return;
         }
 
@@ -32,7 +33,7 @@ internal static class TimelineTable
         print.Heading(titles.Of(build.Build));
         if (build.Pace is null)
         {
-            print.Say("Not begun.");
+            print.Say("Not started.");
             return;
         }
 
@@ -63,16 +64,9 @@ internal static class TimelineTable
 
     private static string Sentence(Trial trial)
     {
-        var facts = new[] { On(trial.On), trial.Pressure is null ? null : $"at {trial.Pressure}", trial.Speed, trial.Time?.ToString() };
-        return $"{Count.Capital(string.Join(", ", facts.OfType<string>()))}{(trial.Result is null ? "" : $": {trial.Result}")}";
+        var facts = new[] { TrialText.On(trial), trial.Pressure is null ? null : $"at {trial.Pressure}", trial.Speed, trial.Time?.ToString() };
+        return $"{Casing.Capital(string.Join(", ", facts.OfType<string>()))}{(trial.Result is null ? "" : $": {trial.Result}")}";
     }
-
-    private static string On(string what) => what switch
-    {
-        "hand" => "by hand",
-        "power" => "under power",
-        _ => $"on {what}",
-    };
 
     private static void Dated(Printout print, string heading, IEnumerable<(DateOnly Date, string Text)> lines)
     {

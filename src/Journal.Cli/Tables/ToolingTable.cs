@@ -2,6 +2,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Tables;
 
@@ -14,7 +15,7 @@ internal static class ToolingTable
         var titles = new TitleBook(journal);
         if (tooling.Tools.Count == 0)
         {
-            print.Say("No tools yet. List them in tools.yaml, or name them in an entry with `tools`.");
+            print.Say("No tools yet. List them in tools.yaml, or name them under `tools` in an entry.");
             return;
         }
 
@@ -26,7 +27,7 @@ internal static class ToolingTable
             [Column.Words("Tool"), Column.Words("Got"), Column.Figures("Cost"), Column.Figures("First used"), Column.Figures("Jobs"), Column.Figures("Hours"), Column.Figures("To make")],
             tooling.Tools.OrderByDescending(tool => tool.Minutes).Select(Row),
             ["Total", "", Written.Money(tooling.Cost), "", "", "", Written.Time(tooling.MinutesToMake)]);
-        print.Say("Hours are those of the jobs that used a tool, so they do not add up.", Ink.Faint);
+        print.Say("Hours are those of all jobs that used the tool; a job with several tools counts for each.", Ink.Faint);
         foreach (var build in tooling.Builds)
         {
             PrintNeeds(build, titles, print);

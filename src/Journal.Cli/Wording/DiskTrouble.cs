@@ -11,14 +11,14 @@ internal static class DiskTrouble
     /// <summary>The exception's own words, what they mean where the disk is full, and a remedy.</summary>
     public static string InWords(Exception e) => e switch
     {
-        IOException { HResult: DiskFile.TooLarge } => $"The disk takes no file that large (a limit or a quota): {e.Message.TrimEnd('.')}. Have the limit raised, then try again.",
-        IOException when Full.Contains(e.HResult) => $"The disk is full: {e.Message.TrimEnd('.')}. Make room on it, then try again.",
-        UnauthorizedAccessException => $"{e.Message} Look at its permissions, then try again.",
+        IOException { HResult: DiskFile.TooLarge } => $"The file is too large for this disk (a limit or a quota): {e.Message.TrimEnd('.')}. Raise the limit, then try again.",
+        IOException when Full.Contains(e.HResult) => $"The disk is full: {e.Message.TrimEnd('.')}. Free some space, then try again.",
+        UnauthorizedAccessException => $"{e.Message} Check its permissions, then try again.",
         _ => e.Message,
     };
 
     /// <summary>The same of standard output, where a closed one (EBADF) comes as a missing permission. Without a call to try again: what was to be written to files is.</summary>
     public static string OfOutput(Exception e) => e is UnauthorizedAccessException
-        ? "Standard output is closed. Point it somewhere, such as `> results.txt`."
-        : $"{e.Message.TrimEnd('.')}. Point standard output somewhere else.";
+        ? "Standard output is closed. Redirect it, such as with `> results.txt`."
+        : $"{e.Message.TrimEnd('.')}. Redirect standard output elsewhere.";
 }

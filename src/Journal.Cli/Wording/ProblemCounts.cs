@@ -1,4 +1,5 @@
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Wording;
 

@@ -46,5 +46,5 @@ internal sealed record SayableWord(string List, string Word, string Title, IRead
         where T : class => words.Ids.Select(id => new SayableWord(list, id.Value, title(words[id]), words.Also(id), Meanings.Of(list, id.Value) is null));
 
     private static IEnumerable<SayableWord> Of<T>(string list)
-        where T : struct, Enum => Words.All<T>().Select(word => new SayableWord(list, word, Titles.FromId(word), [], IsOwn: false));
+        where T : struct, Enum => EnumNames.All<T>().Select(word => new SayableWord(list, word, Titles.FromId(word), [], IsOwn: false));
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Journal.Core.Figures;
 using Journal.Core.Model;
 
 namespace Journal.Cli.Wording;
@@ -7,10 +6,6 @@ namespace Journal.Cli.Wording;
 /// <summary>Parts of a whole.</summary>
 internal static class Share
 {
-    /// <summary>The nearest fraction that people say: “a third”; “little” below one in twenty, “nearly all” above nineteen.</summary>
-    /// <param name="share">0 to 1.</param>
-    public static string InWords(double share) => ShareWords.Of(share);
-
     /// <summary>Per cent for a cell: <c>33 %</c>.</summary>
     public static string Percent(double share) => string.Create(CultureInfo.InvariantCulture, $"{100 * share:0} %");
 

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Wording;
 
@@ -24,8 +25,8 @@ internal sealed class TitleBook(MakerJournal journal)
     public string Of(Id<Operation> operation) =>
         journal.Vocabulary.Operations.Has(operation) ? journal.Vocabulary.Operations[operation].Title : operation.ToTitle();
 
-    /// <summary>A cause's title; “Not said” for none.</summary>
-    public string Of(Id<Cause>? cause) => cause is not { } id ? "Not said"
+    /// <summary>A cause's title; “No cause given” for none.</summary>
+    public string Of(Id<Cause>? cause) => cause is not { } id ? "No cause given"
         : journal.Vocabulary.Causes.Has(id) ? journal.Vocabulary.Causes[id].Title : id.ToTitle();
 
     /// <summary>A family of materials' title.</summary>
@@ -34,11 +35,7 @@ internal sealed class TitleBook(MakerJournal journal)
 
     /// <summary>Operations within a sentence: “boring and reaming”.</summary>
     public string InSentence(IReadOnlyList<Id<Operation>> operations) =>
-        Count.List([.. operations.Select(operation => Lower(Of(operation)))]);
-
-    /// <summary>A title within a sentence: lower case first, unless it is written in capitals.</summary>
-    public static string Lower(string title) =>
-        title.Length > 1 && char.IsUpper(title[1]) ? title : char.ToLowerInvariant(title[0]) + title[1..];
+        Count.List([.. operations.Select(operation => Casing.Lower(Of(operation)))]);
 
     /// <summary>A word of ours as a title: <c>PuttingRight</c> reads “Putting right”.</summary>
     public static string OfWord<T>(T value)

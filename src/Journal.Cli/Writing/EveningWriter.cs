@@ -65,7 +65,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     }
 
     private bool AddsTo(Build build, Entry entry) => questions.YesOrNo(
-        $"There is an entry of {(entry.Date == open.Clock.Evening(terminal.Now) ? "tonight" : Wording.Written.Date(entry.Date))}: {entry.Title} ({string.Join("; ", entry.Jobs.Select(job => $"{JobWords.Of(titles, build.Id, job)}, {job.Time}"))}). Add to it? (`no`: another job, in an entry of its own)",
+        $"There is an entry of {(entry.Date == open.Clock.Evening(terminal.Now) ? "tonight" : Wording.Written.Date(entry.Date))}: {entry.Title} ({string.Join("; ", entry.Jobs.Select(job => $"{JobTitle.Of(titles, build.Id, job)}, {job.Time}"))}). Add to it? (`no`: another job, in an entry of its own)",
         offered: true);
 
     private string AddTo(Entry entry, EntryRequest request, NewJob job, Build build, DateOnly evening, EveningPictures pictures)
@@ -83,7 +83,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     {
         if (evening > open.Clock.Evening(terminal.Now))
         {
-            throw new UsageException($"{Wording.Written.Date(evening)} is still to come; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
+            throw new UsageException($"{Wording.Written.Date(evening)} is in the future; this is the evening of {Wording.Written.Date(open.Clock.Evening(terminal.Now))}.");
         }
     }
 
@@ -93,12 +93,12 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var build = slate.Stint?.Build ?? BuildOf(slate.Unwritten, slate.Unwritten!.Evening);
         if (request.Build is { } other && other != build)
         {
-            throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` and no `--build`; or say `--hours` for another entry.");
+            throw new UsageException($"The stint was on `{build}`. Write it up first, with `journal write` without `--build`; or use `--hours` for another entry.");
         }
 
         if (slate.Stint is null && (request.Part ?? (request.Operations is [var first, ..] ? first : null)) is { } word)
         {
-            throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or say `--hours` for another entry.");
+            throw new UsageException($"The stint’s job is in {slate.Unwritten!.File} already, and `{word}` would not change it. Change it there; or use `--hours` for another entry.");
         }
     }
 
@@ -138,7 +138,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operations);
         if (slate.Slate.Unwritten is null && ended is null)
         {
-            terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing to write up any more, and what you said was not written. Say it again with `--hours`.");
+            terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing left to write up, and your words were not written. Give them again with `--hours`.");
             return null;
         }
 
@@ -152,7 +152,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
         foreach (var (key, value) in written.LeftOut)
         {
-            terminal.Complain($"{entry.File} has `{key}` already, and keeps it. Not written: {value}");
+            terminal.Complain($"{entry.File} already has `{key}`, which is kept. Not written: {value}");
         }
 
         return written.File ?? throw new UsageException(written.WhyNot);

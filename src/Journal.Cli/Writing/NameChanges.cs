@@ -5,6 +5,8 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Names;
+using Journal.Core.Wording;
+using Journal.Core.Parsing.Text;
 
 namespace Journal.Cli.Writing;
 

@@ -32,11 +32,11 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
         if (reading.Journal is not { } journal)
         {
-            terminal.Complain("The journal's own file, journal.yaml, cannot be read. `journal check` says why.");
+            terminal.Complain("journal.yaml cannot be read. See `journal check`.");
             return ExitStatus.Flawed;
         }
 
-        terminal.IfStopped(() => "No file is half-written; `journal check` looks them over.");
+        terminal.IfStopped(() => "No file is half-written; `journal check` shows whether all is in order.");
         try
         {
             return work(new OpenJournal(folder, journal, BenchClock.Of(journal)) { LostBuilds = LostIn(reading, journal) });
@@ -66,7 +66,7 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
 
         if (LostBuilds.Count > 0)
         {
-            throw new UsageException($"{LostBuilds[0]} cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.");
+            throw new UsageException($"{LostBuilds[0]} cannot be read, so it is unclear which build is under way. See `journal check`, or choose a build with `--build`.");
         }
 
         var current = State.Of(Journal).Current?.Build;
@@ -99,8 +99,8 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
     }
 
     private string WhyNoBuild() => Journal.Builds.Count == 0
-        ? "There are no builds yet. `journal add build <id>` begins one."
-        : $"No build is under way. Name one with `--build`: {string.Join(", ", Journal.Builds.Select(build => build.Id.Value))}; or begin one with `journal add build <id>`.";
+        ? "No builds yet. Add one with `journal add build <id>`."
+        : $"No build is under way. Choose one with `--build`: {string.Join(", ", Journal.Builds.Select(build => build.Id.Value))}; or add one with `journal add build <id>`.";
 
     private static IReadOnlyList<string> LostIn(JournalReading reading, MakerJournal journal)
     {

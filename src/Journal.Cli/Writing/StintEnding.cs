@@ -39,7 +39,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         var stint = slate.Slate.Stint!;
         if (said.IsContradictory)
         {
-            throw new UsageException("Say one of `--at`, `--now` and `--drop`.");
+            throw new UsageException("Use only one of `--at`, `--now` and `--drop`.");
         }
 
         // It can be forgotten even where its build or its part is not there any more.
@@ -65,11 +65,11 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
         if (time.Count > 24 * 60)
         {
-            throw new UsageException($"That would be {time}, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.");
+            throw new UsageException($"That would be {time}, more than a day. Give the time you stopped with `--at 22:40`, or discard the stint with `--drop`.");
         }
 
         var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
-        terminal.Complain($"{time} at the bench: {JobWords.Of(titles, build.Id, job.Part, job.Operations)}.");
+        terminal.Complain($"{time} at the bench: {JobTitle.Of(titles, build.Id, job.Part, job.Operations)}.");
         return file;
     }
 
@@ -78,16 +78,16 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     private string? Forget()
     {
         slate.Keep(slate.Slate with { Stint = null });
-        terminal.Complain("The stint is forgotten; nothing was written.");
+        terminal.Complain("The stint was discarded; nothing was written.");
         return null;
     }
 
     private Build BuildOf(Stint stint) => open.Journal.Builds.FirstOrDefault(build => build.Id.Value == stint.Build)
-        ?? throw new UsageException($"The stint was begun on the build `{stint.Build}`, which is not there any more, or cannot be read (`journal check` says why). Mend that, or forget the stint: `journal stint end --drop`.");
+        ?? throw new UsageException($"The stint began on the build `{stint.Build}`, which is gone or cannot be read (see `journal check`). Correct that, or discard the stint: `journal stint end --drop`.");
 
     private static string? PartOf(Build build, string? said, Stint stint) =>
         said is null && stint.Part is { } begun and not "whole" && !build.HasPart(new(begun))
-            ? throw new UsageException($"The stint was begun on the part `{begun}`, which {build.Title} has no more. Say which part it was with `--part`, or forget the stint: `journal stint end --drop`.")
+            ? throw new UsageException($"The stint began on the part `{begun}`, which {build.Title} no longer has. Give the part with `--part`, or discard the stint: `journal stint end --drop`.")
             : OpenJournal.Part(build, said ?? stint.Part);
 
     private DateTimeOffset? When(Stint stint, SaidEnd said)
@@ -117,24 +117,24 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
 
     private DateTimeOffset At(Stint stint, TimeOnly at) =>
         open.Clock.Next(at, stint.Began) is var end && end <= terminal.Now ? end
-            : throw new UsageException($"{at.ToString("HH:mm", CultureInfo.InvariantCulture)} after the stint began is still to come; it began {Since(stint)}, and now it is {open.Clock.Time(terminal.Now)}.");
+            : throw new UsageException($"{at.ToString("HH:mm", CultureInfo.InvariantCulture)} after the stint began is in the future: it began {Since(stint)}, and now it is {open.Clock.Time(terminal.Now)}.");
 
     private SaidEnd Ask(Stint stint)
     {
-        var what = $"The stint on {JobWords.Of(titles, stint)} began {Since(stint)} and was not ended.";
+        var what = $"The stint on {JobTitle.Of(titles, stint)} began {Since(stint)} and was not ended.";
         if (!terminal.CanAsk)
         {
-            throw new UsageException($"{what} Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.");
+            throw new UsageException($"{what} Use `journal stint end --at 22:40` if you stopped at that time, `--now` if you worked through, or `--drop` to discard it.");
         }
 
         terminal.Complain(what);
-        terminal.Complain("When did you stop? A time such as 22:40; `now` if you worked through; `drop` to forget the stint.");
+        terminal.Complain("When did you stop? A time such as 22:40; `now` if you worked through; `drop` to discard the stint.");
         return new Questions(terminal).Ask("Stopped at", LastSign(stint), line => line switch
         {
             "now" => (new SaidEnd(Now: true), null),
             "drop" => (new SaidEnd(Drop: true), null),
             _ when ClockTime.TryRead(line, out var at) && open.Clock.Next(at, stint.Began) <= terminal.Now => (new SaidEnd(at), null),
-            _ => (new SaidEnd(), "Write a time such as 22:40, `now` or `drop`."),
+            _ => (new SaidEnd(), "Give a time such as 22:40, `now` or `drop`."),
         });
     }
 
@@ -147,7 +147,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     }
 
     private string AheadOfTheClock(Stint stint) =>
-        $"By the clock the stint has not begun yet: it began {Since(stint)}. Set the clock right, or say `--drop`.";
+        $"By the clock the stint has not begun yet: it began {Since(stint)}. Set the clock right, or use `--drop`.";
 
     private string Since(Stint stint) => $"{Wording.Written.Date(DateOnly.FromDateTime(open.Clock.Local(stint.Began)))} at {open.Clock.Time(stint.Began)}";
 }

@@ -76,7 +76,7 @@ internal sealed class TonightsJob(OpenJournal open, Terminal terminal)
             return questions.Ask(offered is null ? "Hours" : "Hours, from first to last picture", offered, line => HoursText.Read(line) is { } hours && HoursText.IsOfOneDay(hours) ? (hours, null) : ("", HoursText.WhyNot(line)));
         }
 
-        return offered ?? throw new UsageException("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.");
+        return offered ?? throw new UsageException("How long did it take? Use `--hours 1h30`, or time it with `journal stint begin` and `journal stint end`.");
     }
 
     private void Remind(Build build, NewJob job, IReadOnlyList<string> remarks)

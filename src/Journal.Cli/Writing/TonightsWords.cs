@@ -113,7 +113,7 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
         return Known(made);
     }
 
-    private static string NoTool(string word) => $"`{word}` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.";
+    private static string NoTool(string word) => $"`{word}` is not a valid tool id. Use lower-case words joined by hyphens, such as boring-head.";
 
     private string Known(string word)
     {

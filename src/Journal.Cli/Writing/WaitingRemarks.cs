@@ -1,4 +1,5 @@
 using Journal.Cli.Wording;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Writing;
@@ -13,5 +14,5 @@ internal static class WaitingRemarks
         from waiting in slate.Jots.CountBy(jot => jot.Evening).OrderBy(one => one.Key)
         let evening = Written.Date(waiting.Key)
         let how = isAtHand(waiting.Key) ? "`journal write`" : $"`journal write --date {evening}`, with its `--hours`"
-        select $"{Count.Capital(Count.Of(waiting.Value, "remark"))} of {evening} {(waiting.Value == 1 ? "waits" : "wait")} for an entry: {how}.";
+        select $"{Casing.Capital(Count.Of(waiting.Value, "remark"))} of {evening} {(waiting.Value == 1 ? "waits" : "wait")} for an entry: {how}.";
 }

@@ -25,9 +25,10 @@ public static class JournalReader
     /// </summary>
     /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
     /// <param name="today">The date after which an entry lies in the future.</param>
-    public static JournalReading Read(string root, DateOnly today)
+    /// <param name="kept">What was read of the folder before, and what is to be kept for the next time; null to read all and keep nothing.</param>
+    public static JournalReading Read(string root, DateOnly today, FilesRead? kept = null)
     {
-        var parsed = JournalParser.Parse(root, today);
+        var parsed = JournalParser.Parse(root, today, kept);
         if (parsed.Journal is { } journal)
         {
             Dimensions.Check(journal, parsed.Values, parsed.Log);

@@ -32,6 +32,9 @@ public sealed record Backtest(
     // The latest parts show how the forecasts do now; more would cost time and change little.
     private const int LatestParts = 40;
 
+    /// <summary>Of no history.</summary>
+    internal static Backtest OfNothing { get; } = new(0, null, null, [], 0, null, null, []);
+
     /// <summary>Goes back over a history.</summary>
     internal static Backtest Of(History history, int seed)
     {

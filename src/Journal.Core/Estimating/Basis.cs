@@ -1,7 +1,7 @@
 using System.Globalization;
-using Journal.Core.Statistics;
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 
@@ -36,7 +36,7 @@ internal static class Basis
     {
         var said = $"your {(isSecond ? "second guess" : "guess")} {guess}";
         return maker.WithGuesses.Parts == 0
-            ? $"{said}, with no past guess to hold it against"
+            ? $"{said}, with no past guess to compare it with"
             : string.Create(CultureInfo.InvariantCulture, $"{said} × {ratio:0.00}, from {Count(maker.WithGuesses.Parts, "part")}");
     }
 

@@ -1,6 +1,6 @@
-using Journal.Core.Statistics;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 

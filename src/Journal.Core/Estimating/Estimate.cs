@@ -40,8 +40,17 @@ public sealed record Estimate
     /// <summary>How far past guesses ran over; null without a finished part that had one.</summary>
     public Overrun? Overrun { get; init; }
 
+    /// <summary>Past guesses and hours in order of finishing; null without a finished part that had a guess.</summary>
+    public GuessesOverTime? Guesses { get; init; }
+
     /// <summary>How the history fared when forecast from what came before.</summary>
-    public required Backtest Backtest { get; init; }
+    public Backtest Backtest { get; init; } = Backtest.OfNothing;
+
+    /// <summary>What each change asked for makes of it, then all of them together; empty where none was.</summary>
+    public IReadOnlyList<Difference> Differences { get; init; } = [];
+
+    /// <summary>Finished parts that parts without a guess may be like.</summary>
+    public IReadOnlyList<LikeOffer> Offers { get; init; } = [];
 
     /// <summary>Minutes already spent on a build under way; null for a plan.</summary>
     public int? MinutesSoFar { get; init; }
@@ -63,6 +72,12 @@ public sealed record Estimate
 
     /// <summary>The seed of chance.</summary>
     public required int Seed { get; init; }
+
+    /// <summary>The hours of each draw in rising order.</summary>
+    internal IReadOnlyList<double> Totals { get; init; } = [];
+
+    /// <summary>The day of each draw in rising order; empty where nothing is known of the pace.</summary>
+    internal IReadOnlyList<DateOnly> Days { get; init; } = [];
 
     /// <summary>The estimate of a plan.</summary>
     public static EstimateResult Of(MakerJournal journal, Plan plan, EstimateOptions options) =>

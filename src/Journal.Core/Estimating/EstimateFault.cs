@@ -23,6 +23,9 @@ public enum EstimateFaultKind
     /// <summary>A part to leave out is not there.</summary>
     UnknownWithout,
 
+    /// <summary>A part to make twice is not there.</summary>
+    UnknownTwice,
+
     /// <summary>Hours a week are not more than zero, or more than a week has.</summary>
     HoursAWeek,
 

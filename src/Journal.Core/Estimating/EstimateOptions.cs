@@ -17,6 +17,9 @@ public sealed record EstimateOptions
     /// <summary>Parts to leave out.</summary>
     public IReadOnlyList<Id<Part>> Without { get; init; } = [];
 
+    /// <summary>Parts to make twice: once more, from the beginning.</summary>
+    public IReadOnlyList<Id<Part>> Twice { get; init; } = [];
+
     /// <summary>The seed of chance: the same seed gives the same estimate.</summary>
     public int Seed { get; init; } = 1;
 

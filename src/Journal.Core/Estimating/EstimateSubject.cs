@@ -49,6 +49,9 @@ internal sealed record EstimateSubject
     /// <summary>The parts still to make.</summary>
     public IEnumerable<Part> Open => Parts.Where(part => !Finished.Contains(part.Id));
 
+    /// <summary>The parts on which nothing was done.</summary>
+    public IEnumerable<Part> NotBegun => Open.Where(part => !SoFar.ContainsKey(part.Id));
+
     /// <summary>All time spent on it.</summary>
     public Minutes SpentInAll => Spent.Values.Sum() + SpentOnWhole.Values.Sum();
 

@@ -1,6 +1,5 @@
-using Journal.Core.Statistics;
-using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 
@@ -17,39 +16,21 @@ internal static class Estimator
             return EstimateResult.Of(faults);
         }
 
-        var undertaking = asked.Without(options.Without);
-        var knowledge = Knowledge.Of(undertaking, history);
-        var open = OpenPart.Of(undertaking, knowledge);
-        var guesses = WholeToCome.Guesses(undertaking, knowledge);
+        // Where the plain question can be answered, its draws serve every change to it.
+        var plain = Change.None(options);
+        var changes = Change.In(options);
+        var isComparable = changes.Count > 0 && Faults.Of(asked, journal, history, plain).Count == 0;
+        var builds = PossibleBuilds.Of(isComparable ? asked : asked.Without(options.Without), history, options);
+        Estimate Under(EstimateOptions some) => Answer(builds, asked, journal, some);
 
-        // Drawn together, since the build's luck is one and the same for its parts and its whole.
-        var draws = Draws.Of([.. open.Select(part => part.Outlook), .. guesses], knowledge.Luck, options.Seed, options.Draws);
-        var parts = PartsToCome.Of(undertaking, knowledge, open, draws.Hours[..open.Count], options);
-        var whole = WholeToCome.Of(undertaking, knowledge, guesses, draws.Hours[open.Count..], parts, options);
-        double[] totals = [.. parts.Totals.Zip(whole.Hours, (onParts, onWhole) => onParts + onWhole)];
-        var finish = Finish.Of(undertaking, journal, totals, options);
-        var sorted = Sorted(totals);
-        return EstimateResult.Of(new Estimate
+        var answer = Under(options);
+        return EstimateResult.Of(answer with
         {
-            Plan = undertaking.Name,
-            Title = undertaking.Title,
-            Hours = Range(sorted, before: 0),
-            Quantiles = [.. Steps.Select(share => new HourQuantile(share, At(sorted, share, before: 0)))],
-            Finish = finish.Range,
-            FinishQuantiles = finish.Quantiles,
-            Parts = parts.Estimates,
-            Whole = whole.Estimate,
-            MostUncertain = Uncertainty.Most([.. parts.Open, ("whole", whole.Hours)], totals),
-            History = new HistorySize(history.Parts.Count, history.Minutes.Count),
             Overrun = Overruns.Of(history),
+            Guesses = GuessesOverTime.Of(history),
             Backtest = Backtest.Of(history, options.Seed),
-            MinutesSoFar = undertaking.Build is null ? null : undertaking.SpentInAll.Count,
-            Left = undertaking.Build is null ? null : Range(sorted, undertaking.SpentInAll.InHours),
-            HoursAWeek = finish.HoursAWeek,
-            IsPaceSaid = (options.HoursAWeek ?? undertaking.HoursAWeek) is not null,
-            Start = finish.Start,
-            Remarks = [.. Remarks.On(undertaking, knowledge), .. finish.Remarks],
-            Seed = options.Seed,
+            Offers = LikeOffer.For(asked.Without(options.Without).NotBegun, journal, history),
+            Differences = isComparable && Under(plain) is var without ? [.. changes.Select(change => Difference.Of(change.Words, Under(change.Options), without))] : [],
         });
     }
 
@@ -61,6 +42,39 @@ internal static class Estimator
 
     /// <summary>Hours that suffice with a chance, less those spent before.</summary>
     public static double At(double[] sorted, double share, double before) => Rounded.Hours(Math.Max(0, Quantiles.OfSorted(sorted, share) - before));
+
+    // What was drawn says under one set of options.
+    private static Estimate Answer(PossibleBuilds builds, EstimateSubject asked, MakerJournal journal, EstimateOptions options)
+    {
+        var (undertaking, knowledge) = (asked.Without(options.Without), builds.Knowledge);
+        var parts = PartsToCome.Of(undertaking, knowledge, builds.PartsUnder(options), options);
+        var whole = WholeToCome.Of(undertaking, knowledge, builds.Guesses, builds.HoursOfGuesses, parts, options);
+        double[] totals = [.. parts.Totals.Zip(whole.Hours, (onParts, onWhole) => onParts + onWhole)];
+        var finish = Finish.Of(undertaking, journal, totals, options);
+        var sorted = Sorted(totals);
+        return new Estimate
+        {
+            Plan = undertaking.Name,
+            Title = undertaking.Title,
+            Hours = Range(sorted, before: 0),
+            Quantiles = [.. Steps.Select(share => new HourQuantile(share, At(sorted, share, before: 0)))],
+            Totals = sorted,
+            Finish = finish.Range,
+            FinishQuantiles = finish.Quantiles,
+            Days = finish.Days,
+            Parts = parts.Estimates,
+            Whole = whole.Estimate,
+            MostUncertain = Uncertainty.Most([.. parts.Open, ("whole", whole.Hours)], totals),
+            History = new HistorySize(knowledge.History.Parts.Count, knowledge.History.Minutes.Count),
+            MinutesSoFar = undertaking.Build is null ? null : undertaking.SpentInAll.Count,
+            Left = undertaking.Build is null ? null : Range(sorted, undertaking.SpentInAll.InHours),
+            HoursAWeek = finish.HoursAWeek,
+            IsPaceSaid = (options.HoursAWeek ?? undertaking.HoursAWeek) is not null,
+            Start = finish.Start,
+            Remarks = [.. Remarks.On(undertaking, knowledge), .. finish.Remarks],
+            Seed = options.Seed,
+        };
+    }
 
     private static HourRange Range(double[] sorted, double before) => new(
         At(sorted, 0.1, before),

@@ -9,10 +9,13 @@ internal static class Faults
     /// <summary>Every fault, in the order of the parts list.</summary>
     public static IReadOnlyList<EstimateFault> Of(EstimateSubject asked, MakerJournal journal, History history, EstimateOptions options)
     {
-        var kept = asked.Without(options.Without);
+        IReadOnlyList<Id<Part>> gone = [.. options.Without.Except(options.Twice)];
+        var kept = asked.Without(gone);
         return
         [
             .. OfOptions(asked, options),
+            .. OfUnknown(options.Without, EstimateFaultKind.UnknownWithout, "leave out", asked),
+            .. OfUnknown(options.Twice, EstimateFaultKind.UnknownTwice, "make twice", asked),
             .. OfList(kept),
             .. kept.Open.SelectMany(part => OfPart(part, journal)),
             .. OfGround(kept, history),
@@ -23,23 +26,21 @@ internal static class Faults
     {
         if (options.Draws < 100)
         {
-            yield return new(EstimateFaultKind.TooFewDraws, $"{options.Draws} draws say too little.", "Ask for at least 100; 10,000 is usual.");
+            yield return new(EstimateFaultKind.TooFewDraws, $"{options.Draws} draws are too few.", "Ask for at least 100; 10,000 is usual.");
         }
 
         if ((options.HoursAWeek ?? undertaking.HoursAWeek) is { } hours && hours is <= 0 or > 168)
         {
             yield return new(
                 EstimateFaultKind.HoursAWeek,
-                string.Create(CultureInfo.InvariantCulture, $"{hours} hours a week cannot be."),
-                "Give the hours of a usual week, such as 6, or leave them out for the journal's own pace.");
-        }
-
-        foreach (var part in options.Without.Where(id => undertaking.Parts.All(part => part.Id != id)))
-        {
-            yield return new(
-                EstimateFaultKind.UnknownWithout, $"{undertaking.Name} has no part {part} to leave out.", $"Its parts: {Listed(undertaking.Parts)}.");
+                string.Create(CultureInfo.InvariantCulture, $"{hours} hours a week is not possible."),
+                "Give the hours of a usual week, such as 6, or leave them out to use the journal's own pace.");
         }
     }
+
+    private static IEnumerable<EstimateFault> OfUnknown(IEnumerable<Id<Part>> named, EstimateFaultKind kind, string todo, EstimateSubject undertaking) =>
+        named.Where(id => undertaking.Parts.All(part => part.Id != id))
+            .Select(part => new EstimateFault(kind, $"{undertaking.Name} has no part {part} to {todo}.", $"Its parts: {Listed(undertaking.Parts)}."));
 
     private static IEnumerable<EstimateFault> OfList(EstimateSubject undertaking)
     {
@@ -70,8 +71,8 @@ internal static class Faults
         {
             yield return new(
                 EstimateFaultKind.GuessOfNothing,
-                $"The guess for {part.Id} is no time at all.",
-                "Guess at least a few minutes, or leave the guess out.");
+                $"The guess for {part.Id} is zero.",
+                "Guess at least a few minutes, or leave out the guess.");
         }
 
         if (part.Like is { } like && journal.Builds.All(build => build.Id != like.Build || !build.HasPart(like.Part)))
@@ -79,7 +80,7 @@ internal static class Faults
             yield return new(
                 EstimateFaultKind.UnknownLike,
                 $"{part.Id} is like {like}, which the journal does not have.",
-                "Name a part that was made: `build/part`.");
+                "Give a part that was made: `build/part`.");
         }
     }
 
@@ -92,8 +93,8 @@ internal static class Faults
             yield return new(
                 EstimateFaultKind.NothingToGoOn,
                 $"No part is finished yet, and there is no guess for {Listed(bare)}.",
-                "Write a guess for each part, such as `guess: 6h`; or write down the hours of the parts you make, "
-                + "and `finished` when one is done: five of them are a start.");
+                "Write a guess for each part, such as `guess: 6h`; or record the hours of the parts you make, "
+                + "and `finished` when one is done. Five finished parts are a start.");
         }
     }
 

@@ -1,5 +1,5 @@
-using Journal.Core.Statistics;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 
@@ -20,6 +20,9 @@ internal sealed record Finish
     /// <summary>The days of the whole curve; empty likewise.</summary>
     public IReadOnlyList<FinishQuantile> Quantiles { get; private init; } = [];
 
+    /// <summary>The day of each draw in rising order; empty likewise.</summary>
+    public IReadOnlyList<DateOnly> Days { get; private init; } = [];
+
     /// <summary>Hours a week, idle weeks counted; null likewise.</summary>
     public double? HoursAWeek { get; private init; }
 
@@ -31,7 +34,7 @@ internal sealed record Finish
     {
         var asked = options.Start ?? undertaking.Start ?? options.Today;
         var start = asked < options.Today ? options.Today : asked;
-        List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates are reckoned from {start:yyyy-MM-dd}."] : [];
+        List<string> remarks = asked < start ? [$"The start of {asked:yyyy-MM-dd} is past; the dates count from {start:yyyy-MM-dd}."] : [];
         if (BenchWeeks.Of(journal, options.Today, options.HoursAWeek ?? undertaking.HoursAWeek) is not { } weeks)
         {
             return new Finish(start) { Remarks = [.. remarks, NoPace(journal, options.Today)] };
@@ -40,8 +43,8 @@ internal sealed record Finish
         if (weeks.Taken < BenchWeeks.Enough)
         {
             remarks.Add(weeks.Taken == 0
-                ? "The dates take every week alike; once the journal is some weeks old they will follow its weeks."
-                : $"The dates rest on {Basis.Count(weeks.Taken, "week")} at the bench: take them lightly.");
+                ? "The dates treat every week alike, until the journal has a few weeks of its own."
+                : $"The dates are based on only {Basis.Count(weeks.Taken, "week")} at the bench: do not rely on them.");
         }
 
         var spent = undertaking.SpentInAll.InHours;
@@ -50,13 +53,14 @@ internal sealed record Finish
         {
             Range = new(By(days, 0.5), By(days, 0.8), By(days, 0.9)),
             Quantiles = [.. Estimator.Steps.Select(share => new FinishQuantile(share, By(days, share)))],
+            Days = days,
             HoursAWeek = Rounded.Hours(weeks.HoursAWeek),
             Remarks = By(days, 0.9) is null ? [.. remarks, "At this pace it may take more than a century; some dates are left out."] : remarks,
         };
     }
 
     private static string NoPace(MakerJournal journal, DateOnly today) => journal.StoodOn(today).Entries.Count == 0
-        ? "Nothing is known of the pace yet: dates want `hours-a-week`."
+        ? "The pace is not known yet. Add `hours-a-week` to get dates."
         : "No work is noted in the last 13 weeks, so nothing is known of the pace: dates want `hours-a-week`.";
 
     /// <summary>

@@ -49,7 +49,7 @@ public sealed record HistoryPart
     /// <summary>Of its time, what went into fixtures and tools for it and into putting right.</summary>
     public Minutes FixturesAndPuttingRight { get; init; }
 
-    /// <summary>Its operations, the most time first.</summary>
+    /// <summary>Its operations, each with at least a minute, the most time first.</summary>
     public required IReadOnlyList<HistoryWork> Work { get; init; }
 
     /// <summary>How many pieces.</summary>
@@ -63,7 +63,7 @@ public sealed record HistoryPart
         Ref.ToString(),
         Minutes.InHours,
         GuessHours,
-        [.. Work.Where(work => work.Minutes > Minutes.Zero).Select(work => new Method.Work(work.Operation, work.Minutes.InHours))],
+        [.. Work.Select(work => new Method.Work(work.Operation, work.Minutes.InHours))],
         Quantity);
 
     /// <summary>
@@ -99,7 +99,7 @@ public sealed record HistoryPart
             Minutes = hours.Minutes,
             GuessHours = part.Guess?.HoursFor(part),
             FixturesAndPuttingRight = hours.Work.In(TimeKind.FixturesAndTools) + hours.Work.In(TimeKind.PuttingRight),
-            Work = [.. hours.Work.Operations.Select(time => new HistoryWork(time.What, time.Minutes, jobs[time.What]))],
+            Work = [.. hours.Work.Operations.Where(time => time.Minutes > Minutes.Zero).Select(time => new HistoryWork(time.What, time.Minutes, jobs[time.What]))],
             Quantity = part.Quantity,
             Foreseen = part.Operations,
         };

@@ -15,22 +15,24 @@ internal sealed record PartsToCome(
     public static PartsToCome Of(
         EstimateSubject undertaking,
         Knowledge knowledge,
-        IReadOnlyList<OpenPart> open,
-        IReadOnlyList<double[]> hours,
+        IReadOnlyList<(OpenPart Part, double[] Hours)> open,
         EstimateOptions options)
     {
-        var closed = undertaking.Spent.Values.Sum() - open.Sum(part => undertaking.SpentOn(part.Part.Id));
-        var estimates = open.ToDictionary(part => part.Part.Id, part => Estimated(part, knowledge));
+        var closed = undertaking.Spent.Values.Sum() - open.Where(one => !one.Part.IsAgain).Sum(one => undertaking.SpentOn(one.Part.Part.Id));
+        var listed = open.Where(one => !one.Part.IsAgain).ToDictionary(one => one.Part.Part.Id, one => Estimated(one.Part, knowledge));
         return new PartsToCome(
-            [.. undertaking.Parts.Select(part => estimates.GetValueOrDefault(part.Id) ?? Taken(part, undertaking.SpentOn(part.Id)))],
-            [.. open.Zip(hours, (part, drawn) => (part.Part.Id.Value, drawn))],
-            [.. Draws.Sum(hours, options.Draws).Select(sum => sum + closed.InHours)]);
+            [
+                .. undertaking.Parts.Select(part => listed.GetValueOrDefault(part.Id) ?? Taken(part, undertaking.SpentOn(part.Id))),
+                .. open.Where(one => one.Part.IsAgain).Select(one => Estimated(one.Part, knowledge)),
+            ],
+            [.. open.Select(one => (one.Part.Planned.Name, one.Hours))],
+            [.. Draws.Sum([.. open.Select(one => one.Hours)], options.Draws).Select(sum => sum + closed.InHours)]);
     }
 
     // What a part still takes is log-normal, exactly: no draws are needed.
     private static PartEstimate Estimated(OpenPart open, Knowledge knowledge)
     {
-        return Guessed(open.Part, new(open.Part.Id.Value, At(0.1), At(0.5), At(0.9), open.Basis(knowledge)));
+        return Guessed(open.Part, new(open.Planned.Name, At(0.1), At(0.5), At(0.9), open.Basis(knowledge)));
 
         double At(double share) => Rounded.Hours(open.Outlook.Quantile(share, knowledge.Luck));
     }
@@ -50,7 +52,8 @@ internal sealed record PartsToCome(
 /// <param name="Part">The part of the list.</param>
 /// <param name="Planned">The part as the method sees it.</param>
 /// <param name="Outlook">The outlook on it.</param>
-internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
+/// <param name="IsAgain">Whether it is to be made once more, beside the part of the list.</param>
+internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook, bool IsAgain = false)
 {
     /// <summary>The parts of an undertaking still to make, in the order of its list.</summary>
     public static IReadOnlyList<OpenPart> Of(EstimateSubject undertaking, Knowledge knowledge) =>
@@ -58,6 +61,14 @@ internal sealed record OpenPart(Part Part, PlannedPart Planned, Outlook Outlook)
         .. from part in undertaking.Open
            let planned = knowledge.Planned(part, undertaking.SoFar.GetValueOrDefault(part.Id))
            select new OpenPart(part, planned, knowledge.Maker.OutlookOn(planned)),
+    ];
+
+    /// <summary>Parts of an undertaking to make once more from the beginning, with luck of their own.</summary>
+    public static IReadOnlyList<OpenPart> Again(EstimateSubject undertaking, Knowledge knowledge, IReadOnlyList<Id<Part>> twice) =>
+    [
+        .. from part in undertaking.Parts.Where(part => twice.Contains(part.Id))
+           let planned = knowledge.Planned(part, soFar: null) with { Name = $"{part.Id}/again" }
+           select new OpenPart(part with { Title = $"{part.Title}, made again" }, planned, knowledge.Maker.OutlookOn(planned), IsAgain: true),
     ];
 
     /// <summary>What its range rests on.</summary>

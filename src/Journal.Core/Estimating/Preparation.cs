@@ -33,7 +33,7 @@ public sealed record Preparation(IReadOnlyList<Caution> Cautions, IReadOnlyList<
     {
         List<Id<Operation>> onWhole = [.. whole];
         var operations = parts.SelectMany(part => part.Operations).Concat(onWhole).ToHashSet();
-        var byWords = new CautionWords(cautions).In(string.Join('\n', parts.Select(part => part.Title).Prepend(title)));
+        var byWords = new CautionPhrases(cautions).In(string.Join('\n', parts.Select(part => part.Title).Prepend(title)));
         return new Preparation(
             [
                 .. cautions.Where(caution => byWords.Contains(caution)

@@ -29,13 +29,13 @@ public static class Remarks
         var (guessed, all) = (knowledge.Maker.WithGuesses.Parts, knowledge.History.Parts.Count);
         var hasGuesses = open.Any(part => part.CurrentGuess is not null);
         return all == 0
-            ? "No part is finished yet: this rests on guesses alone, and the range is wide."
+            ? "No part is finished yet: this is based on guesses alone, and the range is wide."
             : all < MethodConstants.EnoughParts
             ? $"Only {Basis.Count(all, "part")} finished so far: too few to show habits, so the range is wider."
             : hasGuesses && guessed == 0
-            ? "No finished part had a guess: what guesses are worth here is not known yet, so the range is wider."
+            ? "No finished part had a guess: how good the guesses are is not known yet, so the range is wider."
             : hasGuesses && guessed < MethodConstants.EnoughParts
-            ? $"Only {Basis.Count(guessed, "finished part")} had a guess: too few to show what guesses are worth, so the range is wider."
+            ? $"Only {Basis.Count(guessed, "finished part")} had a guess: too few to show how good the guesses are, so the range is wider."
             : null;
     }
 }

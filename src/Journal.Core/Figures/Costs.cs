@@ -27,7 +27,7 @@ public enum CostKind
     Mistake,
 }
 
-/// <summary>What was spent (DESIGN section 4, Costs), in the journal's currency. Prices in the crib are not purchases of a build.</summary>
+/// <summary>What was spent (docs/figures.md, Costs), in the journal's currency. Prices in the crib are not purchases of a build.</summary>
 /// <param name="Currency">An ISO 4217 code.</param>
 /// <param name="Builds">The builds by id.</param>
 /// <param name="Kinds">All builds together, in the order of <see cref="CostKind"/>; kinds without purchases are left out.</param>

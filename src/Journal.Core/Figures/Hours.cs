@@ -3,7 +3,7 @@ using Journal.Core.Model;
 namespace Journal.Core.Figures;
 
 /// <summary>
-/// Where the hours went (DESIGN section 4, Hours). Whole minutes throughout: what is shared out always adds up to what
+/// Where the hours went (docs/figures.md, Minutes and how they are shared). Whole minutes throughout: what is shared out always adds up to what
 /// was entered. Every job is shared first over its parts by weight, then over its operations equally; its kinds of time
 /// are split once. Whatever <c>publish</c> says counts.
 /// </summary>

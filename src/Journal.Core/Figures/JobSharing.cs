@@ -20,7 +20,7 @@ public sealed record OperationCell(EntryRef Entry, DateOnly Date, int Job, Id<Pa
 /// <param name="Minutes">The share of the job's time; the cells of a job add up to the job.</param>
 public sealed record KindCell(EntryRef Entry, DateOnly Date, int Job, Id<Part>? Part, TimeKind Kind, Minutes Minutes);
 
-/// <summary>How a job's time is shared out so that every sum is exact (DESIGN section 4, Hours).</summary>
+/// <summary>How a job's time is shared out so that every sum is exact (docs/figures.md, Minutes and how they are shared).</summary>
 internal static class JobSharing
 {
     /// <summary>The job's time by part: by weight, or all of it to the whole (null).</summary>

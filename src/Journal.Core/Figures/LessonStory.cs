@@ -26,7 +26,7 @@ public sealed class LessonStory
     private LessonStory(TermSpace space) => this.space = space;
 
     /// <summary>Among these lessons.</summary>
-    public static LessonStory Among(IEnumerable<LessonFigure> lessons) => new(new TermSpace([.. lessons.Select(lesson => TextWords.Stems(WordsOf(lesson))), Nothing]));
+    public static LessonStory Among(IEnumerable<LessonFigure> lessons) => new(new TermSpace([.. lessons.Select(lesson => TextTokens.Stems(WordsOf(lesson))), Nothing]));
 
     /// <summary>What a story is sought by: the words of a lesson and its mistake.</summary>
     public static string WordsOf(LessonFigure lesson) => LessonTerms.Words(lesson);
@@ -36,9 +36,9 @@ public sealed class LessonStory
     /// <param name="text">The text of the entry that learned the lesson.</param>
     public IReadOnlyList<ParagraphBlock> In(string words, MarkdownDocument text)
     {
-        var about = space.Weigh(TextWords.Stems(words));
+        var about = space.Weigh(TextTokens.Stems(words));
         var near = text.Descendants<ParagraphBlock>().Where(block => block.Parent is not TableCell).Index()
-            .Select(one => (one.Index, Block: one.Item, Nearness: space.Weigh(TextWords.Stems(Words(one.Item))).Cosine(about)))
+            .Select(one => (one.Index, Block: one.Item, Nearness: space.Weigh(TextTokens.Stems(Words(one.Item))).Cosine(about)))
             .OrderByDescending(one => one.Nearness)
             .ThenBy(one => one.Index)
             .Take(Most)

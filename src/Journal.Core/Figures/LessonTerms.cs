@@ -8,7 +8,7 @@ internal static class LessonTerms
 {
     public static Dictionary<string, int> Of(LessonFigure lesson)
     {
-        var terms = TextWords.Stems(Words(lesson));
+        var terms = TextTokens.Stems(Words(lesson));
         foreach (var feature in Features(lesson))
         {
             terms[feature] = 1;

@@ -2,7 +2,7 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
 
-/// <summary>What was learned and what it cost (DESIGN section 4, Lessons).</summary>
+/// <summary>What was learned and what it cost (docs/figures.md, What lessons cost).</summary>
 /// <param name="All">Every lesson by date, build, entry and order in the file; of lessons that share an id only the first.</param>
 /// <param name="Mistakes">Every mistake with its cost, in the same order, those without a lesson too.</param>
 /// <param name="CausesByMinutes">Causes in Pareto order by time lost.</param>

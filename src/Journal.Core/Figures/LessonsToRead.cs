@@ -40,7 +40,7 @@ public sealed class LessonsToRead
     private LessonsToRead(IReadOnlyList<LessonFigure> lessons) => this.lessons =
     [
         .. from lesson in lessons
-           let words = TextWords.Of(LessonTerms.Words(lesson)).ToHashSet()
+           let words = TextTokens.Of(LessonTerms.Words(lesson)).ToHashSet()
            select (lesson, words, words.Select(WordStem.Of).ToHashSet()),
     ];
 
@@ -127,7 +127,7 @@ public sealed class LessonsToRead
         public static Subject Of(SubjectKind kind, string id, IEnumerable<LessonFigure> lessons)
         {
             // A part's name is a common word of the shop as often as not: only having worked on it counts.
-            var subject = new Subject(kind, id, kind == SubjectKind.Part ? [] : [.. TextWords.Of(id)], IsKnown: false, Rarity: 0);
+            var subject = new Subject(kind, id, kind == SubjectKind.Part ? [] : [.. TextTokens.Of(id)], IsKnown: false, Rarity: 0);
             var (all, having) = lessons.Aggregate((All: 0, Having: 0), (sum, lesson) => (sum.All + 1, sum.Having + (subject.IsShared(lesson) ? 1 : 0)));
             return subject with { IsKnown = having > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
         }

@@ -10,11 +10,10 @@ namespace Journal.Core.Figures;
 /// <param name="Number">Its number in the entry, from 1.</param>
 public readonly record struct MistakeRef(EntryRef Entry, int Number);
 
-/// <summary>Finds the mistake that an id means: one of the same build first, else the earliest of the journal.</summary>
+/// <summary>Finds the mistake that an id means: the one with that id in the same build (docs/figures.md, What mistakes cost).</summary>
 internal sealed class MistakeIndex
 {
     private readonly Dictionary<(Id<Build>, Id<Mistake>), MistakeRef> inBuild = [];
-    private readonly Dictionary<Id<Mistake>, MistakeRef> anywhere = [];
 
     public MistakeIndex(IEnumerable<Entry> entries)
     {
@@ -24,17 +23,13 @@ internal sealed class MistakeIndex
             {
                 if (mistake.Id is { } id)
                 {
-                    var at = new MistakeRef(entry.Ref, index + 1);
-                    inBuild.TryAdd((entry.Build, id), at);
-                    anywhere.TryAdd(id, at);
+                    inBuild.TryAdd((entry.Build, id), new MistakeRef(entry.Ref, index + 1));
                 }
             }
         }
     }
 
-    /// <summary>The mistake that an entry of a build means by an id; null where nothing has that id.</summary>
+    /// <summary>The mistake that an entry of a build means by an id; null where no mistake of that build has it.</summary>
     public MistakeRef? Find(Id<Build> from, Id<Mistake> id) =>
-        inBuild.TryGetValue((from, id), out var near) ? near
-        : anywhere.TryGetValue(id, out var far) ? far
-        : null;
+        inBuild.TryGetValue((from, id), out var found) ? found : null;
 }

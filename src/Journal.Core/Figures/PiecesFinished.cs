@@ -14,7 +14,7 @@ public sealed record PartToGo(Id<Part> Part, int Pieces, int Of);
 /// <param name="Entry">The entry of that day; null in a finished build without entries.</param>
 public sealed record FinishedPart(Id<Part> Part, DateOnly? Date, EntryRef? Entry);
 
-/// <summary>Which parts are finished: all pieces said to be so, or the build is finished (DESIGN section 3).</summary>
+/// <summary>Which parts are finished: all pieces said to be so, or the build is finished (docs/figures.md, Parts and the whole).</summary>
 internal sealed record PiecesFinished(IReadOnlyList<PartToGo> ToGo, IReadOnlyList<FinishedPart> Finished)
 {
     public static PiecesFinished Of(Build build)

@@ -91,7 +91,7 @@ internal static class ReadingJudge
         return Resolutions.Of(tool, room.Unit) is { } step && !Resolutions.CanJudge(step, room)
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"{tool.Title}: read to {step.ToStringInBoth()}; a tolerance of {room.ToStringInBoth()} wants a tool that reads to a tenth of it (common practice).")
+                $"{tool.Title}: read to {step.ToStringInBoth()}; a tolerance of {room.ToStringInBoth()} needs a tool that reads to a tenth of it (common practice).")
             : null;
     }
 

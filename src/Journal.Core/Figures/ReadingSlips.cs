@@ -33,7 +33,7 @@ internal static class ReadingSlips
         {
             var slip = Array.Find(Points, point => IsNear(actual.Value / point.Times, nominal.Value));
             return slip.What is null ? null : Slip(
-                $"The actual size is {slip.What} the required one: the point has likely slipped.",
+                $"The actual size is {slip.What} the required one. The decimal point is probably wrong.",
                 $"If it was {Plain(actual.Value / slip.Times)}, write that.");
         }
 
@@ -42,8 +42,8 @@ internal static class ReadingSlips
             var other = actual.Unit == LengthUnit.Inch ? LengthUnit.Millimetre : LengthUnit.Inch;
             return IsNear(new Length(actual.Value, other).In(actual.Unit).Value, nominal.Value)
                 ? Slip(
-                    "The actual size is 25.4 times off: the unit has likely slipped.",
-                    $"If it was measured so, write `{Plain(actual.Value)} {other.Symbol()}`.")
+                    "The actual size is out by a factor of 25.4. The unit is probably wrong.",
+                    $"If it was measured in that unit, write `{Plain(actual.Value)} {other.Symbol()}`.")
                 : null;
         }
     }

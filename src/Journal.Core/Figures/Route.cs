@@ -2,7 +2,7 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
 
-/// <summary>How a part was really made: its jobs in order, grouped by set-up (DESIGN section 2, “route, as made”).</summary>
+/// <summary>How a part was really made: its jobs in order, grouped by set-up (docs/figures.md, Route and set-ups).</summary>
 /// <param name="Part">The part.</param>
 /// <param name="SetUps">The set-ups in order; the first may say nothing of the holding.</param>
 public sealed record Route(PartRef Part, IReadOnlyList<SetUp> SetUps)

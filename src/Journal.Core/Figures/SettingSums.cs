@@ -85,7 +85,7 @@ internal static class SettingSums
                 findings.Add(new(
                     setting.Place,
                     key,
-                    new(FaultCode.NotPositive, $"`{key}` must be more than zero.", "Write what was used, or leave the key out.", 0)));
+                    new(FaultCode.NotPositive, $"`{key}` must be more than zero.", "Write what was used, or leave out the key.", 0)));
                 return null;
             }
 

@@ -83,7 +83,7 @@ internal static class TakenReadings
             fault = new(
                 FaultCode.NotAFeature,
                 $"The build has no part for `{suits}`.",
-                build.Parts.Count == 0 ? "List the part in build.yaml." : $"Before the point stands one of {known}.",
+                build.Parts.Count == 0 ? "List the part in build.yaml." : $"Before the point write one of {known}.",
                 reading.Required!.IndexOf(suits, StringComparison.Ordinal));
             findings.Add(new(reading.Place, "required", fault));
         }

@@ -2,7 +2,7 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
 
-/// <summary>When the work was done (DESIGN section 4, Timeline).</summary>
+/// <summary>When the work was done (docs/figures.md, Timeline).</summary>
 /// <param name="Builds">The builds by id.</param>
 /// <param name="Gathered">The hours of all builds gathered over the calendar.</param>
 /// <param name="Pace">The pace over all builds; null in a journal without entries.</param>

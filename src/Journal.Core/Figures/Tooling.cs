@@ -2,7 +2,7 @@ using Journal.Core.Model;
 
 namespace Journal.Core.Figures;
 
-/// <summary>What was worked with (DESIGN section 4, Tooling).</summary>
+/// <summary>What was worked with (docs/figures.md, Tooling).</summary>
 /// <param name="Tools">The crib in its order, tools that entries define, then tools that jobs merely mention, by first mention.</param>
 /// <param name="Builds">What each build needs, by build.</param>
 public sealed record Tooling(IReadOnlyList<ToolFigure> Tools, IReadOnlyList<BuildTooling> Builds)

@@ -26,12 +26,12 @@ public sealed class Columns
             var (what, column) = pair.IndexOf('=', StringComparison.Ordinal) is > 0 and var sign ? (pair[..sign].Trim(), pair[(sign + 1)..].Trim()) : ("", "");
             if (column.Length == 0 || !Known.Contains(what))
             {
-                throw new ImportException($"`{pair}` names no column. Write what it holds and where it is, such as `date=A`; what can be taken in: {string.Join(", ", Known)}.");
+                throw new ImportException($"`{pair}` is not a column. Write what it holds and which column it is, such as `date=A`. What can be taken in: {string.Join(", ", Known)}.");
             }
 
             if (!named.TryAdd(what, column))
             {
-                throw new ImportException($"`{what}` was given two columns. Keep one.");
+                throw new ImportException($"`{what}` is given twice. Keep one.");
             }
         }
 
@@ -57,7 +57,7 @@ public sealed class Columns
             }
             else if (this != Usual || what is "date" or "hours")
             {
-                throw new ImportException($"There is no column `{column}`. The first line has: {string.Join(", ", headings)}. Name columns with `--columns date=A,part=C,hours=D,note=F`, by letter or by heading.");
+                throw new ImportException($"There is no column `{column}`. The first line has: {string.Join(", ", headings)}. Give the columns with `--columns date=A,part=C,hours=D,note=F`, by letter or by heading.");
             }
         }
 

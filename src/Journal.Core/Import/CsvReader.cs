@@ -82,7 +82,7 @@ internal static class CsvReader
             var quote = text.IndexOf('"', at);
             if (quote < 0)
             {
-                throw new ImportException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Line {begun}: a field begins with a double quote that nothing closes. Close it, or double it where it means inches."));
+                throw new ImportException(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Line {begun}: a field starts with a double quote that is not closed. Close it, or write it twice if it means inches."));
             }
 
             field.Append(text, at, quote - at);

@@ -106,17 +106,17 @@ public sealed partial class HoursLog
         // What lies beyond the first line's columns belongs to one of them, and would be lost.
         if (record.Fields.Skip(width).Any(field => !string.IsNullOrWhiteSpace(field)))
         {
-            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put a field that holds {Sign} into double quotes"));
+            return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put fields that contain {Sign} in double quotes"));
         }
 
         if (!dates.TryRead(Field(record, "date"), out var date))
         {
-            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date of the form `{dates.Written}`");
+            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date like `{dates.Written}`");
         }
 
         if (date > today)
         {
-            return (null, $"{Dates.Write(date)} is still to come; today is {Dates.Write(today)}");
+            return (null, $"{Dates.Write(date)} is in the future; today is {Dates.Write(today)}");
         }
 
         var (time, fault) = WrittenHours.Read(Field(record, "hours"));
@@ -139,7 +139,7 @@ public sealed partial class HoursLog
         var note = Field(record, "note").ReplaceLineEndings("\n").Trim();
         if (note.Length > LongestNotes)
         {
-            return (null, "its note is longer than an entry may be");
+            return (null, "its note is longer than an entry can be");
         }
 
         var mark = marks.OfRow(string.Join('\n', Dates.Write(date), part, operation, time.Count.ToString(CultureInfo.InvariantCulture), note));
@@ -152,7 +152,7 @@ public sealed partial class HoursLog
         var sum = minutes.GetValueOrDefault(date) + time.Count;
         if (sum > Day)
         {
-            return $"with this, {Dates.Write(date)} would have {new Minutes(sum)} of work; a day has 24 hours";
+            return $"with this, {Dates.Write(date)} would have {new Minutes(sum)} of work, more than 24 hours";
         }
 
         minutes[date] = sum;
@@ -178,7 +178,7 @@ public sealed partial class HoursLog
         {
             var text = Field(record, "date");
             var sign = text.First(letter => !char.IsAsciiDigit(letter));
-            throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: which number of “{text}” is the day? Say how dates are written, such as `--dates dd{sign}mm{sign}yyyy` or `--dates mm{sign}dd{sign}yyyy`; it is never guessed.");
+            throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: which number of “{text}” is the day? Give the date format, such as `--dates dd{sign}mm{sign}yyyy` or `--dates mm{sign}dd{sign}yyyy`.");
         }
     }
 

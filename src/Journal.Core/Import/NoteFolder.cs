@@ -83,7 +83,7 @@ public sealed partial class NoteFolder
 
         if (string.IsNullOrWhiteSpace(text) || text.Length > LongestBody)
         {
-            return (null, null, new ImportFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry may be; split it in two"));
+            return (null, null, new ImportFault(name, 1, string.IsNullOrWhiteSpace(text) ? "it is empty" : "it is longer than an entry can be; split it in two"));
         }
 
         var heading = Heading(text);
@@ -96,7 +96,7 @@ public sealed partial class NoteFolder
         // YAML has many ways to write a key; the word alone is enough to leave it to the maker.
         if (FrontMatter().Match(text) is { Success: true } own && own.Value.Contains("publish", StringComparison.OrdinalIgnoreCase))
         {
-            return (null, null, new ImportFault(name, 1, "it says `publish` in front matter of its own, which would be plain text here and keep nothing back; put the file itself into the build's folder"));
+            return (null, null, new ImportFault(name, 1, "it has `publish` in its own front matter, which would have no effect here; move the file itself to the build's folder"));
         }
 
         // The same words may be written on two days. A file's time is no day that the maker wrote.
@@ -125,7 +125,7 @@ public sealed partial class NoteFolder
 
             if (dates is null && Numbers().Match(text) is { Success: true } match)
             {
-                return (default, false, $"which number of “{match.Value}” is the day? Say how dates are written, such as `--dates dd-mm-yyyy`");
+                return (default, false, $"which number of “{match.Value}” is the day? Give the date format, such as `--dates dd-mm-yyyy`");
             }
         }
 

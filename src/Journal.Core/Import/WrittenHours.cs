@@ -20,7 +20,7 @@ internal static partial class WrittenHours
 
         if (Thousands().IsMatch(written))
         {
-            return (Minutes.Zero, $"“{written}” may be a decimal comma or thousands; write two decimals at most");
+            return (Minutes.Zero, $"“{written}” could mean decimals or thousands; write at most two decimals");
         }
 
         if (DecimalComma().IsMatch(written))
@@ -38,7 +38,7 @@ internal static partial class WrittenHours
             return (Minutes.Zero, $"“{text.Trim()}” is not a time of a minute or more");
         }
 
-        return time > Day ? (Minutes.Zero, $"{time} is more than a day has") : time == Minutes.Zero ? (time, "there are no hours") : (time, null);
+        return time > Day ? (Minutes.Zero, $"{time} is more than a day") : time == Minutes.Zero ? (time, "there are no hours") : (time, null);
     }
 
     [GeneratedRegex("^[0-9]+,[0-9]{1,2}(?: ?h)?$", RegexOptions.CultureInvariant)]

@@ -46,7 +46,7 @@ public sealed record Entry
     /// <summary>Snags put right.</summary>
     public IReadOnlyList<Id<Snag>> Cleared { get; init => field = value.ToArray(); } = [];
 
-    /// <summary>Runs, and how they went.</summary>
+    /// <summary>Test runs, and how they went.</summary>
     public IReadOnlyList<Trial> Trials { get; init => field = value.ToArray(); } = [];
 
     /// <summary>Dimensions measured.</summary>
@@ -58,13 +58,13 @@ public sealed record Entry
     /// <summary>A day worth remembering, in a few words.</summary>
     public string? Milestone { get; init; }
 
-    /// <summary>One sentence for the short story of the build.</summary>
+    /// <summary>One sentence for the build's short story.</summary>
     public string? Story { get; init; }
 
     /// <summary>What was bought.</summary>
     public IReadOnlyList<Purchase> Bought { get; init => field = value.ToArray(); } = [];
 
-    /// <summary>Where the part leaves the drawing on purpose, and why.</summary>
+    /// <summary>Where the part differs from the drawing on purpose, and why.</summary>
     public string? Departure { get; init; }
 
     /// <summary>Pictures listed, and those that stand in the text alone after them.</summary>

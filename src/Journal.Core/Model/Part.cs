@@ -49,6 +49,13 @@ public sealed record Part
 /// <summary>A part of a certain build.</summary>
 public readonly record struct PartRef(Id<Build> Build, Id<Part> Part)
 {
+    /// <summary>The part of a name as <see cref="ToString"/> writes it.</summary>
+    /// <param name="name">A build's id, a slash and a part's id.</param>
+    /// <exception cref="FormatException">It has no slash.</exception>
+    public static PartRef Parse(string name) => name.IndexOf('/', StringComparison.Ordinal) is >= 0 and var slash
+        ? new PartRef(new(name[..slash]), new(name[(slash + 1)..]))
+        : throw new FormatException($"“{name}” is not a build and a part of it.");
+
     /// <summary>The part as the maker names it: <c>build/part</c>.</summary>
     public override string ToString() => $"{Build}/{Part}";
 }

@@ -55,7 +55,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
 
     private Feature? Feature(Fields fields, string key, PartsList parts)
     {
-        if (!fields.Wants(key, "A mate has a `hole` and a `shaft`, such as `hole: head.bore`.") || fields.Text(key) is not { } text)
+        if (!fields.Wants(key, "A mate needs a `hole` and a `shaft`, such as `hole: head.bore`.") || fields.Text(key) is not { } text)
         {
             return null;
         }
@@ -72,7 +72,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
 
     private Video? Video(Fields fields, Id<Build> build, PartsList parts)
     {
-        if (!fields.Wants("url", "Say where it can be seen: `url: https://…`.") || fields.Address("url") is not { } url)
+        if (!fields.Wants("url", "Give its address: `url: https://…`.") || fields.Address("url") is not { } url)
         {
             return null;
         }
@@ -104,7 +104,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
 
     private Chapter? Chapter(Fields fields)
     {
-        if (!fields.Wants("at", "Say when it begins, such as `at: \"3:20\"`.") || fields.Text("at") is not { } at)
+        if (!fields.Wants("at", "Give the time at which it starts, such as `at: \"3:20\"`.") || fields.Text("at") is not { } at)
         {
             return null;
         }

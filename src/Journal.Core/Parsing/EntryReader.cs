@@ -1,9 +1,9 @@
 using Journal.Core.Model;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Parsing.Values;
-using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Text;
+using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Parsing;

@@ -106,7 +106,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
         {
             var fields = node is TextNode ? null : list.Map(node, known);
             var idNode = node is TextNode ? node : fields?["id"];
-            if ((fields is not null && !fields.Wants("id", "Give the word, such as `id: gilding`.")) || idNode is null || list.NewId(idNode, key) is not { } id)
+            if ((fields is not null && !fields.Wants("id", "Give it an id, such as `id: gilding`.")) || idNode is null || list.NewId(idNode, key) is not { } id)
             {
                 continue;
             }

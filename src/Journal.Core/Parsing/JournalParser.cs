@@ -1,8 +1,8 @@
 using Journal.Core.Model;
 using Journal.Core.Parsing.Checks;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Yaml;
 using Journal.Core.Trade;
 
@@ -29,23 +29,40 @@ internal sealed record ParsedJournal(MakerJournal? Journal, IEnumerable<WrittenV
     }
 }
 
+/// <summary>What journal.yaml says, and whether it could be read.</summary>
+internal sealed class JournalHead(MakerJournal journal, bool isWhole)
+{
+    public MakerJournal Journal { get; } = journal;
+
+    public bool IsWhole { get; } = isWhole;
+}
+
+/// <summary>A build with the parts that its files can name; one whose own file cannot be read is named only, so that its entries can be checked all the same.</summary>
+internal sealed record BuildDraft(Build Build, PartsList Parts, bool IsWhole);
+
 /// <summary>Reads the files of a journal folder and holds them against each other.</summary>
 internal sealed class JournalParser
 {
     private readonly DateOnly today;
+    private readonly FilesRead? kept;
     private readonly ProblemLog log = new();
     private readonly List<FileScope> scopes = [];
     private readonly LostIds lost = new();
     private readonly JournalFolder folder;
-    private MakerJournal head = new() { Title = "Journal", Id = Guid.Empty, Vocabulary = VocabularyLoader.Shared };
-    private bool isHeadWhole;
+    private JournalHead head = new(new() { Title = "Journal", Id = Guid.Empty, Vocabulary = VocabularyLoader.Shared }, isWhole: false);
 
-    private JournalParser(string root, DateOnly today) => (this.today, folder) = (today, JournalFolder.Survey(root, log));
+    private JournalParser(string root, DateOnly today, FilesRead? kept) => (this.today, this.kept, folder) = (today, kept, JournalFolder.Survey(root, log));
 
     /// <summary>Reads everything that the maker wrote; whatever is wrong comes back as a problem.</summary>
     /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
     /// <param name="today">The date after which an entry lies in the future.</param>
-    public static ParsedJournal Parse(string root, DateOnly today) => new JournalParser(root, today).Parse();
+    /// <param name="kept">What was read before, and is to be kept for the next time; null to keep nothing.</param>
+    public static ParsedJournal Parse(string root, DateOnly today, FilesRead? kept)
+    {
+        var parsed = new JournalParser(root, today, kept).Parse();
+        kept?.Finish();
+        return parsed;
+    }
 
     private ParsedJournal Parse()
     {
@@ -70,13 +87,13 @@ internal sealed class JournalParser
         var whole = complete.Where(build => builds.Any(one => one.Build.Id == build.Id && one.IsWhole)).ToArray();
         CheckClaims(whole, drafts);
 
-        var journal = head with
+        var journal = head.Journal with
         {
             Tools = [.. crib.Concat(drafts.SelectMany(draft => draft.Draft.ToolsDefined)).DistinctBy(tool => tool.Id)],
             Builds = [.. whole.OrderBy(build => build.Id)],
             Plans = plans,
         };
-        return new ParsedJournal(isHeadWhole ? journal : null, scopes.SelectMany(scope => scope.Values), log, scopes);
+        return new ParsedJournal(head.IsWhole ? journal : null, scopes.SelectMany(scope => scope.Values), log, scopes);
     }
 
     private FileScope ScopeOf(string file)
@@ -86,18 +103,30 @@ internal sealed class JournalParser
         return scope;
     }
 
-    private FileScope NewScope(string file) => new(file, head.Vocabulary, today) { IsVocabularyWhole = isHeadWhole };
+    private FileScope NewScope(string file) => new(file, head.Journal.Vocabulary, today) { IsVocabularyWhole = head.IsWhole };
+
+    // Nobody asks for it where nothing is kept.
+    private FileStamp StampOf(string file) => kept is null ? default : FileStamp.Of(folder.PathOf(file));
 
     private void ReadHead()
     {
-        isHeadWhole = true;
-        if (new JournalFileReader(folder, ScopeOf("journal.yaml")).Read() is { } read)
+        const string File = "journal.yaml";
+        var (stamp, basis) = (StampOf(File), new ReadingBasis(today));
+        if (kept?.Find(File, stamp, basis) is { Value: JournalHead before } same)
         {
-            head = read;
+            kept?.Keep(File, same);
+            scopes.Add(same.Scope);
+            head = before;
+            return;
         }
-        else
+
+        // Its own words are not known yet, and none of them is missed.
+        var scope = new FileScope(File, head.Journal.Vocabulary, today);
+        scopes.Add(scope);
+        if (new JournalFileReader(folder, scope).Read() is { } read)
         {
-            isHeadWhole = false;
+            head = new JournalHead(read, isWhole: true);
+            kept?.Keep(File, new KeptFile(stamp, basis, head, scope));
         }
     }
 
@@ -113,36 +142,44 @@ internal sealed class JournalParser
         return [];
     }
 
-    // A build whose own file cannot be read is named only, so that its entries can be checked all the same.
-    private (Build Build, PartsList Parts, bool IsWhole) ReadBuild(string place)
+    private BuildDraft ReadBuild(string place)
     {
-        if (new BuildReader(folder, ScopeOf($"{place}/build.yaml"), head.Units).Read(place) is { } build)
+        var file = $"{place}/build.yaml";
+        var (stamp, basis) = (StampOf(file), new ReadingBasis(today, head));
+        if (kept?.Find(file, stamp, basis) is { Value: BuildDraft before } same)
         {
-            return (build, PartsList.Of(build.Parts), true);
+            kept?.Keep(file, same);
+            scopes.Add(same.Scope);
+            return before;
+        }
+
+        var scope = ScopeOf(file);
+        if (new BuildReader(folder, scope, head.Journal.Units).Read(place) is { } build)
+        {
+            var draft = new BuildDraft(build, PartsList.Of(build.Parts), IsWhole: true);
+            kept?.Keep(file, new KeptFile(stamp, basis, draft, scope));
+            return draft;
         }
 
         var name = new Id<Build>(JournalFolder.NameOf(place));
         lost.Add(name);
-        return (new Build { Id = name, Title = name.Value, Folder = place }, PartsList.Lost, false);
+        return new BuildDraft(new Build { Id = name, Title = name.Value, Folder = place }, PartsList.Lost, IsWhole: false);
     }
 
-    private List<(EntryDraft Draft, FileScope Scope)> ReadEntries(Dictionary<string, (Build Build, PartsList Parts, bool IsWhole)> builds)
+    private List<(EntryDraft Draft, FileScope Scope)> ReadEntries(Dictionary<string, BuildDraft> builds)
     {
         var files = folder.Entries;
         var read = new (EntryDraft? Draft, FileScope Scope)[files.Count];
-        Parallel.For(0, files.Count, i =>
-        {
-            var (build, parts, _) = builds[files[i].Build];
-            var scope = NewScope(files[i].Entry);
-            read[i] = (new EntryReader(folder, build.Id, parts, scope).Read(), scope);
-            if (read[i].Draft is not null)
-            {
-                scope.Text = null; // Only of a lost entry it is asked for; ten years of texts are a lot to hold.
-            }
-        });
-        foreach (var ((draft, scope), file) in read.Zip(files))
+        var keep = new KeptFile?[files.Count];
+        Parallel.For(0, files.Count, i => (read[i], keep[i]) = ReadEntry(builds[files[i].Build], files[i].Entry));
+        foreach (var (((draft, scope), file), one) in read.Zip(files).Zip(keep))
         {
             scopes.Add(scope);
+            if (one is not null)
+            {
+                kept?.Keep(file.Entry, one);
+            }
+
             if (draft is null)
             {
                 lost.Add(builds[file.Build].Build.Id, Path.GetFileNameWithoutExtension(file.Entry), scope.Text);
@@ -150,6 +187,24 @@ internal sealed class JournalParser
         }
 
         return [.. read.Where(one => one.Draft is not null).Select(one => (one.Draft!, one.Scope)).OrderBy(one => one.Item1.Entry.Date).ThenBy(one => one.Item1.Entry.File, StringComparer.Ordinal)];
+    }
+
+    private ((EntryDraft?, FileScope), KeptFile?) ReadEntry(BuildDraft build, string file)
+    {
+        var (stamp, basis) = (StampOf(file), new ReadingBasis(today, head, build.Parts));
+        if (kept?.Find(file, stamp, basis) is { Value: EntryDraft before } same)
+        {
+            return ((before, same.Scope), same);
+        }
+
+        var scope = NewScope(file);
+        if (new EntryReader(folder, build.Build.Id, build.Parts, scope).Read() is not { } draft)
+        {
+            return ((null, scope), null);
+        }
+
+        scope.Text = null; // Only of a lost entry it is asked for; ten years of texts are a lot to hold.
+        return ((draft, scope), new KeptFile(stamp, basis, draft, scope));
     }
 
     private Build[] Complete(Build[] builds, List<(EntryDraft Draft, FileScope Scope)> drafts, Ids ids)

@@ -8,13 +8,13 @@ public static class CautionLoader
 {
     private static readonly Lazy<IReadOnlyList<Caution>> Loaded = new(() => [.. SharedData.Load("cautions.yaml").Items().Select(From)]);
 
-    private static readonly Lazy<CautionWords> LoadedWords = new(() => new CautionWords(Shared));
+    private static readonly Lazy<CautionPhrases> LoadedWords = new(() => new CautionPhrases(Shared));
 
     /// <summary>All cautions, what maims first.</summary>
     public static IReadOnlyList<Caution> Shared => Loaded.Value;
 
     /// <summary>The words that call for them.</summary>
-    public static CautionWords SharedWords => LoadedWords.Value;
+    public static CautionPhrases SharedWords => LoadedWords.Value;
 
     private static Caution From(YamlNode caution)
     {
@@ -27,7 +27,7 @@ public static class CautionLoader
             Done = TextOf(caution, "done"),
             Source = TextOf(source, "name"),
             IsLookedUp = TextOf(source, "checked") == "looked-up",
-            Kind = Words.TryFind<CautionKind>(TextOf(caution, "kind"), out var kind) ? kind : CautionKind.Other,
+            Kind = EnumNames.TryFind<CautionKind>(TextOf(caution, "kind"), out var kind) ? kind : CautionKind.Other,
             Operations = [.. Texts(caution, "operations").Select(id => new Id<Operation>(id))],
             Materials = [.. Texts(caution, "materials").Select(id => new Id<MaterialFamily>(id))],
             Words = [.. Texts(caution, "words")],

@@ -68,7 +68,7 @@ public readonly record struct Feed(Length Amount, FeedPer Per)
 
         if (measure.Value == 0)
         {
-            fault = new(FaultCode.NotPositive, "A feed of nothing cuts nothing.", "Write the feed used, or `hand`.", measure.Start);
+            fault = new(FaultCode.NotPositive, "A feed must be more than zero.", "Write the feed used, or `hand`.", measure.Start);
             return false;
         }
 
@@ -117,7 +117,7 @@ public readonly record struct Feed(Length Amount, FeedPer Per)
         {
             fault = new(
                 FaultCode.FeedPerWhat,
-                "The feed does not say per what.",
+                "It does not say whether it is per minute, per turn or per tooth.",
                 "Write `0.1 mm/rev`, `0.05 mm/tooth`, `120 mm/min` or `hand`.",
                 cursor.Position);
             return false;

@@ -41,7 +41,7 @@ public readonly record struct FitCode(string Letter, int Grade)
         {
             fault = new(
                 FaultCode.UnknownFitGrade,
-                $"`{text[letter.Length..]}` is not a tolerance grade known here.",
+                $"`{text[letter.Length..]}` is not a known tolerance grade.",
                 "Use a grade from 4 to 13, or write the limits: `12 +0.018/0`.",
                 letter.Length);
             return false;
@@ -59,7 +59,7 @@ public readonly record struct FitCode(string Letter, int Grade)
     {
         "I" or "L" or "O" or "Q" or "W" => $"ISO 286 has no fit with the letter `{letter}`.",
         "A" or "B" or "C" or "CD" or "T" or "U" or "V" or "X" or "Y" or "Z" or "ZA" or "ZB" or "ZC" =>
-            $"Fits with the letter `{letter}` lie outside D to S and are not known here; write the limits.",
-        _ => $"`{letter}` is not the letter of a fit.",
+            $"Fits with the letter `{letter}` are outside D to S and not known here; write the limits.",
+        _ => $"`{letter}` is not a letter used for fits.",
     };
 }

@@ -82,12 +82,14 @@ internal enum LimitSet
 /// <summary>Grades from one to another, both included.</summary>
 internal readonly record struct GradeRange(int From, int To)
 {
+    /// <summary>Whether a tolerance grade lies in the range, both ends included.</summary>
     public bool Holds(int grade) => From <= grade && grade <= To;
 }
 
 /// <summary>One line of the table: the fundamental deviations of a letter for some grades.</summary>
 internal sealed record FitRule(GradeRange Grades, LimitSet Sets, string Bounds, bool Delta, IReadOnlyList<decimal?> Values)
 {
+    /// <summary>Reads a rule of <c>shared/fits.yaml</c>.</summary>
     public static FitRule From(YamlNode node) => new(
         Range(node.Get("grades").Integers()),
         Enum.Parse<LimitSet>(node.Get("sets").Text(), ignoreCase: true),
@@ -101,8 +103,10 @@ internal sealed record FitRule(GradeRange Grades, LimitSet Sets, string Bounds, 
 /// <summary>A place in the table where the standard departs from its own rule.</summary>
 internal sealed record FitException(string Letter, GradeRange Grades, decimal Over, decimal UpTo, decimal? Value)
 {
+    /// <summary>Whether it is for this size (mm; above the lower bound, up to the upper) and code.</summary>
     public bool Covers(decimal size, FitCode code) => Letter == code.Letter && Grades.Holds(code.Grade) && Over < size && size <= UpTo;
 
+    /// <summary>Reads an exception of <c>shared/fits.yaml</c>.</summary>
     public static FitException From(YamlNode node)
     {
         var grades = node.Find("grades")?.Integers() ?? [(int)node.Get("grade").Number()!.Value];

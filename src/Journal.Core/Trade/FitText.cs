@@ -33,8 +33,8 @@ internal static class FitText
         {
             fault = new(
                 FaultCode.LeftOver,
-                "This names the fit of a hole and of a shaft together.",
-                "Write the one that this part has, `12 H7` for the hole or `12 g6` for the shaft, and put the two under `mates`.",
+                "This gives the fit of a hole and a shaft together.",
+                "Write only this part's, `12 H7` for the hole or `12 g6` for the shaft, and list the pair under `mates`.",
                 cursor.Position);
             return false;
         }
@@ -66,7 +66,7 @@ internal static class FitText
             : null;
         if (unit is not null && size.Unit is not null && size.Unit != unit)
         {
-            fault = new(FaultCode.MixedUnits, "Inches and millimetres stand in one requirement.", "Write the unit once, at the end.", start);
+            fault = new(FaultCode.MixedUnits, "Inches and millimetres are mixed.", "Write the unit once, at the end.", start);
             return false;
         }
 

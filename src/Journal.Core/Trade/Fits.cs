@@ -36,7 +36,7 @@ public static class Fits
         {
             fault = new(
                 FaultCode.SizeOutOfRange,
-                $"{nominal} lies outside of the sizes from 0 to 500 mm that fits are tabled for.",
+                $"{nominal} is outside the table of fits, which goes from 0 to 500 mm.",
                 "Write the limits: `12 +0.018/0`.",
                 0);
             return false;

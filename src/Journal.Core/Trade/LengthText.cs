@@ -70,7 +70,7 @@ public static class LengthText
         // A length whose unit changes with the drawing has none of its own.
         if (TryParse(text, LengthUnit.Inch, out length, out fault) && TryParse(text, LengthUnit.Millimetre, out var same, out fault) && same.Unit != length.Unit)
         {
-            fault = new(FaultCode.MissingUnit, "The unit is missing.", "Write it behind the number: `0.01 mm`, `0.0005 in`.", 0);
+            fault = new(FaultCode.MissingUnit, "The unit is missing.", "Write it after the number: `0.01 mm`, `0.0005 in`.", 0);
         }
 
         return fault is null;
@@ -85,9 +85,9 @@ public static class LengthText
             ? new(
                 FaultCode.TooLong,
                 "This is too long to be a dimension.",
-                "Write the dimension alone; remarks go into the text of the entry.",
+                "Write only the dimension; put remarks in the entry's text.",
                 Longest)
-            : cursor.AtEnd ? new(FaultCode.Empty, "Nothing is written here.", "Write a dimension such as `12.5 mm`, or leave the key out.", 0)
+            : cursor.AtEnd ? new(FaultCode.Empty, "It is empty.", "Write a dimension such as `12.5 mm`, or leave out the key.", 0)
             : null;
         return fault is null;
     }
@@ -101,7 +101,7 @@ public static class LengthText
             : new(
                 FaultCode.LeftOver,
                 $"`{cursor.Rest.Trim()}` is not understood here.",
-                "Write the dimension alone, in one of the forms of a drawing: `12 H7`, `12 ±0.02`, `11.98-12.02`.",
+                "Write only the dimension, as on a drawing: `12 H7`, `12 ±0.02`, `11.98-12.02`.",
                 cursor.Position);
         return fault is null;
     }
@@ -119,7 +119,7 @@ public static class LengthText
 
         if (number >= Limit)
         {
-            fault = new(FaultCode.SizeOutOfRange, "The size is larger than any workshop.", "Check the point and the unit.", start);
+            fault = new(FaultCode.SizeOutOfRange, "The size is too large for any workshop.", "Check the decimal point and the unit.", start);
             return false;
         }
 
@@ -135,8 +135,8 @@ public static class LengthText
         fault = measure.IsFraction && measure.Unit is null && defaultUnit == LengthUnit.Millimetre
             ? new(
                 FaultCode.MissingUnit,
-                "A fraction without a unit stands in a drawing in millimetres.",
-                "Write the unit behind it: `7/16 in`.",
+                "A fraction needs a unit here, because the drawing is in millimetres.",
+                "Write the unit after it: `7/16 in`.",
                 measure.Start)
             : measure is { IsFraction: true, Unit: LengthUnit.Millimetre }
             ? new(FaultCode.MixedUnits, "Millimetres are not written as a fraction.", "Write decimals, `0.5 mm`, or inches, `1/2 in`.", measure.Start)
@@ -170,7 +170,7 @@ public static class LengthText
 
         fault = new(
             FaultCode.UnknownUnit,
-            $"`{word}` is not a unit of a workshop drawing here.",
+            $"`{word}` is not a known unit.",
             "Write millimetres (`12.5 mm`), inches (`0.5 in`) or thousandths (`12 thou`).",
             start);
         return false;

@@ -22,7 +22,7 @@ internal static class Numbers
         {
             fault = new(
                 FaultCode.CommaDecimal,
-                "A comma stands in a number, and it may mean decimals or thousands.",
+                "A comma in a number could mean decimals or thousands.",
                 "Write decimals with a point: `12.5`.",
                 cursor.Position);
             return false;
@@ -39,7 +39,7 @@ internal static class Numbers
         {
             fault = new(
                 FaultCode.NotANumber,
-                cursor.AtEnd ? "A number is missing at the end." : "A number was expected here.",
+                cursor.AtEnd ? "A number is missing at the end." : "A number is needed here.",
                 "Write a number such as `12`, `12.5` or `7/16`.",
                 start);
             return false;
@@ -49,7 +49,7 @@ internal static class Numbers
         {
             fault = new(
                 FaultCode.TooLong,
-                "The number has more digits than any length in a workshop.",
+                "The number has too many digits.",
                 "Write the number with at most 20 digits.",
                 start);
             return false;
@@ -140,7 +140,7 @@ internal static class Numbers
 
         if (denominator == 0)
         {
-            fault = new(FaultCode.DividedByZero, "A fraction has zero below the line.", "Write the fraction in full, such as `1/2 in`.", start);
+            fault = new(FaultCode.DividedByZero, "The fraction divides by zero.", "Write the fraction in full, such as `1/2 in`.", start);
             return false;
         }
 

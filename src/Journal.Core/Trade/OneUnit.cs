@@ -18,8 +18,8 @@ internal static class OneUnit
         {
             fault = new(
                 FaultCode.MixedUnits,
-                "Inches and millimetres stand in one requirement.",
-                "Write all of it in one unit, and the unit once at the end.",
+                "Inches and millimetres are mixed.",
+                "Use one unit for all of it, and write it once at the end.",
                 other.Start);
             return false;
         }

@@ -158,7 +158,7 @@ internal static class RequirementText
         {
             fault = new(
                 FaultCode.LeastAboveGreatest,
-                "The least size is not below the greatest.",
+                "The smaller size is not below the larger.",
                 "Write the smaller one first: `11.98-12.02`.",
                 greatest.Start);
             return false;

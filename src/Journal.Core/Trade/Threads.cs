@@ -31,7 +31,7 @@ public static partial class Threads
             thread = thread is null ? null : thread with { Tolerance = tolerance, IsLeftHanded = isLeftHanded };
         }
 
-        fault = thread is not null ? null : new(FaultCode.UnknownThread, $"`{text.Trim()}` is not a thread known here.", Remedy(whole), 0);
+        fault = thread is not null ? null : new(FaultCode.UnknownThread, $"`{text.Trim()}` is not a known thread.", Remedy(whole), 0);
         return thread is not null;
     }
 

@@ -22,8 +22,8 @@ internal static class ToSuitText
         {
             fault = new(
                 FaultCode.NotAFeature,
-                "It does not say which feature of which part it has to suit.",
-                "Write the part, a point and the feature: `to suit quill.diameter`.",
+                "It does not say which feature of which part to suit.",
+                "Write the part, a dot and the feature: `to suit quill.diameter`.",
                 start);
             return false;
         }

@@ -54,7 +54,7 @@ internal static partial class ToleranceText
 
         fault = tolerance.Lower < tolerance.Upper ? null : new(
             FaultCode.LeastAboveGreatest,
-            "The tolerance leaves no room between the limits.",
+            "The two limits are the same.",
             Remedy,
             start);
         return fault is null;
@@ -89,7 +89,7 @@ internal static partial class ToleranceText
 
         if (sign == 0 && deviation.Value != 0)
         {
-            fault = new(FaultCode.BadTolerance, "A deviation has no sign.", Remedy, start);
+            fault = new(FaultCode.BadTolerance, "A deviation needs its sign.", Remedy, start);
             return false;
         }
 

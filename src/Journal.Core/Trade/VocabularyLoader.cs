@@ -25,7 +25,7 @@ internal static class VocabularyLoader
         {
             var id = word.Get("id").Text();
             var title = word.Find("title")?.Text() ?? Titles.FromId(id);
-            var kind = word.Find("kind") is { } named && Words.TryFind<TimeKind>(named.Text(), out var found) ? found : TimeKind.Shop;
+            var kind = word.Find("kind") is { } named && EnumNames.TryFind<TimeKind>(named.Text(), out var found) ? found : TimeKind.Shop;
             IReadOnlyList<string> aliases = word.Find("also") is { } also ? [.. also.Items().Select(spelling => spelling.Text())] : [];
             return (new Id<T>(id), create(new Id<T>(id), title, kind), aliases);
         }));

@@ -28,17 +28,17 @@ public static class Beginning
         var log = new ProblemLog();
         if (!FileNames.IsFit(name, new Place(plan.File, 1, 1), log, atTopOfSite: true))
         {
-            return Refused($"{log.Problems[0].Message} A build takes its name from its plan's file: rename {plan.File}.");
+            return Refused($"{log.Problems[0].Message} A build is named after its plan's file. Rename {plan.File}.");
         }
 
         if (journal.BegunAs(plan) is { } build)
         {
-            return Refused($"There is a build `{name}` already, in {build.Folder}. Nothing was changed.");
+            return Refused($"There is already a build `{name}`, in {build.Folder}. Nothing was changed.");
         }
 
         if (Path.Exists(Path.Combine(root, name)))
         {
-            return Refused($"There is something called `{name}` in the journal already. Move it away, or rename {plan.File}.");
+            return Refused($"The journal already has something called `{name}`. Move it, or rename {plan.File}.");
         }
 
         if (TextFile.Read(Path.Combine(root, plan.File), plan.File, log) is not { } text)
@@ -48,7 +48,7 @@ public static class Beginning
 
         if (PlanText.AsBuild(text, today) is not { } asBuild)
         {
-            return Refused($"The keys of {plan.File} do not stand one to a line, so it cannot be taken over word for word. Write `title:`, `parts:` and the others each at the start of a line.");
+            return Refused($"The keys of {plan.File} are not on lines of their own, so it cannot be copied word for word. Start each key, such as `title:` and `parts:`, on a new line.");
         }
 
         NewFolder.Write(root, name, "build.yaml", asBuild);

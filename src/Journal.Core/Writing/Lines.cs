@@ -48,14 +48,14 @@ public sealed class Lines(string folder)
     private Written AddPart(string file, IReadOnlyList<(string Key, string? Value)> keys) => Add(file, yaml => yaml.Items("parts", [Line(keys)]));
 
     private Written Create(string file, string text) =>
-        SafeFile.TryCreate(PathOf(file), text) ? new Written(file, "") : new Written(null, $"{file} is there already; nothing was written.");
+        SafeFile.TryCreate(PathOf(file), text) ? new Written(file, "") : new Written(null, $"{file} already exists; nothing was written.");
 
     private static string Text(IReadOnlyList<(string Key, string? Value)> keys) =>
         string.Concat(keys.Where(pair => pair.Value is not null).Select(pair => $"{pair.Key}: {YamlText.Of(pair.Value!)}\n"));
 
     private Written Add(string file, Func<Addition, Added> add) => MakersFile.Edit(PathOf(file), text => add(Addition.To(text))) switch
     {
-        null => new Written(null, $"{file} cannot be read. `journal check` says why."),
+        null => new Written(null, $"{file} cannot be read. See `journal check`."),
         { Text: null } refused => new Written(null, $"{file}: {refused.WhyNot}"),
         _ => new Written(file, ""),
     };

@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -25,7 +25,7 @@ internal static class BacktestChart
     public static ChartView Draw(string id, string title, string description, IReadOnlyList<ForecastAndTaken> forecasts, string what = "Part") => new(
         id,
         title,
-        forecasts.Count == 0 ? Picture.Instead("Too little finished work to try the method on.") : DrawAll(id, title, description, forecasts),
+        forecasts.Count == 0 ? Picture.Instead("Too little finished work to test the method on.") : DrawAll(id, title, description, forecasts),
         forecasts.Count == 0 ? SafeHtml.Empty : Key(forecasts),
         Table(forecasts, what));
 
@@ -62,8 +62,8 @@ internal static class BacktestChart
     }
 
     private static SafeHtml Key(IReadOnlyList<ForecastAndTaken> forecasts) => new(
-        $"<p class=\"key\"><span>{ChartText.Count(forecasts.Count(forecast => forecast.Held))} of {ChartText.Count(forecasts.Count)} fell in their range; 8 in 10 should. " +
-        "Line: the range forecast. Heavy stroke: as likely over as under. Dot: hours taken, within. Lozenge: outside.</span></p>");
+        $"<p class=\"key\"><span>{ChartText.Count(forecasts.Count(forecast => forecast.Held))} of {ChartText.Count(forecasts.Count)} within their 80 % range. " +
+        "Line: 80 % range. Heavy stroke: the middle, as likely over as under. Dot: hours taken, within the range. Diamond: outside it.</span></p>");
 
     private static ChartTable Table(IReadOnlyList<ForecastAndTaken> forecasts, string what) => new(
         [what, "1 in 10 under", "Half under", "9 in 10 under", "Taken", "In range"],

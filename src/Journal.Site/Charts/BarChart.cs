@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -60,5 +60,5 @@ internal static class BarChart
     private static ChartTable Table(IReadOnlyList<Bar> bars, string what) => new(
         [what, "Hours"],
         [.. bars.Select(bar => new ChartRow(bar.Label, [ChartText.Hours(bar.Time)], bar.Address))],
-        bars.Count < 2 ? null : new ChartRow("Together", [ChartText.Hours(bars.Sum(bar => bar.Time))]));
+        bars.Count < 2 ? null : new ChartRow("Total", [ChartText.Hours(bars.Sum(bar => bar.Time))]));
 }

@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -110,7 +110,7 @@ internal static class GatheredChart
     }
 
     private static ChartTable Table(IReadOnlyList<GatheredHours> days) => new(
-        ["Date", "Hours", "Gathered"],
+        ["Date", "Hours", "Total so far"],
         [.. days.Select((day, i) => new ChartRow(
             ChartText.Date(day.Date),
             [ChartText.Hours(i == 0 ? day.Total : day.Total - days[i - 1].Total), ChartText.Hours(day.Total)]))]);

@@ -1,4 +1,4 @@
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 

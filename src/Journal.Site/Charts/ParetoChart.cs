@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -25,7 +25,7 @@ internal static class ParetoChart
 
     /// <summary>Draws causes by the number of mistakes.</summary>
     public static ChartView DrawByCount(string id, string title, string description, IReadOnlyList<CauseBar> causes) =>
-        Draw(id, title, description, "No mistakes written down.", Measured(causes, cause => cause.Mistakes, cause => cause.Mistakes == 1 ? "1 mistake" : $"{ChartText.Count(cause.Mistakes)} mistakes"));
+        Draw(id, title, description, "No mistakes recorded.", Measured(causes, cause => cause.Mistakes, cause => cause.Mistakes == 1 ? "1 mistake" : $"{ChartText.Count(cause.Mistakes)} mistakes"));
 
     private static ChartView Draw(string id, string title, string description, string nothing, IReadOnlyList<Step> steps) => new(
         id,
@@ -99,7 +99,7 @@ internal static class ParetoChart
     }
 
     private static ChartTable Table(IReadOnlyList<Step> steps) => new(
-        ["Cause", "Mistakes", "Lost", "Share", "Together"],
+        ["Cause", "Mistakes", "Lost", "Share", "Cumulative"],
         [.. steps.Select(step => new ChartRow(
             step.Cause.Label,
             [ChartText.Count(step.Cause.Mistakes), ChartText.Hours(step.Cause.Lost), ChartText.PerCent(step.Share), ChartText.PerCent(step.Cumulative)],

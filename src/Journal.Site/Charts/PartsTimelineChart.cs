@@ -1,6 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -48,7 +48,7 @@ internal static class PartsTimelineChart
         return new ChartView(
             id,
             title,
-            isBegun ? DrawParts(id, title, description, parts, idle, milestones) : Picture.Instead("No part is begun yet."),
+            isBegun ? DrawParts(id, title, description, parts, idle, milestones) : Picture.Instead("No part has been started yet."),
             isBegun ? MilestoneMark.Key(milestones, root) : SafeHtml.Empty,
             Table(parts));
     }
@@ -138,7 +138,7 @@ internal static class PartsTimelineChart
 
     private static Minutes Total(PartDays part) => part.Days.Sum(day => day.Minutes);
 
-    private static string Figure(PartDays part) => part.Days.Count == 0 ? "not begun" : ChartText.Hours(Total(part));
+    private static string Figure(PartDays part) => part.Days.Count == 0 ? "not started" : ChartText.Hours(Total(part));
 
     private static ChartTable Table(IReadOnlyList<PartDays> parts) => new(
         ["Part", "First day", "Last day", "Days worked", "Set-ups", "Hours"],

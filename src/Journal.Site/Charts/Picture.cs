@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 

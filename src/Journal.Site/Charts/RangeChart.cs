@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -62,8 +62,8 @@ internal static class RangeChart
     }
 
     private static SafeHtml Key(IReadOnlyList<HoursRange> ranges) => new(
-        "<p class=\"key\"><span>Line: 8 in 10 fall within. Heavy stroke: as likely over as under." +
-        (ranges.Any(range => range.Guess is not null) ? " Lozenge: own guess." : "") + "</span></p>");
+        "<p class=\"key\"><span>Line: 80 % range. Heavy stroke: the middle, as likely over as under." +
+        (ranges.Any(range => range.Guess is not null) ? " Diamond: own guess." : "") + "</span></p>");
 
     private static ChartTable Table(IReadOnlyList<HoursRange> ranges) => new(
         ["Part", "Guess", "1 in 10 under", "Half under", "9 in 10 under"],

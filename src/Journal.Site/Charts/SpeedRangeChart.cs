@@ -1,4 +1,4 @@
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
 
@@ -24,8 +24,8 @@ internal static class SpeedRangeChart
         return new ChartView(
             id,
             title,
-            tried.Count == 0 ? Picture.Instead("No speeds written down yet.") : DrawAll(id, title, description, tried),
-            tried.Count == 0 ? SafeHtml.Empty : new SafeHtml("<p class=\"key\"><span>Dot: worked. Lozenge: chattered, or failed otherwise. Band: from the slowest that worked to the fastest.</span></p>"),
+            tried.Count == 0 ? Picture.Instead("No speeds recorded yet.") : DrawAll(id, title, description, tried),
+            tried.Count == 0 ? SafeHtml.Empty : new SafeHtml("<p class=\"key\"><span>Dot: worked. Diamond: chattered or failed. Band: from the slowest to the fastest that worked.</span></p>"),
             Table(speeds));
     }
 

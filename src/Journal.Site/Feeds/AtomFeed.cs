@@ -1,7 +1,7 @@
 using System.ServiceModel.Syndication;
 using System.Xml;
+using Journal.Site.Html;
 using Journal.Site.Pages;
-using Journal.Site.Text;
 
 namespace Journal.Site.Feeds;
 

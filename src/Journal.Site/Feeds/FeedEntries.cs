@@ -1,7 +1,6 @@
 using Journal.Core.Model;
+using Journal.Site.Html;
 using Journal.Site.Pages;
-using Journal.Site.Templates;
-using Journal.Site.Text;
 
 namespace Journal.Site.Feeds;
 

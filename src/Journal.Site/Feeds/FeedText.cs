@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Xml;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Feeds;
 

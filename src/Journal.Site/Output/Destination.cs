@@ -15,32 +15,32 @@ internal static class Destination
         var folder = RealPath(to);
         if (Path.GetDirectoryName(folder) is null)
         {
-            throw new PublishingException($"{folder} is the root of a disk. Name a folder of its own for the site, such as `--to site`.");
+            throw new PublishingException($"{folder} is the root of a disk. Give a separate folder for the site, such as `--to site`.");
         }
 
         if (IsAtOrAbove(folder, RealPath(journal)))
         {
-            throw new PublishingException($"{folder} holds the journal itself. Name a folder of its own for the site, such as `--to site`.");
+            throw new PublishingException($"{folder} holds the journal itself. Give a separate folder for the site, such as `--to site`.");
         }
 
         if (Environment.GetFolderPath(Environment.SpecialFolder.UserProfile) is { Length: > 0 } home && IsAtOrAbove(folder, RealPath(home)))
         {
-            throw new PublishingException($"{folder} is or holds your home folder. Name a folder of its own for the site, such as `--to site`.");
+            throw new PublishingException($"{folder} is or holds your home folder. Give a separate folder for the site, such as `--to site`.");
         }
 
         if (File.Exists(folder))
         {
-            throw new PublishingException($"{folder} is a file. Name a folder for the site.");
+            throw new PublishingException($"{folder} is a file. Give a folder for the site.");
         }
 
         if (FileOnTheWayTo(folder) is { } file)
         {
-            throw new PublishingException($"{file} is a file, so nothing can be inside it. Name a folder for the site, such as `--to site`.");
+            throw new PublishingException($"{file} is a file, so nothing can be inside it. Give a folder for the site, such as `--to site`.");
         }
 
         if (Directory.Exists(folder) && Directory.EnumerateFileSystemEntries(folder).Any() && Manifest.Of(folder) is null)
         {
-            throw new PublishingException($"{folder} holds files that no publish wrote. Name an empty or a new folder; nothing was touched.");
+            throw new PublishingException($"{folder} holds files that were not published. Give an empty or new folder. Nothing was changed.");
         }
 
         return folder;
@@ -79,7 +79,7 @@ internal static class Destination
 
             if (++links > MostLinks)
             {
-                throw new PublishingException($"{path} goes through links that lead round in a circle. Name the folder itself.");
+                throw new PublishingException($"{path} goes through links that lead round in a circle. Give the folder itself.");
             }
 
             var root = Path.GetPathRoot(target)!;

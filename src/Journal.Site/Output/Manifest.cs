@@ -32,7 +32,7 @@ internal sealed record Manifest(IReadOnlyDictionary<string, string> Files, DateT
         }
         catch (JsonException e)
         {
-            throw new PublishingException($"{path} is damaged, so it cannot be told which files are the site's. Empty the folder yourself, or publish into a new one.", e);
+            throw new PublishingException($"{path} is damaged, so it is not clear which files belong to the site. Empty the folder yourself, or publish to a new one.", e);
         }
     }
 

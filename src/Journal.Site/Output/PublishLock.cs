@@ -84,7 +84,7 @@ internal sealed class PublishLock : IDisposable
     }
 
     private static PublishingException NotOurs(string path) =>
-        new($"{path} stands where a publish leaves word that it is at work, and no publish wrote it. Move it or give it another name; nothing was touched.");
+        new($"{path} is where a publish puts its lock, but no publish wrote it. Move or rename it. Nothing was changed.");
 
     /// <summary>Lets go, and takes the file away.</summary>
     public void Dispose() => file.Dispose();

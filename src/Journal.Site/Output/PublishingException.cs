@@ -15,6 +15,10 @@ public sealed class PublishingException : Exception
     {
     }
 
+    /// <summary>Two files of a site at one address.</summary>
+    internal static PublishingException SameAddress(string address) =>
+        new($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
+
     /// <summary>A failure without words.</summary>
     public PublishingException()
     {

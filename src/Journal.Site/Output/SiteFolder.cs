@@ -1,7 +1,5 @@
-using System.Buffers;
 using System.Collections.Concurrent;
 using System.Security.Cryptography;
-using System.Text;
 using Journal.Core.Writing.Files;
 
 namespace Journal.Site.Output;
@@ -10,9 +8,8 @@ namespace Journal.Site.Output;
 /// A site being written: a complete new folder beside the old one, swapped in when it is whole. Until then the old
 /// site stands untouched, whatever happens. Files that did not change are the same files, under a second name.
 /// </summary>
-internal sealed class SiteFolder : IDisposable
+internal sealed class SiteFolder : IPictureShelf, IDisposable
 {
-    private readonly string target;
     private readonly string staging;
     private readonly string retired;
     private readonly PublishLock hold;
@@ -24,7 +21,7 @@ internal sealed class SiteFolder : IDisposable
     private SiteFolder(string target, PublishLock hold)
     {
         var (parent, name) = (Path.GetDirectoryName(target)!, Path.GetFileName(target));
-        this.target = target;
+        Target = target;
         this.hold = hold;
         staging = Path.Combine(parent, $".{name}.being-written");
         retired = Path.Combine(parent, $".{name}.retired");
@@ -44,6 +41,9 @@ internal sealed class SiteFolder : IDisposable
             throw;
         }
     }
+
+    /// <summary>The site's folder.</summary>
+    public string Target { get; }
 
     /// <summary>Whether a publish before this one had been cut off, and what it left was cleared away.</summary>
     public bool HasRecovered { get; }
@@ -72,22 +72,14 @@ internal sealed class SiteFolder : IDisposable
         }
     }
 
-    /// <summary>Writes a text as UTF-8.</summary>
-    public void Write(string address, ReadOnlySpan<char> text)
-    {
-        var bytes = ArrayPool<byte>.Shared.Rent(Encoding.UTF8.GetMaxByteCount(text.Length));
-        Write(address, bytes.AsSpan(0, Encoding.UTF8.GetBytes(text, bytes)));
-        ArrayPool<byte>.Shared.Return(bytes);
-    }
-
     /// <summary>Writes a file; one that is as it was keeps its time stamp.</summary>
     public void Write(string address, ReadOnlySpan<byte> bytes)
     {
         var hash = Convert.ToHexStringLower(SHA256.HashData(bytes));
         var path = Prepare(address, hash);
-        if (before.Files.TryGetValue(address, out var old) && old == hash && IsIntact(At(target, address), bytes))
+        if (before.Files.TryGetValue(address, out var old) && old == hash && IsIntact(At(Target, address), bytes))
         {
-            FileSystemCalls.LinkOrCopy(At(target, address), path);
+            FileSystemCalls.LinkOrCopy(At(Target, address), path);
             return;
         }
 
@@ -102,9 +94,9 @@ internal sealed class SiteFolder : IDisposable
     public void Take(string address, string from, string hash)
     {
         var path = Prepare(address, hash);
-        if (before.Files.TryGetValue(address, out var old) && old == hash && IsUntouched(At(target, address), new FileInfo(from).Length))
+        if (before.Files.TryGetValue(address, out var old) && old == hash && IsUntouched(At(Target, address), new FileInfo(from).Length))
         {
-            FileSystemCalls.LinkOrCopy(At(target, address), path);
+            FileSystemCalls.LinkOrCopy(At(Target, address), path);
             return;
         }
 
@@ -118,33 +110,33 @@ internal sealed class SiteFolder : IDisposable
     /// <summary>Puts the new site in the place of the old one.</summary>
     public void Finish()
     {
-        if (Directory.Exists(target))
+        if (Directory.Exists(Target))
         {
-            KeepForeignFiles(new DirectoryInfo(target), "");
+            KeepForeignFiles(new DirectoryInfo(Target), "");
         }
 
         WriteManifest();
-        if (!Directory.Exists(target))
+        if (!Directory.Exists(Target))
         {
-            Directory.Move(staging, target);
+            Directory.Move(staging, Target);
             return;
         }
 
-        if (FileSystemCalls.TrySwap(staging, target))
+        if (FileSystemCalls.TrySwap(staging, Target))
         {
             Discard(staging);
             return;
         }
 
         // Elsewhere two steps: for a moment there is no site, and Recover mends what a crash leaves between them.
-        Directory.Move(target, retired);
+        Directory.Move(Target, retired);
         try
         {
-            Directory.Move(staging, target);
+            Directory.Move(staging, Target);
         }
         catch (IOException)
         {
-            Directory.Move(retired, target);
+            Directory.Move(retired, Target);
             throw;
         }
 
@@ -175,7 +167,7 @@ internal sealed class SiteFolder : IDisposable
     private void WriteManifest()
     {
         var bytes = Manifest.ToBytes(written);
-        var (old, path) = (Path.Combine(target, Manifest.FileName), Path.Combine(staging, Manifest.FileName));
+        var (old, path) = (Path.Combine(Target, Manifest.FileName), Path.Combine(staging, Manifest.FileName));
         if (Changed == 0 && File.Exists(old) && bytes.AsSpan().SequenceEqual(File.ReadAllBytes(old)))
         {
             File.Delete(path);
@@ -199,12 +191,12 @@ internal sealed class SiteFolder : IDisposable
     {
         if (!written.TryAdd(address, hash))
         {
-            throw new PublishingException($"Two files want the address {address}. If one of your own template folder has that name, rename it.");
+            throw PublishingException.SameAddress(address);
         }
 
         if (!isFirst && InTheWay(address) is { } foreign)
         {
-            throw new PublishingException($"{foreign} stands where the site needs {address}, and no publish wrote it. Move it out of the site.");
+            throw new PublishingException($"{foreign} is where the site needs {address}, but no publish wrote it. Move it out of the site.");
         }
 
         var path = At(staging, address);
@@ -223,19 +215,19 @@ internal sealed class SiteFolder : IDisposable
     {
         for (var slash = address.IndexOf('/', StringComparison.Ordinal); slash > 0; slash = address.IndexOf('/', slash + 1))
         {
-            var folder = At(target, address[..slash]);
+            var folder = At(Target, address[..slash]);
             if (!made.ContainsKey(At(staging, address[..slash])) && IsForeign(address[..slash]) && !IsPlainFolder(folder))
             {
                 return folder;
             }
         }
 
-        var path = At(target, address);
+        var path = At(Target, address);
         return IsForeign(address) && !(IsPlainFolder(path) && HoldsOnlyOurs(new DirectoryInfo(path), address + "/")) ? path : null;
     }
 
     // A file of ours that became a link is ours still; a folder or a link to one never was.
-    private bool IsForeign(string address) => At(target, address) is var path
+    private bool IsForeign(string address) => At(Target, address) is var path
         && (Directory.Exists(path) || (!before.Files.ContainsKey(address) && (File.Exists(path) || new FileInfo(path).LinkTarget is not null)));
 
     private static bool IsPlainFolder(string path) => new DirectoryInfo(path) is { Exists: true, LinkTarget: null };
@@ -299,14 +291,14 @@ internal sealed class SiteFolder : IDisposable
         {
             if (!IsOurs(folder))
             {
-                throw new PublishingException($"{folder} stands where a publish works, and no publish made it. Move it or give it another name; nothing was touched.");
+                throw new PublishingException($"{folder} is where a publish does its work, but no publish made it. Move or rename it. Nothing was changed.");
             }
         }
 
         var wasCutOff = Directory.Exists(retired) || Directory.Exists(staging);
-        if (Directory.Exists(retired) && !Directory.Exists(target))
+        if (Directory.Exists(retired) && !Directory.Exists(Target))
         {
-            Directory.Move(retired, target);
+            Directory.Move(retired, Target);
         }
 
         Delete(retired);

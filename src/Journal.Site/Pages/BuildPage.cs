@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -49,7 +50,8 @@ public sealed record BuildPage(
     IReadOnlyList<VideoView> Videos,
     string? Story,
     string? Gallery,
-    string? Estimate)
+    string? Estimate,
+    OutcomeView? Outcome)
 {
     internal static BuildPage Of(SiteFigures figures, Build build)
     {
@@ -100,12 +102,13 @@ public sealed record BuildPage(
             [.. timeline.Trials.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => EntryPage.TrialOf(figures, one))],
             ReadingRows.OutIn(figures, build),
             MateRows.Of(figures, build),
-            [.. costs.Kinds.Select(kind => new CostLineView(CostWords(kind.What), Show.Money(kind.Cost, figures.Journal.Currency)))],
+            [.. costs.Kinds.Select(kind => new CostLineView(kind.What.Title(), Show.Money(kind.Cost, figures.Journal.Currency)))],
             Show.Money(costs.Total, figures.Journal.Currency),
             VideoView.Of(figures, build),
             StoryPage.HasStory(figures, build) ? Addresses.Story(build.Id) : null,
             PhotosPage.HasPhotos(figures, build) ? Addresses.Photos(build.Id) : null,
-            figures.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null);
+            figures.ShownPlans.FirstOrDefault(plan => plan.Id.Value == build.Id.Value) is { } plan ? Addresses.Of(plan.Id) : null,
+            OutcomeView.Of(figures, build));
     }
 
     internal static string StatusWords(BuildStatus status) => status switch
@@ -140,8 +143,8 @@ public sealed record BuildPage(
 
     internal static ChartView? GatheredOf(SiteFigures figures, SharedViews views, string about, BuildTimeline timeline) => timeline.Gathered.Count == 0 ? null : GatheredChart.Draw(
         "gathered",
-        "Hours gathered",
-        $"Hours of {about} gathered from {Show.PlainDate(timeline.First!.Value)} to {Show.PlainDate(timeline.Last!.Value)}: {Show.Hours(timeline.Gathered[^1].Total)} in all.",
+        "Total hours over time",
+        $"Total hours of {about} from {Show.PlainDate(timeline.First!.Value)} to {Show.PlainDate(timeline.Last!.Value)}: {Show.Hours(timeline.Gathered[^1].Total)} in all.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
         Marks(figures, timeline),
         views.Root);
@@ -155,7 +158,7 @@ public sealed record BuildPage(
     {
         var days = (timeline.First, timeline.Last, build.Status) switch
         {
-            (null, _, _) => build.Started is { } started ? $"Begun {Show.PlainDate(started)}" : null,
+            (null, _, _) => build.Started is { } started ? $"Started {Show.PlainDate(started)}" : null,
             ({ } first, { } last, BuildStatus.Finished) => $"{Show.PlainDate(first)} to {Show.PlainDate(last)}",
             ({ } first, _, _) => $"{StatusWords(build.Status)} since {Show.PlainDate(build.Started ?? first)}",
         };
@@ -168,7 +171,7 @@ public sealed record BuildPage(
         var guessed = build.Parts.Sum(part => part.Guess?.ForAll(part.Quantity).MeanMinutes ?? 0) + build.Whole.Values.Sum(time => time.Count);
         if (guessed > 0)
         {
-            facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"{Show.Ratio(hours.Minutes.Count / guessed)} times over" : null));
+            facts.Add(new FactView("Guessed", Show.Hours(new Minutes((int)Math.Round(guessed))), build.Status == BuildStatus.Finished ? $"took {Show.Ratio(hours.Minutes.Count / guessed)} times the guess" : null));
         }
 
         facts.Add(new FactView("Parts", $"{Show.Number(state.Finished.Count)} of {Show.Number(build.Parts.Count)}"));
@@ -219,7 +222,7 @@ public sealed record BuildPage(
     private static string FixtureWords(SiteFigures figures, Build build, FixtureServed fixture)
     {
         var parts = fixture.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).ToList();
-        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Show.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
+        var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Casing.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
         var cost = fixture.MinutesToMake > Minutes.Zero ? $"{Show.Hours(fixture.MinutesToMake)} to make" : null;
         return string.Join(", ", new[] { cost, served }.OfType<string>());
     }
@@ -229,8 +232,8 @@ public sealed record BuildPage(
         var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero && figures.Visibility.Shows(new PartRef(build.Id, part.Part)))
             .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new Bar(link.Text, part.Minutes, link.Address) : null!);
         var general = hours.General.Minutes + HiddenMinutes(figures, build, hours);
-        var all = general > Minutes.Zero ? bars.Append(new Bar("The build as a whole", general)) : bars;
-        return BarChart.Draw("by-part", "Hours by part", $"Hours of {build.Title} by part; what went into the build as a whole is a bar of its own.", [.. all.OrderByDescending(bar => bar.Time)]);
+        var all = general > Minutes.Zero ? bars.Append(new Bar("Build as a whole", general)) : bars;
+        return BarChart.Draw("by-part", "Hours by part", $"Hours of {build.Title} by part; work on the build as a whole has its own bar.", [.. all.OrderByDescending(bar => bar.Time)]);
     }
 
     private static ChartView? GuessByPart(SiteFigures figures, Build build, BuildHours hours)
@@ -241,17 +244,6 @@ public sealed record BuildPage(
                 ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)
             .ToList();
-        return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars are hours taken, the lines under them the guess made before the work.", bars);
+        return bars.Count == 0 ? null : GuessChart.Draw("against-guess", "Hours taken against hours guessed", "Bars: hours taken. Lines below them: the guess made before the work.", bars);
     }
-
-    private static string CostWords(CostKind kind) => kind switch
-    {
-        CostKind.Kit => "Kit",
-        CostKind.Stock => "Stock",
-        CostKind.Hardware => "Hardware",
-        CostKind.Consumable => "Consumables",
-        CostKind.Tooling => "Tooling",
-        CostKind.Service => "Services",
-        _ => "Mistakes",
-    };
 }

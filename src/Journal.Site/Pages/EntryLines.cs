@@ -14,7 +14,7 @@ internal sealed class EntryLines(SiteFigures figures)
     private EntryLineView Make(Entry entry)
     {
         var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title).ToList();
-        var about = new List<string> { parts.Count == 0 ? "The whole" : string.Join(", ", parts), figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
+        var about = new List<string> { parts.Count == 0 ? "Build as a whole" : string.Join(", ", parts), figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
         if (entry.Milestone is not null)
         {
             about.Add("milestone");

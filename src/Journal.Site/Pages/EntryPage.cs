@@ -1,6 +1,7 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Core.Wording;
+using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 
@@ -92,7 +93,7 @@ public sealed record EntryPage(
     internal static TrialView TrialOf(SiteFigures figures, DatedTrial trial)
     {
         var details = new[] { trial.Trial.Pressure, trial.Trial.Speed, trial.Trial.Time is { } time ? Show.Hours(time) : null };
-        return new TrialView(DateView.Of(trial.Date), figures.Link(trial.Entry), $"On {trial.Trial.On}", string.Join(" · ", details.OfType<string>()), trial.Trial.Result);
+        return new TrialView(DateView.Of(trial.Date), figures.Link(trial.Entry), Casing.Capital(TrialText.On(trial.Trial)), string.Join(" · ", details.OfType<string>()), trial.Trial.Result);
     }
 
     private static IEnumerable<PartRef> PartsOf(Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct();
@@ -151,9 +152,9 @@ public sealed record EntryPage(
     private static string? VerdictOf(Lesson lesson) => (lesson.Verdict, lesson.Better) switch
     {
         (null, null) => null,
-        ({ } verdict, null) => SharedViews.VerdictWords(verdict),
-        (null, { } better) => $"better: {Show.Lower(better)}",
-        ({ } verdict, { } better) => $"{SharedViews.VerdictWords(verdict)} · better: {Show.Lower(better)}",
+        ({ } verdict, null) => verdict.InWords(),
+        (null, { } better) => $"better: {Casing.Lower(better)}",
+        ({ } verdict, { } better) => $"{verdict.InWords()} · better: {Casing.Lower(better)}",
     };
 
     private static LinkView FinishedOf(SiteFigures figures, Build build, Finished finished)

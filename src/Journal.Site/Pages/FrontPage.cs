@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -47,7 +48,7 @@ public sealed record FrontPage(
             new FactView("At the bench", Show.Hours(figures.Hours.Minutes), first is { } since ? $"since {Show.Month(since)}" : null),
             new FactView("Entries", Show.Number(figures.ShownEntries.Count)),
             new FactView("Builds", Show.Number(journal.Builds.Count), finished > 0 ? $"{Show.Number(finished)} finished" : null),
-            new FactView("Lessons", Show.Number(figures.Lessons.All.Count), $"heeded {Show.Times(figures.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
+            new FactView("Lessons", Show.Number(figures.Lessons.All.Count), $"heeded {Count.Times(figures.Lessons.All.Sum(lesson => lesson.Heeded.Count))}"),
             new FactView("Tools made", Show.Number(fixtures.Count), Show.Hours(figures.Tooling.MinutesToMake)),
         ];
     }

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Site.Pages;
 
@@ -53,7 +54,7 @@ internal static class LessonGroups
             yield return new LessonGroup($"{build.Id}-as-a-whole", new LinkView($"{build.Title} as a whole", Addresses.Of(build.Id)), [.. whole]);
         }
 
-        static LinkView Named(LinkView part, Build build) => part with { Text = $"{part.Text}, {Show.Lower(build.Title)}" };
+        static LinkView Named(LinkView part, Build build) => part with { Text = $"{part.Text}, {Casing.Lower(build.Title)}" };
     }
 
     private static IEnumerable<LessonGroup> ByTool(SiteFigures figures)
@@ -71,7 +72,7 @@ internal static class LessonGroups
     {
         (string Id, string Title, int Least)[] bands =
         [
-            ("evenings", "More than an evening: 3 h and up", 180), ("hours", "One to three hours", 60), ("under-an-hour", "Under an hour", 1), ("nothing", "Cost nothing", 0),
+            ("evenings", "Three hours or more", 180), ("hours", "One to three hours", 60), ("under-an-hour", "Under an hour", 1), ("nothing", "No time lost", 0),
         ];
         var byBand = figures.ShownLessons.ToLookup(lesson => bands.First(band => lesson.MinutesLost.Count >= band.Least).Id);
         return bands.Select(band => new LessonGroup(band.Id, new LinkView(band.Title, null), [.. byBand[band.Id]]));

@@ -1,6 +1,7 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Core.Wording;
+using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 
@@ -50,7 +51,7 @@ public sealed record LessonPage(
             views.Frame("lesson", lesson.Lesson.Text, $"A lesson about {figures.OperationWords(lesson.On.Operations)}: {lesson.Lesson.Text}", [SharedViews.FrontCrumb, new LinkView("Lessons", Addresses.Lessons)], block),
             $"Lesson · {figures.OperationWords(lesson.On.Operations)}",
             lesson.Lesson.Text,
-            lesson.Lesson.Verdict is { } verdict ? SharedViews.VerdictWords(verdict) : null,
+            lesson.Lesson.Verdict is { } verdict ? verdict.InWords() : null,
             lesson.Lesson.Better,
             FactsOf(figures, lesson),
             lesson.Own is { } own ? views.Mistake(own, withPlace: false) : null,
@@ -59,7 +60,7 @@ public sealed record LessonPage(
             lesson.MadeIn != lesson.Entry && figures.Visibility.Shows(lesson.MadeIn) ? views.Line(figures.Entry(lesson.MadeIn)) : null,
             [.. LearnedOnOf(figures, lesson)],
             costs,
-            costs.Count > 1 ? new LessonCostView("Together", new LinkView("", null), Show.HoursOrDash(lesson.MinutesLost), MoneyOrDash(lesson.Money)) : null,
+            costs.Count > 1 ? new LessonCostView("Total", new LinkView("", null), Show.HoursOrDash(lesson.MinutesLost), MoneyOrDash(lesson.Money)) : null,
             [.. lesson.Repeated.Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => RepeatOf(figures, views, lesson, repeat))],
             [.. lesson.Heeded.Select(heeded => heeded.Entry).Distinct().Where(figures.Visibility.Shows).Select(one => views.Line(figures.Entry(one)))],
             [.. figures.BackLinks.To(lesson.Id).Where(link => link.Reason == LinkReason.Text && figures.Visibility.Shows(link.Entry)).Select(link => link.Entry).Distinct().Select(one => views.Line(figures.Entry(one)))],
@@ -74,11 +75,11 @@ public sealed record LessonPage(
             facts.Add(new FactView("Spent", Show.Money(lesson.Money, figures.Journal.Currency)));
         }
 
-        facts.Add(new FactView("Forgotten", lesson.Repeated.Count == 0 ? "never" : Show.Times(lesson.Repeated.Count)));
-        facts.Add(new FactView("Heeded", lesson.Heeded.Count == 0 ? "not yet" : Show.Times(lesson.Heeded.Count)));
+        facts.Add(new FactView("Forgotten", lesson.Repeated.Count == 0 ? "never" : Count.Times(lesson.Repeated.Count)));
+        facts.Add(new FactView("Heeded", lesson.Heeded.Count == 0 ? "not yet" : Count.Times(lesson.Heeded.Count)));
         if (lesson.Outcome is { } outcome)
         {
-            facts.Add(new FactView("The part was", SharedViews.OutcomeWords(outcome)));
+            facts.Add(new FactView("The part was", outcome.InWords()));
         }
 
         return facts;
@@ -117,7 +118,7 @@ public sealed record LessonPage(
 
         return lines;
 
-        LinkView DateLink(EntryRef entry, DateOnly date) => figures.Visibility.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("not shown", null);
+        LinkView DateLink(EntryRef entry, DateOnly date) => figures.Visibility.Shows(entry) ? new LinkView(Show.Date(date), Addresses.Of(entry)) : new LinkView("unpublished", null);
     }
 
     private static string MoneyOrDash(decimal money) => money == 0 ? "–" : Show.Sum(money);
@@ -127,9 +128,9 @@ public sealed record LessonPage(
         views.Line(figures.Entry(repeat.Entry)),
         repeat.DaysAfterLearning switch
         {
-            < 0 => "before the lesson was written down",
+            < 0 => "before the lesson was recorded",
             0 => "the same day",
-            1 => "the day after",
-            var days => $"{Show.Number(days)} days after",
+            1 => "the next day",
+            var days => $"{Show.Number(days)} days later",
         });
 }

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -31,28 +32,9 @@ public sealed record LessonLineView(LinkView Lesson, string About)
 {
     internal static LessonLineView Of(SiteFigures figures, LessonFigure lesson)
     {
-        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Show.Lower(figures.Part(part).Title)).ToList();
+        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Casing.Lower(figures.Part(part).Title)).ToList();
         var about = new List<string> { figures.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
-        if (lesson.MinutesLost > Minutes.Zero)
-        {
-            about.Add($"{Show.Hours(lesson.MinutesLost)} lost");
-        }
-
-        if (lesson.Money > 0)
-        {
-            about.Add(Show.Money(lesson.Money, figures.Journal.Currency));
-        }
-
-        if (lesson.Repeated.Count > 0)
-        {
-            about.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
-        }
-
-        if (lesson.Heeded.Count > 0)
-        {
-            about.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
-        }
-
+        about.AddRange(LessonRecord.Of(lesson, figures.Journal.Currency, Show.Hours));
         return new LessonLineView(figures.Link(lesson.Id), string.Join(" · ", about));
     }
 }
@@ -107,13 +89,13 @@ public sealed record LessonsPage(
     internal static ChartView CausesOf(SiteFigures figures, string id) => ParetoChart.Draw(
         id,
         "Where the lost hours came from",
-        "Causes of mistakes by hours lost, with what they come to together and the mark at 80 %.",
+        "Causes of mistakes by hours lost, with the cumulative share and a line at 80 %.",
         [.. figures.Lessons.CausesByMinutes.Select(cause => BarOf(figures, cause))]);
 
     private static ChartView CausesByCountOf(SiteFigures figures, string id) => ParetoChart.DrawByCount(
         id,
-        "How often each cause was at work",
-        "Causes of mistakes by count, with what they come to together and the mark at 80 %.",
+        "How often each cause came up",
+        "Causes of mistakes by count, with the cumulative share and a line at 80 %.",
         [.. figures.Lessons.CausesByCount.Select(cause => BarOf(figures, cause))]);
 
     private static CauseBar BarOf(SiteFigures figures, CauseShare cause) => new(figures.CauseTitle(cause.Cause), cause.Mistakes, cause.MinutesLost);
@@ -140,11 +122,11 @@ public sealed record LessonsPage(
 
     private static string GistOf(LessonOrder order) => order switch
     {
-        LessonOrder.Operation => "By operation, the dearest first. What a lesson cost is what its own mistake cost, and every mistake that repeats it.",
-        LessonOrder.Cause => "By cause, the cause that cost most first.",
+        LessonOrder.Operation => "By operation, the most costly first. A lesson’s cost is that of its own mistake and of every mistake that repeats it.",
+        LessonOrder.Cause => "By cause, the most costly first.",
         LessonOrder.Part => "By part, in the order of the parts lists.",
-        LessonOrder.Tool => "By tool: what to remember when you take it from the shelf.",
-        LessonOrder.Cost => "By what they cost: what its own mistake cost, and every mistake that repeats it.",
+        LessonOrder.Tool => "By tool: what to remember when you use it.",
+        LessonOrder.Cost => "By cost: that of the lesson’s own mistake and of every mistake that repeats it.",
         _ => "By date, the latest first.",
     };
 
@@ -157,8 +139,8 @@ public sealed record LessonsPage(
             facts.Add(new FactView("Money lost", Show.Money(totals.MoneyLost, figures.Journal.Currency)));
         }
 
-        facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Show.Times(totals.Repeated)));
-        facts.Add(new FactView("Heeded", totals.Heeded == 0 ? "not yet" : Show.Times(totals.Heeded)));
+        facts.Add(new FactView("Forgotten", totals.Repeated == 0 ? "never" : Count.Times(totals.Repeated)));
+        facts.Add(new FactView("Heeded", totals.Heeded == 0 ? "not yet" : Count.Times(totals.Heeded)));
         return facts;
     }
 
@@ -176,7 +158,7 @@ public sealed record LessonsPage(
     {
         0 => null,
         1 => $"One lesson was forgotten, {Days(days[0])} after it was learned.",
-        _ => $"Between learning and forgetting lay {Days(days[0])} at the least, {Days(days[^1])} at the most, and {Days(days[days.Count / 2])} in the middle.",
+        _ => $"Lessons were forgotten {Days(days[0])} to {Days(days[^1])} after they were learned; the median is {Days(days[days.Count / 2])}.",
     };
 
     private static string Days(int days) => Show.Count(days, "day", "days");

@@ -1,7 +1,7 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Site.Charts;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 
@@ -32,9 +32,9 @@ internal static class MateRows
     private static MateRowView Row(SiteFigures figures, MateFigure mate) => new(
         Feature(figures, mate.Build, mate.Mate.Hole),
         Feature(figures, mate.Build, mate.Mate.Shaft),
-        mate.Least is { } least ? LengthWords.Signed(least) : null,
-        mate.Greatest is { } greatest ? LengthWords.Signed(greatest) : null,
-        mate.AsBuilt is { } built ? LengthWords.Signed(built) : null,
+        mate.Least is { } least ? LengthFormat.Signed(least) : null,
+        mate.Greatest is { } greatest ? LengthFormat.Signed(greatest) : null,
+        mate.AsBuilt is { } built ? LengthFormat.Signed(built) : null,
         mate.Required switch { FitKind.Clearance => "clearance", FitKind.Transition => "transition", FitKind.Interference => "interference", _ => "" },
         mate.AsBuilt?.Value switch { null => "", > 0 => "clearance", < 0 => "interference", _ => "size for size" },
         mate.Within switch { true => "in", false => "out", null => "" },

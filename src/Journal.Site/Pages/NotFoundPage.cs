@@ -6,7 +6,7 @@ public sealed record NotFoundPage(PageFrame Frame)
     internal static NotFoundPage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.NotFound);
-        var frame = views.Frame("not-found", "Not on this sheet", "There is no page at this address.", []);
+        var frame = views.Frame("not-found", "Page not found", "There is no page at this address.", []);
 
         // A server shows this page at whatever address was asked for, so the way to the root must not depend on it; nor
         // must it name the host, or a preview elsewhere would fetch from there.

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -28,8 +29,8 @@ public sealed record OperationPage(
         var lessons = figures.ToRead.Ranked(JobToCome.With(id));
         var block = new TitleBlockView { Title = operation.Title, Supplementary = "What is known here", DocumentType = "Operation", Identification = id.Value, Issued = views.LatestDate(shown.Select(job => job.Entry)) };
         return new OperationPage(
-            views.Frame("operation", operation.Title, $"What this workshop knows about {Show.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [SharedViews.FrontCrumb], block),
-            $"Operation · {Show.Lower(BuildPage.KindWords(operation.Kind))}",
+            views.Frame("operation", operation.Title, $"What this journal knows about {Casing.Lower(operation.Title)}: hours, lessons, settings, tools, cautions.", [SharedViews.FrontCrumb], block),
+            $"Operation · {Casing.Lower(BuildPage.KindWords(operation.Kind))}",
             operation.Title,
             FactsOf(figures, id, jobs),
             views.Cautions(Core.Figures.Cautions.For(id)),
@@ -59,7 +60,7 @@ public sealed record OperationPage(
         var setUp = alone.Sum(job => job.SetUp);
         if (setUp > Minutes.Zero)
         {
-            facts.Add(new FactView("Of it setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
+            facts.Add(new FactView("Setting up", Show.PerCent((double)setUp.Count / alone.Sum(job => job.Time).Count)));
         }
 
         var lost = figures.Lessons.Mistakes.Where(cost => cost.On.Operations.Contains(id)).Sum(cost => cost.Minutes);
@@ -87,6 +88,6 @@ public sealed record OperationPage(
             .OrderByDescending(group => group.Time)
             .ThenBy(group => group.Part?.ToString(), StringComparer.Ordinal)
             .Select(group => group.Part is { } part ? new Bar(figures.Part(part).Title, group.Time, Addresses.Of(part)) : new Bar("Builds as a whole", group.Time));
-        return BarChart.Draw("by-part", "By part", $"Hours of {Show.Lower(title)} by part.", [.. bars]);
+        return BarChart.Draw("by-part", "By part", $"Hours of {Casing.Lower(title)} by part.", [.. bars]);
     }
 }

@@ -6,7 +6,11 @@ namespace Journal.Site.Pages;
 /// <param name="Address">Where it goes, from the root of the site.</param>
 /// <param name="Template">The template that lays it out.</param>
 /// <param name="Model">Makes what the template shows.</param>
-internal sealed record PageOrder(string Address, string Template, Func<object> Model);
+internal sealed record PageOrder(string Address, string Template, Func<object> Model)
+{
+    /// <summary>Whether the site has it, where only its pictures tell, which take long to make.</summary>
+    public Func<bool> IsThere { get; init; } = static () => true;
+}
 
 /// <summary>Every page of a site.</summary>
 internal static class PageList
@@ -61,10 +65,7 @@ internal static class PageList
             yield return new PageOrder(Addresses.Story(build.Id), "story", () => StoryPage.Of(figures, build));
         }
 
-        if (PhotosPage.HasPhotos(figures, build))
-        {
-            yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(figures, build));
-        }
+        yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(figures, build)) { IsThere = () => PhotosPage.HasPhotos(figures, build) };
 
         foreach (var part in build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))))
         {

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -87,7 +88,7 @@ public sealed record PartPage(
         Add("Material", part.Material is { } material ? MaterialWords(figures, material) : null);
         Add("Stock", StockWords(figures, part));
         Add("Drawing", part.Drawing);
-        Add("General tolerance", build.GeneralTolerance is { } tolerance ? "±" + LengthWords.Both(tolerance) : null);
+        Add("General tolerance", build.GeneralTolerance is { } tolerance ? "±" + LengthFormat.Both(tolerance) : null);
         return new TitleBlockView
         {
             Title = part.Title,
@@ -102,11 +103,11 @@ public sealed record PartPage(
     }
 
     internal static string MaterialWords(SiteFigures figures, Material material) =>
-        Show.Lower(figures.Journal.Vocabulary.Materials[material.Family].Title) + (material.Grade is { } grade ? $" {grade}" : "");
+        Casing.Lower(figures.Journal.Vocabulary.Materials[material.Family].Title) + (material.Grade is { } grade ? $" {grade}" : "");
 
     internal static string? StockWords(SiteFigures figures, Part part)
     {
-        var stock = part.Stock is { } form ? Show.Lower(figures.Journal.Vocabulary.StockForms[form.Form].Title) + (form.Size is { } size ? $" {size}" : "") : null;
+        var stock = part.Stock is { } form ? Casing.Lower(figures.Journal.Vocabulary.StockForms[form.Form].Title) + (form.Size is { } size ? $" {size}" : "") : null;
         return (stock, part.Supplied) switch
         {
             (null, null) => null,
@@ -122,7 +123,7 @@ public sealed record PartPage(
         var facts = new List<FactView> { new("Hours", Show.Hours(taken)) };
         if (part.Guess?.ForAll(part.Quantity) is { } guess)
         {
-            var ratio = taken > Minutes.Zero ? $"{Show.Ratio(taken.Count / guess.MeanMinutes)} times over" : null;
+            var ratio = taken > Minutes.Zero ? $"took {Show.Ratio(taken.Count / guess.MeanMinutes)} times the guess" : null;
             facts.Add(new FactView("Guess", Show.Hours(new Minutes((int)Math.Round(guess.MeanMinutes))), ratio));
         }
 
@@ -157,7 +158,7 @@ public sealed record PartPage(
         var words = figures.OperationWords(step.Operations);
         var operations = char.ToUpperInvariant(words[0]) + words[1..];
         var shown = figures.Visibility.Shows(step.Entry);
-        var tools = shown ? string.Join(", ", step.Made.Concat(step.Tools).Distinct().Where(figures.Visibility.Shows).Select(id => Show.Lower(figures.Tool(id).Title))) : "";
+        var tools = shown ? string.Join(", ", step.Made.Concat(step.Tools).Distinct().Where(figures.Visibility.Shows).Select(id => Casing.Lower(figures.Tool(id).Title))) : "";
         var job = figures.Entry(step.Entry).Jobs.First(one => one.Number == step.Job);
         return new StepView(
             new LinkView(operations, shown ? Addresses.Of(step.Entry) : null),
@@ -192,7 +193,7 @@ public sealed record PartPage(
         });
     }
 
-    private static string KindWord(SiteFigures figures, Tool tool) => tool.Kind is { } kind ? $"{Show.Lower(figures.Journal.Vocabulary.ToolKinds[kind].Title)}, " : "";
+    private static string KindWord(SiteFigures figures, Tool tool) => tool.Kind is { } kind ? $"{Casing.Lower(figures.Journal.Vocabulary.ToolKinds[kind].Title)}, " : "";
 
     private static IEnumerable<RemarkView> RemarksOf(SiteFigures figures, SharedViews views, PartRef part)
     {

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Site.Pages;
 
@@ -9,7 +10,7 @@ public sealed record PhotoGroupView(string Id, LinkView Part, IReadOnlyList<Phot
 public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<PhotoGroupView> Groups)
 {
     internal static bool HasPhotos(SiteFigures figures, Build build) =>
-        build.Entries.Where(figures.Visibility.Shows).Any(entry => entry.Photos.Any(photo => figures.Visibility.Shows(photo) && figures.Photos.ContainsKey(photo.File)));
+        build.Entries.Where(figures.Visibility.Shows).Any(entry => entry.Photos.Any(photo => figures.Visibility.Shows(photo) && figures.PhotoOf(photo) is not null));
 
     internal static PhotosPage Of(SiteFigures figures, Build build)
     {
@@ -18,14 +19,14 @@ public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<Phot
             .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (PartRef?)new PartRef(build.Id, share.Part)).FirstOrDefault(part => figures.Visibility.Shows(part!.Value)))
             .Select((group, i) => new PhotoGroupView(
                 group.Key?.Part.Value is { } part ? $"of-{part}" : "of-the-whole",
-                group.Key is { } reference ? figures.LinkWithItem(reference) : new LinkView("The build as a whole", null),
+                group.Key is { } reference ? figures.LinkWithItem(reference) : new LinkView("Build as a whole", null),
                 [.. group.SelectMany(entry => views.Photos(entry, isFirstOnPage: false).Select(photo => photo with { From = new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)) }))]))
             .Where(group => group.Photos.Count > 0)
             .ToList();
         var count = groups.Sum(group => group.Photos.Count);
         var block = new TitleBlockView { Title = build.Title, Supplementary = "Photos", DocumentType = "Photos", Identification = $"{build.Id}/photos", Issued = views.LatestDate(build.Entries) };
         return new PhotosPage(
-            views.Frame("photos", $"{build.Title}, photos", $"{Show.Count(count, "photo", "photos")} of {Show.Lower(build.Title)}, by part.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
+            views.Frame("photos", $"{build.Title}, photos", $"{Show.Count(count, "photo", "photos")} of {Casing.Lower(build.Title)}, by part.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
             $"Photos · {Show.Count(count, "photo", "photos")}",
             groups);
     }

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Journal.Site.Html;
 using Journal.Site.Photos;
-using Journal.Site.Templates;
 
 namespace Journal.Site.Pages;
 

@@ -26,7 +26,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
     /// <summary>The guesses for the work on the whole.</summary>
     public required IReadOnlyDictionary<Id<Operation>, Minutes> Whole { get; init; }
 
-    /// <summary>The forecast as the date of the latest entry sees it (DESIGN section 4).</summary>
+    /// <summary>The forecast as the date of the latest entry sees it (docs/figures.md, Today).</summary>
     public static PlanForecast Of(Plan plan, MakerJournal journal)
     {
         var build = journal.BegunAs(plan);
@@ -39,8 +39,7 @@ internal sealed record PlanForecast(EstimateResult Result, Preparation Preparati
             };
         }
 
-        var begun = build?.Started ?? build?.Entries.Select(entry => (DateOnly?)entry.Date).FirstOrDefault();
-        var asOf = begun is { } first && first > DateOnly.MinValue ? first.AddDays(-1) : today;
+        var asOf = build is { Started: not null } or { Entries.Count: > 0 } ? EstimateOutcome.EveOf(build) : today;
         return new(
             Estimate.Of(journal, plan, new EstimateOptions { Today = asOf }),
             Preparation.For(plan, journal, CautionLoader.Shared),

@@ -1,5 +1,6 @@
 using Journal.Core.Estimating;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -48,7 +49,7 @@ public sealed record PlanPage(
             views.Frame(
                 "estimate",
                 plan.Title,
-                $"{plan.Title}: hours and dates with their ranges, from this maker’s own history. {gist}",
+                $"{plan.Title}: hours and dates with ranges, from this maker’s own history. {gist}",
                 forecast.Build is { } build ? [SharedViews.FrontCrumb, SharedViews.Crumb(build)] : [SharedViews.FrontCrumb],
                 TitleBlock(views, plan, forecast)),
             $"{StateWords(forecast.Build)} · estimate sheet",
@@ -81,11 +82,11 @@ public sealed record PlanPage(
 
         if (forecast.IsFinished)
         {
-            return $"Foreseen: {EstimateWords.Hours(estimate.Hours.P50)} at even odds, {EstimateWords.Hours(estimate.Hours.P80)} eight times in ten. It took {Show.Hours(Taken(figures, forecast.Build!))}.";
+            return $"Estimated: {EstimateWords.Hours(estimate.Hours.P50)} at even odds (50 %), {EstimateWords.Hours(estimate.Hours.P80)} at eight in ten (80 %). It took {Show.Hours(Taken(figures, forecast.Build!))}.";
         }
 
         var odds = EstimateWords.Odds(forecast.HasDates ? estimate : estimate with { Finish = null }, Show.PlainDate);
-        return EstimateWords.Guesses(estimate, "Own guesses") is { } guesses ? $"{odds} {guesses}" : odds;
+        return EstimateWords.Guesses(estimate, "the maker’s guesses") is { } guesses ? $"{odds} {guesses}" : odds;
     }
 
     private static Minutes Taken(SiteFigures figures, Build build) => figures.Hours.Builds.First(one => one.Build == build.Id).Minutes;
@@ -131,7 +132,7 @@ public sealed record PlanPage(
         yield return new FactView("Half under", EstimateWords.Hours(estimate.Hours.P50));
         yield return new FactView("8 in 10 under", EstimateWords.Hours(estimate.Hours.P80));
         yield return new FactView("9 in 10 under", EstimateWords.Hours(estimate.Hours.P90));
-        foreach (var (day, chance) in forecast.HasDates && estimate.Finish is { } finish ? new[] { (finish.P50, "half the time"), (finish.P80, "8 in 10") } : [])
+        foreach (var (day, chance) in forecast.HasDates && estimate.Finish is { } finish ? new[] { (finish.P50, "even odds"), (finish.P80, "8 in 10") } : [])
         {
             yield return new FactView("Done by", day is { } known ? Show.Date(known) : "–", chance);
         }
@@ -152,7 +153,7 @@ public sealed record PlanPage(
 
     private static PartRef? SheetOf(PlanForecast forecast, Part part) => forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : null;
 
-    private static string TitleOf(SiteFigures figures, PlanForecast forecast, Part part) => IsTold(figures, forecast, part) ? part.Title : "A part that is not shown";
+    private static string TitleOf(SiteFigures figures, PlanForecast forecast, Part part) => IsTold(figures, forecast, part) ? part.Title : "An unpublished part";
 
     private static LinkView LinkOf(SiteFigures figures, PlanForecast forecast, Part part)
     {
@@ -171,14 +172,14 @@ public sealed record PlanPage(
         if (estimate.Whole is { P10: { } low, P50: { } middle, P90: { } high })
         {
             var guess = forecast.Whole.Values.Sum();
-            ranges = ranges.Append(new HoursRange("The whole", Time(low), Time(middle), Time(high), guess == Minutes.Zero ? null : guess));
+            ranges = ranges.Append(new HoursRange("Build as a whole", Time(low), Time(middle), Time(high), guess == Minutes.Zero ? null : guess));
         }
 
-        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that suffice once and nine times in ten, with the maker’s own guess. Most of the uncertainty is in {MostUncertain(figures, forecast, estimate)}.", [.. ranges]);
+        return RangeChart.Draw("ranges", "Hours by part, with ranges", $"For each part the hours that are enough in 1 of 10 and in 9 of 10 cases, with the maker’s own guess. Most of the uncertainty comes from {MostUncertain(figures, forecast, estimate)}.", [.. ranges]);
     }
 
     private static string MostUncertain(SiteFigures figures, PlanForecast forecast, Estimate estimate) => string.Join(", ", estimate.MostUncertain.Select(one =>
-        one.Part == "whole" ? "the whole" : Show.Lower(TitleOf(figures, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
+        one.Part == "whole" ? "the build as a whole" : Casing.Lower(TitleOf(figures, forecast, forecast.Parts.First(part => part.Id.Value == one.Part)))));
 
     private static PlannedPartView Line(SiteFigures figures, PlanForecast forecast, Estimate? estimate, Part part)
     {
@@ -204,7 +205,7 @@ public sealed record PlanPage(
         {
             var guess = forecast.Whole.Values.Sum();
             yield return new PlannedPartView(
-                new LinkView("The whole", null), null, forecast.Whole.Count == 0 ? "–" : figures.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
+                new LinkView("Build as a whole", null), null, forecast.Whole.Count == 0 ? "–" : figures.OperationWords(forecast.Whole.Keys), Show.HoursOrDash(guess), ForViewers(estimate?.Whole.Basis ?? ""), null);
         }
     }
 
@@ -215,30 +216,30 @@ public sealed record PlanPage(
     private static ChartView HoursChart(Estimate estimate) => CurveChart.Draw(
         "chance-of-hours",
         "Chance of being done within so many hours",
-        $"Half the time within {EstimateWords.Hours(estimate.Hours.P50)}, eight times in ten within {EstimateWords.Hours(estimate.Hours.P80)}.",
+        $"Even odds (50 %) of at most {EstimateWords.Hours(estimate.Hours.P50)}; eight in ten (80 %), at most {EstimateWords.Hours(estimate.Hours.P80)}.",
         [.. estimate.Quantiles.Select(one => new HoursChance(one.P, one.Hours))]);
 
     private static ChartView? DaysChart(Estimate estimate) => estimate.FinishQuantiles.Count == 0 ? null : CurveChart.DrawDays(
         "chance-of-days",
         "Chance of being done by a day",
-        estimate.Finish is { P50: { } half, P80: { } eight } ? $"Half the time by {Show.Date(half)}, eight times in ten by {Show.Date(eight)}." : "Some of it lies more than a century off.",
+        estimate.Finish is { P50: { } half, P80: { } eight } ? $"Even odds (50 %) by {Show.Date(half)}; eight in ten (80 %) by {Show.Date(eight)}." : "Some of these dates are more than a century away.",
         [.. estimate.FinishQuantiles.Where(one => one.Date is not null).Select(one => new DayChance(one.P, one.Date!.Value))]);
 
     private static IEnumerable<string> GroundOf(SiteFigures figures, PlanForecast forecast, Estimate estimate)
     {
         if (estimate.History.Parts > 0)
         {
-            yield return $"{Show.Count(estimate.History.Parts, "finished part", "finished parts")}, {Show.Hours(new Minutes(estimate.History.Minutes))} of work. Recent and bigger parts count more, and freaks are capped.";
+            yield return $"{Show.Count(estimate.History.Parts, "finished part", "finished parts")}, {Show.Hours(new Minutes(estimate.History.Minutes))} of work. Recent and larger parts count more; extreme ones are capped.";
         }
 
         if (estimate.MostUncertain.Count > 0)
         {
-            yield return $"Most of the uncertainty is in: {MostUncertain(figures, forecast, estimate)}.";
+            yield return $"Most of the uncertainty comes from: {MostUncertain(figures, forecast, estimate)}.";
         }
 
         if (estimate.HoursAWeek is not null)
         {
-            yield return "Dates spread the hours over weeks as they were at this bench, idle ones included.";
+            yield return "Dates follow the maker’s own weeks, idle ones included.";
         }
 
         yield return EstimateWords.Backtest(estimate);
@@ -248,13 +249,11 @@ public sealed record PlanPage(
     {
         var parts = estimate.Backtest.PartForecasts.Select(forecast =>
         {
-            var slash = forecast.Part.IndexOf('/', StringComparison.Ordinal);
-            var part = new PartRef(new(forecast.Part[..slash]), new(forecast.Part[(slash + 1)..]));
-            var link = figures.Visibility.Shows(part) ? figures.Link(part) : new LinkView("A part that is not shown", null);
+            var link = figures.LinkOrHidden(PartRef.Parse(forecast.Part));
             return new ForecastAndTaken(link.Text, Time(forecast.P10), Time(forecast.P50), Time(forecast.P90), Time(forecast.Hours), link.Address);
         });
         return estimate.Backtest.Parts == 0 ? null : BacktestChart.Draw(
-            "backtest", "Past parts: the range forecast, and what it took", EstimateWords.Backtest(estimate), [.. parts]);
+            "backtest", "Finished parts: the range forecast, and the hours taken", EstimateWords.Backtest(estimate), [.. parts]);
     }
 
     private static ToolLineView ToolLine(SiteFigures figures, ToolForWork tool)
@@ -264,7 +263,7 @@ public sealed record PlanPage(
             WhyMissing.Borrowed => "borrowed last time",
             WhyMissing.Hired => "hired last time",
             WhyMissing.NotInCrib => "not in the crib",
-            _ => tool.Tool.Need == Need.Workaround ? "a way round this workshop’s limits" : tool.Tool.Need == Need.Essential ? "essential" : null,
+            _ => tool.Tool.Need == Need.Workaround ? "workaround for this workshop’s limits" : tool.Tool.Need == Need.Essential ? "essential" : null,
         };
         return new ToolLineView(figures.Link(tool.Tool.Id), Joined(" · ", why, figures.OperationWords(tool.Operations.Take(3))));
     }

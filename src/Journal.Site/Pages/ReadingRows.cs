@@ -1,7 +1,8 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 
@@ -88,7 +89,7 @@ internal static class ReadingRows
 
     private static ReadingRowView RowWithPart(SiteFigures figures, ReadingFigure reading) => Row(figures, reading) with
     {
-        Part = reading.Part is { } part ? figures.Link(new PartRef(reading.Build, part)) : new LinkView("The whole", null),
+        Part = reading.Part is { } part ? figures.Link(new PartRef(reading.Build, part)) : new LinkView("Build as a whole", null),
     };
 
     private static ReadingRowView Row(SiteFigures figures, ReadingFigure reading)
@@ -100,18 +101,18 @@ internal static class ReadingRows
         {
             Feature = reading.Feature,
             Required = reading.RequiredText ?? None,
-            Nominal = LengthWords.Size(reading.Nominal),
-            Limits = [.. new[] { reading.Least, reading.Greatest }.OfType<Length>().Select(LengthWords.Size)],
+            Nominal = LengthFormat.Size(reading.Nominal),
+            Limits = [.. new[] { reading.Least, reading.Greatest }.OfType<Length>().Select(LengthFormat.Size)],
             LimitWord = (reading.Least, reading.Greatest) switch { (null, { }) => "at most", ({ }, null) => "at least", _ => "" },
-            Actual = reading.Actual is { } size ? LengthWords.Size(size) : new SizeView(reading.ActualText ?? None, ""),
-            Deviation = reading.Deviation is { } off ? LengthWords.Signed(off) : null,
+            Actual = reading.Actual is { } size ? LengthFormat.Size(size) : new SizeView(reading.ActualText ?? None, ""),
+            Deviation = reading.Deviation is { } off ? LengthFormat.Signed(off) : null,
             Within = reading.Within switch { true => "in", false => "out", null => "" },
             Verdict = (reading.Within, reading.Gauging) switch { (null, _) => "", (true, null) => "inside", (false, null) => "outside", (true, _) => "right", _ => "wrong" },
             Gauge = reading.Actual is { } actual ? LimitsGauge.Draw(reading.Least?.Value, reading.Nominal?.Value, reading.Greatest?.Value, actual.Value) : SafeHtml.Empty,
             Share = reading.Share is { } share ? Show.PerCent((double)share) : null,
             With = reading.With is { } with ? figures.Link(with) : null,
             Entry = written,
-            Became = told is not null && reading.Became is { } outcome ? SharedViews.OutcomeWords(outcome) : reading.Departure is not null ? "a departure from the drawing" : null,
+            Became = told is not null && reading.Became is { } outcome ? outcome.InWords() : reading.Departure is not null ? "a departure from the drawing" : null,
             Told = told is not null ? EntryLink(figures, told.On.Date, told.Ref.Entry) : reading.Departure is not null ? written : null,
             RightIn = right is { } later && figures.Visibility.Shows(later) ? EntryLink(figures, figures.Entry(later).Date, later) : null,
             Notes = reading.Notes,

@@ -2,6 +2,7 @@ using System.Globalization;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Trade;
+using Journal.Core.Wording;
 using Journal.Site.Charts;
 
 namespace Journal.Site.Pages;
@@ -72,7 +73,7 @@ internal static class SettingRows
         return tried.Count == 0 ? null : SpeedRangeChart.Draw(
             "speeds",
             "Surface speeds that worked, and that did not",
-            $"Surface speeds used for {Show.Lower(figures.Operation(operation).Title)}, by material and cutter.",
+            $"Surface speeds used for {Casing.Lower(figures.Operation(operation).Title)}, by material and cutter.",
             tried);
     }
 
@@ -83,7 +84,7 @@ internal static class SettingRows
         [.. group.Settings.Where(setting => went(setting.Verdict)).Select(setting => setting.Speed).OfType<SurfaceSpeed>().Select(speed => (double)speed.MetresPerMinute)];
 
     private static string Label(SiteFigures figures, SettingGroup group) =>
-        string.Join(", ", new[] { group.Material is { } family ? figures.Journal.Vocabulary.Materials[family].Title : "Material not said", group.Cutter }.OfType<string>());
+        string.Join(", ", new[] { group.Material is { } family ? figures.Journal.Vocabulary.Materials[family].Title : "No material given", group.Cutter }.OfType<string>());
 
     private static string Heading(SiteFigures figures, SettingFigure setting) =>
         figures.Operation(setting.Operation).Title + (setting.Material is { } material ? $", {PartPage.MaterialWords(figures, material)}" : "");
@@ -93,14 +94,14 @@ internal static class SettingRows
         var unit = UnitOf(setting);
         (string Label, SizeView? Value)[] used =
         [
-            (CutKinds.Of(setting.Operation) == CutKind.Turning ? "Diameter of the work" : "Diameter", LengthWords.Size(setting.Diameter)),
+            (CutKinds.Of(setting.Operation) == CutKind.Turning ? "Diameter of the work" : "Diameter", LengthFormat.Size(setting.Diameter)),
             ("Speed", setting.Rpm is { } rpm ? Plain($"{Rpm(rpm)} rev/min") : null),
-            ("Surface speed", setting.Speed is { } speed ? LengthWords.Speed(speed, unit) : null),
+            ("Surface speed", setting.Speed is { } speed ? LengthFormat.Speed(speed, unit) : null),
             ("Feed", FeedOf(setting)),
             .. WorkedOutFeeds(setting),
-            ("Depth of cut", LengthWords.Size(setting.Depth)),
-            ("Width of cut", LengthWords.Size(setting.Width)),
-            ("Removed", setting.Removal is { } removal ? LengthWords.Removal(removal, unit) : null),
+            ("Depth of cut", LengthFormat.Size(setting.Depth)),
+            ("Width of cut", LengthFormat.Size(setting.Width)),
+            ("Removed", setting.Removal is { } removal ? LengthFormat.Removal(removal, unit) : null),
             ("Cutter", Plain(setting.Cutter)),
             ("Teeth", setting.Teeth is { } teeth ? Plain(Show.Number(teeth)) : null),
             ("Machine", setting.Machine is { } machine && figures.Visibility.Shows(machine) ? Plain(figures.Tool(machine).Title) : null),
@@ -116,18 +117,18 @@ internal static class SettingRows
     {
         (string Label, Length? Amount, FeedPer Per)[] feeds =
             [("Feed a minute", setting.FeedPerMinute, FeedPer.Minute), ("Feed a turn", setting.FeedPerTurn, FeedPer.Turn), ("Feed a tooth", setting.Teeth > 1 ? setting.FeedPerTooth : null, FeedPer.Tooth)];
-        return feeds.Where(one => one.Per != setting.Feed?.Per).Select(one => (one.Label, one.Amount is { } amount ? LengthWords.WorkedOut(amount, one.Per) : null));
+        return feeds.Where(one => one.Per != setting.Feed?.Per).Select(one => (one.Label, one.Amount is { } amount ? LengthFormat.WorkedOut(amount, one.Per) : null));
     }
 
     private static SettingRowView Row(SiteFigures figures, SettingFigure setting) => new()
     {
         Material = setting.Material is { } material ? PartPage.MaterialWords(figures, material) : "–",
         Cutter = setting.Cutter,
-        Diameter = LengthWords.Size(setting.Diameter),
+        Diameter = LengthFormat.Size(setting.Diameter),
         Rpm = setting.Rpm is { } rpm ? Rpm(rpm) : null,
-        Speed = setting.Speed is { } speed ? LengthWords.Speed(speed, UnitOf(setting)) : null,
+        Speed = setting.Speed is { } speed ? LengthFormat.Speed(speed, UnitOf(setting)) : null,
         Feed = FeedOf(setting),
-        Depth = LengthWords.Size(setting.Depth),
+        Depth = LengthFormat.Size(setting.Depth),
         Went = setting.Verdict.ToWord(),
         Verdict = setting.VerdictText,
         Note = setting.Note,
@@ -135,7 +136,7 @@ internal static class SettingRows
     };
 
     /// <summary>The feed; as written where it does not say per what.</summary>
-    private static SizeView? FeedOf(SettingFigure setting) => setting.Feed is { } feed ? LengthWords.Feed(feed) : Plain(setting.FeedText);
+    private static SizeView? FeedOf(SettingFigure setting) => setting.Feed is { } feed ? LengthFormat.Feed(feed) : Plain(setting.FeedText);
 
     private static LengthUnit UnitOf(SettingFigure setting) => setting.Diameter?.Unit ?? LengthUnit.Millimetre;
 

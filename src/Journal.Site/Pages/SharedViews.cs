@@ -1,6 +1,7 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Core.Wording;
+using Journal.Site.Html;
 using Journal.Site.Text;
 
 namespace Journal.Site.Pages;
@@ -51,20 +52,10 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public RemarkView Mistake(MistakeCost cost, bool withPlace)
     {
         var mistake = cost.Mistake;
-        var said = new List<string>();
-        if (cost.Minutes > Minutes.Zero)
-        {
-            said.Add($"{Show.Hours(cost.Minutes)} lost");
-        }
-
-        if (cost.Money > 0)
-        {
-            said.Add($"{Show.Money(cost.Money, Figures.Journal.Currency)} spent on it");
-        }
-
+        var said = LessonRecord.Cost(cost.Minutes, cost.Money, Figures.Journal.Currency, Show.Hours).ToList();
         if (mistake.Outcome is { } outcome)
         {
-            said.Add(OutcomeWords(outcome));
+            said.Add(outcome.InWords());
         }
 
         if (mistake.Pieces is { } pieces)
@@ -72,7 +63,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
             said.Add(Show.Count(pieces, "piece", "pieces"));
         }
 
-        var heading = mistake.Cause is null ? "Mistake" : $"Mistake · {Show.Lower(Figures.CauseTitle(mistake.Cause))}";
+        var heading = mistake.Cause is null ? "Mistake" : $"Mistake · {Casing.Lower(Figures.CauseTitle(mistake.Cause))}";
         var entry = cost.Ref.Entry;
         return new RemarkView(
             "mistake",
@@ -87,52 +78,22 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         var said = new List<string>();
         if (lesson.Lesson.Verdict is { } verdict)
         {
-            said.Add(VerdictWords(verdict));
+            said.Add(verdict.InWords());
         }
 
         if (lesson.Lesson.Better is { } better)
         {
-            said.Add($"better: {Show.Lower(better.TrimEnd('.'))}");
+            said.Add($"better: {Casing.Lower(better.TrimEnd('.'))}");
         }
 
-        if (lesson.MinutesLost > Minutes.Zero)
-        {
-            said.Add($"{Show.Hours(lesson.MinutesLost)} lost");
-        }
-
-        if (lesson.Repeated.Count > 0)
-        {
-            said.Add($"forgotten {Show.Times(lesson.Repeated.Count)}");
-        }
-
-        if (lesson.Heeded.Count > 0)
-        {
-            said.Add($"heeded {Show.Times(lesson.Heeded.Count)}");
-        }
-
+        said.AddRange(LessonRecord.Of(lesson, Figures.Journal.Currency, Show.Hours));
         return new RemarkView("lesson", heading, Figures.Link(lesson.Id), said.Count == 0 ? null : string.Join(" · ", said));
     }
-
-    public static string OutcomeWords(Outcome outcome) => outcome switch
-    {
-        Outcome.Rework => "reworked",
-        Outcome.Repair => "repaired",
-        Outcome.Scrap => "scrapped",
-        Outcome.Remade => "made again",
-        _ => "used as it is",
-    };
-
-    public static string VerdictWords(Verdict verdict) => verdict switch
-    {
-        Verdict.DoAgain => "do it again",
-        Verdict.WorkedBut => "it worked, but",
-        _ => "never again",
-    };
 
     public ToolLineView ToolLine(Id<Tool> id, string? note = null)
     {
         var tool = Figures.Tool(id);
-        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "a way round this workshop’s limits" : null : "not in the crib";
+        note ??= tool.IsListed ? tool.Need == Need.Workaround ? "workaround for this workshop’s limits" : null : "not in the crib";
         return new ToolLineView(Figures.Link(id), note);
     }
 
@@ -145,7 +106,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
     {
         var reference = new PartRef(build.Id, part.Id);
-        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Figures.Worked[reference].Any() ? ("begun", "begun") : ("to-go", "not begun");
+        var (state, words) = finished.Contains(part.Id) ? ("done", "finished") : Figures.Worked[reference].Any() ? ("begun", "started") : ("to-go", "not started");
         return new BalloonView(part.Item ?? "·", part.Title, Addresses.Of(reference), state, words);
     }
 
@@ -162,7 +123,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         }
     }
 
-    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => !Figures.Photos.TryGetValue(photo.File, out var published) ? null : new PhotoView
+    public PhotoView? Photo(Photo photo, bool isFirstOnPage) => Figures.PhotoOf(photo) is not { } published ? null : new PhotoView
     {
         Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
         Largest = published.Largest,
@@ -195,32 +156,14 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     /// <summary>A lesson to read before a job, with the reason under it.</summary>
     public RemarkView ToRead(LessonToRead read)
     {
-        var reasons = read.Parts.Where(Figures.Visibility.Shows).Select(part => $"on {Show.Lower(Figures.Part(part).Title)}").ToList();
-        if (read.Lesson.MinutesLost > Minutes.Zero)
-        {
-            reasons.Add($"cost {Show.Hours(read.Lesson.MinutesLost)}");
-        }
-
-        if (read.Lesson.Money > 0)
-        {
-            reasons.Add($"{Show.Money(read.Lesson.Money, Figures.Journal.Currency)} spent on it");
-        }
-
-        if (read.Lesson.Repeated.Count > 0)
-        {
-            reasons.Add($"forgotten {Show.Times(read.Lesson.Repeated.Count)}");
-        }
-
-        if (read.Lesson.Heeded.Count > 0)
-        {
-            reasons.Add($"heeded {Show.Times(read.Lesson.Heeded.Count)}");
-        }
-
+        var reasons = read.Parts.Where(Figures.Visibility.Shows).Select(part => $"on {Casing.Lower(Figures.Part(part).Title)}").ToList();
         if (read.Operations.Count == 0 && read.Named.Count > 0)
         {
-            reasons.Insert(0, $"learned on {Figures.OperationWords(read.Lesson.On.Operations)}, and speaks of it");
+            reasons.Add($"learned on {Figures.OperationWords(read.Lesson.On.Operations)}");
+            reasons.AddRange(read.Named.Select(LessonRecord.Mentions));
         }
 
+        reasons.AddRange(LessonRecord.Of(read.Lesson, Figures.Journal.Currency, Show.Hours));
         var on = read.Lesson.On.Parts.Where(Figures.Visibility.Shows).Select(part => Figures.Part(part).Title).ToList();
         var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
         return new RemarkView("lesson", heading, Figures.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
@@ -252,7 +195,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
             return new TextPicture(null, SafeHtml.Empty);
         }
 
-        if (!Figures.Photos.TryGetValue(photo.File, out var published))
+        if (Figures.PhotoOf(photo) is not { } published)
         {
             return null;
         }
@@ -265,7 +208,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
 
     // The materials that a caution is for, where it is not for all.
     private string? WhenOf(Core.Trade.Caution caution) => caution.Materials.Count == 0 ? null
-        : string.Join(", ", caution.Materials.Select(id => Show.Lower(Figures.Journal.Vocabulary.Materials[id].Title)));
+        : string.Join(", ", caution.Materials.Select(id => Casing.Lower(Figures.Journal.Vocabulary.Materials[id].Title)));
 
     private Entry? current;
 

@@ -48,17 +48,8 @@ public static class Show
     /// <summary>A whole number.</summary>
     public static string Number(int number) => number.ToString(Plain);
 
-    /// <summary>How often: <c>once</c>, <c>twice</c>, <c>5 times</c>.</summary>
-    public static string Times(int count) => count switch { 1 => "once", 2 => "twice", _ => $"{Number(count)} times" };
-
     /// <summary>A count with its noun: <c>1 entry</c>, <c>3 entries</c>.</summary>
     public static string Count(int count, string one, string many) => $"{Number(count)} {(count == 1 ? one : many)}";
-
-    /// <summary>The first letter in lower case, for a title inside a sentence.</summary>
-    public static string Lower(string text) => text.Length > 1 && char.IsUpper(text[0]) && !char.IsUpper(text[1]) ? char.ToLowerInvariant(text[0]) + text[1..] : text;
-
-    /// <summary>The first letter as a capital.</summary>
-    public static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A text shortened at a word to at most so many characters, for descriptions.</summary>
     public static string Shorten(string text, int most)

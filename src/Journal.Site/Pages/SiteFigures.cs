@@ -1,164 +1,156 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Pages;
 
-/// <summary>A journal with its figures, as the pages need it: every figure computed once, every thing found by its id.</summary>
-internal sealed class SiteFigures
+/// <summary>
+/// A journal with its figures, as the pages need it: every figure computed once, when the first page asks for it, and
+/// every thing found by its id.
+/// </summary>
+/// <param name="journal">The journal.</param>
+/// <param name="today">The day that <c>publish: after</c> is held against.</param>
+/// <param name="photoOf">Where a picture of the journal stands in the site; null for one that cannot be read.</param>
+internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<string, PublishedPhoto?> photoOf)
 {
-    private readonly Dictionary<EntryRef, Entry> entries;
-    private readonly Dictionary<PartRef, Part> parts;
-    private readonly Dictionary<Id<Tool>, ToolFigure> tools;
-    private readonly Dictionary<Id<Lesson>, LessonFigure> lessons;
-    private readonly Dictionary<Id<Build>, Build> builds;
-    private readonly Dictionary<Id<Build>, BuildHours> hours;
-    private readonly Dictionary<Id<Build>, BuildState> states;
-    private readonly Dictionary<Id<Plan>, Lazy<PlanForecast>> forecasts;
+    private readonly Lock guard = new();
 
-    public SiteFigures(MakerJournal journal, DateOnly today, IReadOnlyDictionary<string, PublishedPhoto> photos)
-    {
-        Journal = journal;
-        Photos = photos;
-        Visibility = new Visibility(journal, today);
-        Hours = Hours.Of(journal);
-        Timeline = Timeline.Of(journal);
-        Lessons = Lessons.Of(journal, Hours);
-        Tooling = Tooling.Of(journal);
-        Costs = Costs.Of(journal);
-        State = State.Of(journal);
-        BackLinks = BackLinks.Of(journal);
-        Readings = Core.Figures.Readings.Of(journal);
-        ReadingsOf = Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry));
-        Settings = Core.Figures.Settings.Of(journal);
-        SettingsOf = Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry));
-        Mates = Core.Figures.Mates.Of(journal).ToLookup(mate => mate.Build);
-        Routes = journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part);
-        entries = journal.Entries.ToDictionary(entry => entry.Ref);
-        parts = journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary();
-        tools = Tooling.Tools.ToDictionary(tool => tool.Id);
-        lessons = Lessons.All.ToDictionary(lesson => lesson.Id);
-        builds = journal.Builds.ToDictionary(build => build.Id);
-        hours = Hours.Builds.ToDictionary(build => build.Build);
-        states = State.Builds.ToDictionary(build => build.Build);
-        forecasts = journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, journal)));
-        ShownEntries = [.. journal.Entries.Where(Visibility.Shows)];
-        ShownLessons = [.. Lessons.All.Where(lesson => Visibility.Shows(lesson.Id) && Visibility.Shows(lesson.Entry))];
-        Similar = SimilarLessons.Of(ShownLessons);
-        ToRead = LessonsToRead.Of(ShownLessons);
-        Story = LessonStory.Among(ShownLessons);
-        EntryHours = Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry);
-        Worked = EntriesByPart(journal);
-        ShownOperations = [.. OperationsIn(ShownEntries)];
-        Index = new EntryIndex(this);
-        Lines = new EntryLines(this);
-    }
+    public MakerJournal Journal { get; } = journal;
 
-    public MakerJournal Journal { get; }
+    public Visibility Visibility { get; } = new(journal, today);
 
-    public Visibility Visibility { get; }
+    public Hours Hours => field ?? Once(ref field, static figures => Hours.Of(figures.Journal));
 
-    public IReadOnlyDictionary<string, PublishedPhoto> Photos { get; }
+    public Timeline Timeline => field ?? Once(ref field, static figures => Timeline.Of(figures.Journal));
 
-    public Hours Hours { get; }
+    public Lessons Lessons => field ?? Once(ref field, static figures => Lessons.Of(figures.Journal, figures.Hours));
 
-    public Timeline Timeline { get; }
+    public Tooling Tooling => field ?? Once(ref field, static figures => Tooling.Of(figures.Journal));
 
-    public Lessons Lessons { get; }
+    public Costs Costs => field ?? Once(ref field, static figures => Costs.Of(figures.Journal));
 
-    public Tooling Tooling { get; }
+    public State State => field ?? Once(ref field, static figures => State.Of(figures.Journal));
 
-    public Costs Costs { get; }
-
-    public State State { get; }
-
-    public BackLinks BackLinks { get; }
+    public BackLinks BackLinks => field ?? Once(ref field, static figures => BackLinks.Of(figures.Journal));
 
     /// <summary>The lessons that shown entries taught: those that have a page.</summary>
-    public IReadOnlyList<LessonFigure> ShownLessons { get; }
+    public IReadOnlyList<LessonFigure> ShownLessons => field ?? Once(ref field, static figures => [.. figures.Lessons.All.Where(lesson => figures.Visibility.Shows(lesson.Id) && figures.Visibility.Shows(lesson.Entry))]);
 
     /// <summary>Which of the shown lessons are like which.</summary>
-    public SimilarLessons Similar { get; }
+    public SimilarLessons Similar => field ?? Once(ref field, static figures => SimilarLessons.Of(figures.ShownLessons));
 
     /// <summary>Which of the shown lessons to read before a job.</summary>
-    public LessonsToRead ToRead { get; }
+    public LessonsToRead ToRead => field ?? Once(ref field, static figures => LessonsToRead.Of(figures.ShownLessons));
 
     /// <summary>Finds how a lesson came about in the text of its entry.</summary>
-    public LessonStory Story { get; }
+    public LessonStory Story => field ?? Once(ref field, static figures => LessonStory.Among(figures.ShownLessons));
 
-    public ReadingFigures Readings { get; }
+    public ReadingFigures Readings => field ?? Once(ref field, static figures => Core.Figures.Readings.Of(figures.Journal));
 
-    public ILookup<EntryRef, ReadingFigure> ReadingsOf { get; }
+    public ILookup<EntryRef, ReadingFigure> ReadingsOf => field ?? Once(ref field, static figures => figures.Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry)));
 
-    public SettingFigures Settings { get; }
+    public SettingFigures Settings => field ?? Once(ref field, static figures => Core.Figures.Settings.Of(figures.Journal));
 
-    public ILookup<EntryRef, SettingFigure> SettingsOf { get; }
+    public ILookup<EntryRef, SettingFigure> SettingsOf => field ?? Once(ref field, static figures => figures.Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry)));
 
-    public ILookup<Id<Build>, MateFigure> Mates { get; }
+    public ILookup<Id<Build>, MateFigure> Mates => field ?? Once(ref field, static figures => Core.Figures.Mates.Of(figures.Journal).ToLookup(mate => mate.Build));
 
-    public IReadOnlyDictionary<PartRef, Route> Routes { get; }
+    public IReadOnlyDictionary<PartRef, Route> Routes => field ?? Once(ref field, static figures => figures.Journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part));
 
-    public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours { get; }
+    public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours => field ?? Once(ref field, static figures => figures.Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry));
 
     /// <summary>The entries that worked on a part, shown or not, in order.</summary>
-    public ILookup<PartRef, Entry> Worked { get; }
+    public ILookup<PartRef, Entry> Worked => field ?? Once(ref field, static figures => EntriesByPart(figures.Journal));
 
     /// <summary>What pages look up by the thing that they are about.</summary>
-    public EntryIndex Index { get; }
+    public EntryIndex Index => field ?? Once(ref field, static figures => new EntryIndex(figures));
 
     /// <summary>Entries as lines of a list.</summary>
-    public EntryLines Lines { get; }
+    public EntryLines Lines => field ?? Once(ref field, static figures => new EntryLines(figures));
 
     /// <summary>The entries that are shown, by date.</summary>
-    public IReadOnlyList<Entry> ShownEntries { get; }
+    public IReadOnlyList<Entry> ShownEntries => field ?? Once(ref field, static figures => [.. figures.Journal.Entries.Where(figures.Visibility.Shows)]);
 
     /// <summary>Operations that a shown entry names, in the order of the vocabulary: those that have a page.</summary>
-    public IReadOnlyList<Id<Operation>> ShownOperations { get; }
+    public IReadOnlyList<Id<Operation>> ShownOperations => field ?? Once(ref field, static figures => [.. figures.OperationsIn(figures.ShownEntries)]);
 
-    public Build Build(Id<Build> build) => builds[build];
+    /// <summary>The plans that may be shown, those not begun first.</summary>
+    public IReadOnlyList<Plan> ShownPlans => field ?? Once(ref field, static figures => [.. figures.Journal.Plans.Where(figures.Visibility.Shows).OrderBy(plan => figures.Journal.BegunAs(plan) is null ? 0 : 1)]);
 
-    public BuildHours HoursOf(Id<Build> build) => hours[build];
+    private Dictionary<EntryRef, Entry> Entries => field ?? Once(ref field, static figures => figures.Journal.Entries.ToDictionary(entry => entry.Ref));
 
-    public BuildState StateOf(Id<Build> build) => states[build];
+    private Dictionary<PartRef, Part> Parts => field ?? Once(ref field, static figures => figures.Journal.Builds.SelectMany(build => build.Parts.Select(part => (new PartRef(build.Id, part.Id), part))).ToDictionary());
 
-    public Entry Entry(EntryRef entry) => entries[entry];
+    private Dictionary<Id<Tool>, ToolFigure> Tools => field ?? Once(ref field, static figures => figures.Tooling.Tools.ToDictionary(tool => tool.Id));
 
-    public Part Part(PartRef part) => parts[part];
+    private Dictionary<Id<Lesson>, LessonFigure> LessonsById => field ?? Once(ref field, static figures => figures.Lessons.All.ToDictionary(lesson => lesson.Id));
 
-    public Tool Tool(Id<Tool> tool) => tools[tool].Tool;
+    private Dictionary<Id<Build>, Build> Builds => field ?? Once(ref field, static figures => figures.Journal.Builds.ToDictionary(build => build.Id));
 
-    public ToolFigure ToolFigure(Id<Tool> tool) => tools[tool];
+    private Dictionary<Id<Build>, BuildHours> HoursByBuild => field ?? Once(ref field, static figures => figures.Hours.Builds.ToDictionary(build => build.Build));
 
-    public LessonFigure Lesson(Id<Lesson> lesson) => lessons[lesson];
+    private Dictionary<Id<Build>, BuildState> StateByBuild => field ?? Once(ref field, static figures => figures.State.Builds.ToDictionary(build => build.Build));
+
+    private Dictionary<Id<Plan>, Lazy<PlanForecast>> Forecasts => field ?? Once(ref field, static figures => figures.Journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, figures.Journal))));
+
+    /// <summary>Where a picture of the journal stands in the site; null for one that cannot be read.</summary>
+    public PublishedPhoto? PhotoOf(Photo photo) => photoOf(photo.File);
+
+    public Build Build(Id<Build> build) => Builds[build];
+
+    public BuildHours HoursOf(Id<Build> build) => HoursByBuild[build];
+
+    public BuildState StateOf(Id<Build> build) => StateByBuild[build];
+
+    public Entry Entry(EntryRef entry) => Entries[entry];
+
+    public Part Part(PartRef part) => Parts[part];
+
+    public Tool Tool(Id<Tool> tool) => Tools[tool].Tool;
+
+    public ToolFigure ToolFigure(Id<Tool> tool) => Tools[tool];
+
+    public LessonFigure Lesson(Id<Lesson> lesson) => LessonsById[lesson];
 
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
-    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "Cause not said";
-
-    /// <summary>The plans that may be shown, those not begun first.</summary>
-    public IReadOnlyList<Plan> ShownPlans => [.. Journal.Plans.Where(Visibility.Shows).OrderBy(plan => Journal.BegunAs(plan) is null ? 0 : 1)];
+    public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "No cause given";
 
     /// <summary>The estimate of a plan, or of the build that it has become.</summary>
-    public PlanForecast Forecast(Plan plan) => forecasts[plan.Id].Value;
+    public PlanForecast Forecast(Plan plan) => Forecasts[plan.Id].Value;
 
-    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(entries[entry].Title, Addresses.Of(entry)) : new("an evening that is not shown", null);
+    public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(Entries[entry].Title, Addresses.Of(entry)) : new("an unpublished entry", null);
 
-    public LinkView Link(PartRef part) => new(parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
+    public LinkView Link(PartRef part) => new(Parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
+
+    /// <summary>A part, or that it is unpublished.</summary>
+    public LinkView LinkOrHidden(PartRef part) => Visibility.Shows(part) ? Link(part) : new("An unpublished part", null);
 
     /// <summary>A part with its item number before it.</summary>
-    public LinkView LinkWithItem(PartRef part) => Link(part) is var link && parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
+    public LinkView LinkWithItem(PartRef part) => Link(part) is var link && Parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(tools[tool].Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => new(Tools[tool].Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null);
 
-    public LinkView Link(Id<Lesson> lesson) => new(lessons[lesson].Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null);
+    public LinkView Link(Id<Lesson> lesson) => new(LessonsById[lesson].Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null);
 
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 
-    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Show.Lower(Operation(id).Title)));
+    public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Casing.Lower(Operation(id).Title)));
 
     /// <summary>Families of the materials that a job worked on.</summary>
     public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
-        job.Parts.Select(share => parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
+        job.Parts.Select(share => Parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
+
+    // With one lock for all, which the same thread may take again: figures need one another, and none twice at once.
+    private T Once<T>(ref T? figure, Func<SiteFigures, T> make)
+        where T : class
+    {
+        lock (guard)
+        {
+            return figure ??= make(this);
+        }
+    }
 
     private IEnumerable<Id<Operation>> OperationsIn(IEnumerable<Entry> shown)
     {

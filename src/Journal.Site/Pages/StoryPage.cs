@@ -1,5 +1,6 @@
 using System.Text;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Site.Pages;
 
@@ -20,7 +21,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
         var hours = figures.HoursOf(build.Id).Minutes;
         var block = new TitleBlockView { Title = build.Title, Supplementary = "The short story", DocumentType = "Story", Identification = $"{build.Id}/story", Issued = views.LatestDate(build.Entries) };
         return new StoryPage(
-            views.Frame("story", $"{build.Title}, the short story", $"How {Show.Lower(build.Title)} was made, in a sentence a step.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
+            views.Frame("story", $"{build.Title}, the short story", $"How {Casing.Lower(build.Title)} was made, in a sentence a step.", [SharedViews.FrontCrumb, SharedViews.Crumb(build)], block),
             $"The short story · {Show.Hours(hours)} at the bench",
             build.Title,
             PartsOf(figures, views, build),
@@ -60,7 +61,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
         [
             .. chapters.Where(chapter => chapter.Entries.Any()).Select(chapter => new StoryPartView(
                 chapter.Part is { } part ? views.Balloon(build, part, finished) : null,
-                chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "The whole"),
+                chapter.Part?.Title ?? (ReferenceEquals(chapter.Entries, beginning) ? "The beginning" : "Build as a whole"),
                 [.. chapter.Entries.Select(entry => Step(views, entry))])),
         ];
     }

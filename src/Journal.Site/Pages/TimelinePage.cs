@@ -11,7 +11,7 @@ public sealed record BuildDaysView(string Id, LinkView Link, ChartView Parts, Ch
 public sealed record IdleView(DateView From, DateView To, string Days);
 
 /// <summary>The timeline: when each part was made, when nothing was, and how the hours gathered.</summary>
-public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<BuildDaysView> Builds)
+public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<BuildDaysView> Builds, GuessesView? Guesses)
 {
     internal static TimelinePage Of(SiteFigures figures)
     {
@@ -23,7 +23,8 @@ public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<Bu
         return new TimelinePage(
             views.Frame("timeline", "Timeline", $"When each part was made, {span}.", [SharedViews.FrontCrumb], block),
             $"Timeline · {span}",
-            [.. worked.Select(build => BuildOf(figures, views, build))]);
+            [.. worked.Select(build => BuildOf(figures, views, build))],
+            GuessesView.Of(figures));
     }
 
     private static BuildDaysView BuildOf(SiteFigures figures, SharedViews views, Build build)
@@ -45,7 +46,7 @@ public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<Bu
     private static ChartView Renamed(SiteFigures figures, SharedViews views, Build build, BuildTimeline timeline, ChartView gathered) => GatheredChart.Draw(
         $"build_{build.Id}_gathered",
         gathered.Title,
-        $"Hours of {build.Title} gathered over the calendar.",
+        $"Total hours of {build.Title} over time.",
         [.. timeline.Gathered.Select(day => new GatheredHours(day.Date, day.Total))],
         BuildPage.Marks(figures, timeline),
         views.Root);

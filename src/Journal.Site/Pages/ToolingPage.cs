@@ -24,7 +24,7 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
         var block = new TitleBlockView { Title = "Tooling bill", Supplementary = figures.Journal.Title, DocumentType = "Tooling bill", Identification = "tooling", Issued = views.LatestDate(figures.Journal.Entries) };
         var kinds = figures.Journal.Vocabulary.ToolKinds.Ids.Select(id => (Id: (Id<ToolKind>?)id, figures.Journal.Vocabulary.ToolKinds[id].Title)).Append((null, "Not in the crib"));
         return new ToolingPage(
-            views.Frame("tooling", "Tooling", $"The {Show.Count(shown.Count, "tool", "tools")} that it took, how each was got and what it was used for.", [SharedViews.FrontCrumb], block),
+            views.Frame("tooling", "Tooling", $"{Show.Count(shown.Count, "tool", "tools")}: how each was got and what it was used for.", [SharedViews.FrontCrumb], block),
             $"Tooling bill · {Show.Count(shown.Count, "tool", "tools")}",
             FactsOf(figures, shown),
             [.. kinds.Select(kind => new ToolGroupView(
@@ -48,7 +48,7 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
     {
         var tool = figure.Tool;
         var got = figure.Got?.ToWord() ?? "–";
-        var need = tool.Need switch { Need.Essential => "essential", Need.Workaround => "a way round this workshop’s limits", _ => null };
+        var need = tool.Need switch { Need.Essential => "essential", Need.Workaround => "workaround for this workshop’s limits", _ => null };
         return new ToolRowView(
             tool.Id.Value,
             tool.Title,

@@ -13,41 +13,43 @@ namespace Journal.Site.Photos;
 public readonly record struct PictureProgress(int Done, int Of, int Made);
 
 /// <summary>
-/// Brings the journal's pictures to the site. One that cannot be read is a problem of its own; all else is published.
+/// Brings the journal's pictures to the site, each once. One that cannot be read is a problem of its own; all else is
+/// published.
 /// </summary>
-internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cache, PictureSettings settings, IProgress<PictureProgress>? progress) : IDisposable
+internal sealed class PhotoStage(string journal, IPictureShelf shelf, UserCache cache, SeenFiles seen, PictureSettings settings)
 {
     private const int AtOnce = 2;
     private const long LargestFile = 200 * 1024 * 1024;
 
+    // One bound for the program: what is looked at may have been replaced while it is being made.
+    private static readonly SemaphoreSlim Decoders = new(AtOnce, AtOnce);
+    private static readonly Lock Large = new();
+
     /// <summary>Pictures with more pixels than this are decoded alone, to bound the memory.</summary>
     private const long LargePicture = 30_000_000;
 
-    private readonly ConcurrentDictionary<string, PublishedPhoto> published = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<PublishedPhoto?>> byFile = new(StringComparer.Ordinal);
+    private readonly ConcurrentDictionary<string, Lazy<PublishedPhoto>> byContent = new(StringComparer.Ordinal);
     private readonly ConcurrentBag<Problem> problems = [];
-    private readonly SemaphoreSlim decoders = new(AtOnce, AtOnce);
-    private readonly Lock large = new();
     private int done;
     private int made;
 
-    /// <summary>Publishes pictures and says where each stands, and which could not be read.</summary>
+    /// <summary>Pictures that could not be read.</summary>
+    public IReadOnlyList<Problem> Problems => [.. problems.OrderBy(problem => problem.Place)];
+
+    /// <summary>Brings pictures, two at a time.</summary>
     /// <param name="photos">Paths from the journal's folder.</param>
+    /// <param name="progress">Is told how far they are.</param>
     /// <param name="cancellation">Stops the work between pictures.</param>
-    public (IReadOnlyDictionary<string, PublishedPhoto> Photos, IReadOnlyList<Problem> Problems) Publish(IEnumerable<string> photos, CancellationToken cancellation)
+    public void BringAll(IEnumerable<string> photos, IProgress<PictureProgress>? progress, CancellationToken cancellation)
     {
         var files = photos.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
-        var seen = SeenFiles.Of(cache, journal);
-        var byContent = new ConcurrentDictionary<string, Lazy<PublishedPhoto>>(StringComparer.Ordinal);
         var failures = new ConcurrentQueue<ExceptionDispatchInfo>();
         Parallel.ForEach(files, new ParallelOptions { MaxDegreeOfParallelism = AtOnce, CancellationToken = cancellation }, (file, loop) =>
         {
             try
             {
-                published[file] = Publish(file, seen, byContent, cancellation);
-            }
-            catch (PictureRefusedException e)
-            {
-                problems.Add(ProblemTable.PictureBroken.At(new Place(file, 1, 1), file, e.Message));
+                Bring(file, cancellation);
             }
             catch (Exception e) when (e is PublishingException or IOException or UnauthorizedAccessException)
             {
@@ -64,40 +66,63 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
         }
 
         seen.Keep();
-        return (published, [.. problems.OrderBy(problem => problem.Place)]);
     }
 
-    /// <inheritdoc/>
-    public void Dispose() => decoders.Dispose();
+    /// <summary>Where a picture stands, which is brought when it is first asked for; null where it cannot be read.</summary>
+    /// <param name="file">Its path from the journal's folder.</param>
+    public PublishedPhoto? Of(string file) => Bring(file, CancellationToken.None);
 
-    private PublishedPhoto Publish(string file, SeenFiles seen, ConcurrentDictionary<string, Lazy<PublishedPhoto>> byContent, CancellationToken cancellation)
+    private PublishedPhoto? Bring(string file, CancellationToken cancellation) =>
+        byFile.GetOrAdd(file, _ => new Lazy<PublishedPhoto?>(() => Published(file, cancellation))).Value;
+
+    private PublishedPhoto? Published(string file, CancellationToken cancellation)
     {
         var path = Path.Combine(journal, file.Replace('/', Path.DirectorySeparatorChar));
-        var (content, bytes) = Read(() => new FileInfo(path).Length > LargestFile
-            ? throw new PictureRefusedException("the file is larger than 200 MiB.")
-            : seen.ContentOf(file, path));
-        return byContent.GetOrAdd(content, _ => new Lazy<PublishedPhoto>(() => Publish(path, content, bytes, cancellation))).Value;
+        try
+        {
+            var (content, bytes) = Read(() => new FileInfo(path).Length > LargestFile
+                ? throw new PictureRefusedException("the file is larger than 200 MiB.")
+                : seen.ContentOf(file, path));
+            return byContent.GetOrAdd(content, _ => new Lazy<PublishedPhoto>(() => Publish(path, content, bytes, cancellation))).Value;
+        }
+        catch (PictureRefusedException e)
+        {
+            problems.Add(ProblemTable.PictureBroken.At(new Place(file, 1, 1), file, e.Message));
+            return null;
+        }
     }
 
     private PublishedPhoto Publish(string path, string content, byte[]? bytes, CancellationToken cancellation)
     {
-        if (cache.Find(content, settings) is { } kept)
+        if (cache.Find(content, settings) is { } before)
         {
-            var photo = PhotoOf(content, kept);
-            foreach (var file in kept.Files)
+            var known = PhotoOf(content, before);
+            foreach (var file in before.Files)
             {
-                site.Take(photo.Address(file.Width, file.Extension), cache.PathOf(content, settings, file), file.Hash);
+                shelf.Take(known.Address(file.Width, file.Extension), cache.PathOf(content, settings, file), file.Hash);
             }
 
-            return photo;
+            return known;
         }
 
         var files = new List<(MadeFile File, byte[] Contents)>();
         var picture = Make(bytes ?? Read(() => File.ReadAllBytes(path)), files, cancellation);
-        cache.Keep(content, settings, picture, files);
-        var made = PhotoOf(content, picture);
-        files.ForEach(file => site.Write(made.Address(file.File.Width, file.File.Extension), file.Contents));
-        return made;
+        var isKept = cache.Keep(content, settings, picture, files);
+        var photo = PhotoOf(content, picture);
+        foreach (var (file, contents) in files)
+        {
+            var address = photo.Address(file.Width, file.Extension);
+            if (isKept)
+            {
+                shelf.Take(address, cache.PathOf(content, settings, file), file.Hash);
+            }
+            else
+            {
+                shelf.Write(address, contents);
+            }
+        }
+
+        return photo;
     }
 
     private static PublishedPhoto PhotoOf(string content, MadePicture picture) => new(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);
@@ -124,7 +149,7 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
             return Hold(1, Make);
         }
 
-        lock (large)
+        lock (Large)
         {
             return Hold(AtOnce, Make);
         }
@@ -136,7 +161,7 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
     {
         for (var i = 0; i < places; i++)
         {
-            decoders.Wait();
+            Decoders.Wait();
         }
 
         try
@@ -145,7 +170,7 @@ internal sealed class PhotoStage(string journal, SiteFolder site, UserCache cach
         }
         finally
         {
-            decoders.Release(places);
+            Decoders.Release(places);
         }
     }
 }

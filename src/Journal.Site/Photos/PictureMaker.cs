@@ -22,9 +22,8 @@ internal static class PictureMaker
     /// <exception cref="OperationCanceledException">It is not wanted any more.</exception>
     public static MadePicture Make(byte[] bytes, PictureSettings settings, Action<MadeFile, byte[]> write, CancellationToken cancellation = default)
     {
-        using var image = PictureReader.Open(bytes);
-        image.Mutate(picture => picture.AutoOrient());
-        var profile = ColourProfile(image);
+        using var image = PictureReader.Open(bytes, cancellation);
+        var profile = PictureReader.Guard(() => Upright(image), cancellation);
         Strip(image);
 
         // From the largest down, each from the one before: a tenth of the work, and no difference to be seen.
@@ -60,6 +59,13 @@ internal static class PictureMaker
             files.Add(file);
             write(file, content);
         }
+    }
+
+    // Which way is up stands among what the camera wrote, which is read only now.
+    private static byte[]? Upright(Image image)
+    {
+        image.Mutate(picture => picture.AutoOrient());
+        return ColourProfile(image);
     }
 
     // Place, device, serial number, owner, thumbnails and whatever else a camera or program wrote.

@@ -10,31 +10,42 @@ public static class PictureTimes
 {
     private const int FirstDigitalYear = 1990;
 
+    /// <summary>More than a camera writes: such a file is not opened.</summary>
+    private const long LargestFile = 200 * 1024 * 1024;
+
     /// <summary>
     /// The time in the picture (<c>DateTimeOriginal</c>, with <c>OffsetTimeOriginal</c> where it is given; tags 36867
-    /// and 36881 of Exif 2.31, from memory), else the time of the file. Only the header is read.
+    /// and 36881 of Exif 2.31, from memory), else the time of the file. What is wrong with a picture is told with it.
     /// </summary>
-    public static TakenPicture Of(string path, BenchClock clock) =>
-        InPicture(path, clock) is { } taken ? new TakenPicture(path, taken, IsFileTime: false)
-            : new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true);
+    public static TakenPicture Of(string path, BenchClock clock)
+    {
+        var ofFile = new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true);
+        try
+        {
+            return InPicture(path, clock) is { } taken ? new TakenPicture(path, taken, IsFileTime: false) : ofFile;
+        }
+        catch (PictureRefusedException e)
+        {
+            return ofFile with { Fault = e.Message };
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Then it does not say; whoever copies it will be told why.
+            return ofFile;
+        }
+    }
 
     private static DateTime? InPicture(string path, BenchClock clock)
     {
-        try
+        if (new FileInfo(path).Length > LargestFile)
         {
-            using var stream = File.OpenRead(path);
-            if (PictureReader.About(stream).ExifProfile is not { } exif || Time(exif) is not { } local)
-            {
-                return null;
-            }
+            throw new PictureRefusedException("the file is larger than 200 MiB.");
+        }
 
-            return Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset)) : local;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException or PictureRefusedException)
-        {
-            // Then it does not say.
-            return null;
-        }
+        var about = PictureReader.About(File.ReadAllBytes(path));
+        return PictureReader.Guard<DateTime?>(() => about.ExifProfile is not { } exif || Time(exif) is not { } local ? null
+            : Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset))
+            : local);
     }
 
     private static DateTime? Time(ExifProfile exif) =>

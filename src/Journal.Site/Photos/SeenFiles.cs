@@ -38,7 +38,7 @@ internal sealed class SeenFiles
     public (string Content, byte[]? Bytes) ContentOf(string file, string fullPath)
     {
         var info = new FileInfo(fullPath);
-        if (before.TryGetValue(file, out var seen) && seen.Length == info.Length && seen.Modified == info.LastWriteTimeUtc.Ticks && !seen.IsDoubtful)
+        if ((now.TryGetValue(file, out var seen) || before.TryGetValue(file, out seen)) && seen.Length == info.Length && seen.Modified == info.LastWriteTimeUtc.Ticks && !seen.IsDoubtful)
         {
             now[file] = seen;
             return (seen.Content, null);

@@ -43,8 +43,8 @@ internal sealed class UserCache(string folder)
     /// <summary>Where a file of a picture lies.</summary>
     public string PathOf(string content, PictureSettings settings, MadeFile file) => Path.Combine(PlaceOf(content, settings), file.Name);
 
-    /// <summary>Keeps a picture, whole or not at all; where the cache cannot take it, the next publish makes it again.</summary>
-    public void Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
+    /// <summary>Keeps a picture, whole or not at all; false where the cache cannot take it, and the next publish makes it again.</summary>
+    public bool Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
     {
         var place = PlaceOf(content, settings);
         var draft = $"{place}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.draft";
@@ -63,10 +63,12 @@ internal sealed class UserCache(string folder)
             }
 
             Directory.Move(draft, place);
+            return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             Discard(draft);
+            return false;
         }
     }
 

@@ -8,17 +8,16 @@ namespace Journal.Site.Preview;
 internal static class PreviewGuard
 {
     /// <summary>Whether a request may be answered.</summary>
-    /// <param name="host">The <c>Host</c> header; exactly one.</param>
+    /// <param name="host">The <c>Host</c> header.</param>
     /// <param name="origin">The <c>Origin</c> header; null where there is none.</param>
     /// <param name="port">The port that the preview listens on.</param>
     public static bool Lets(string? host, string? origin, int port) =>
         (host == $"127.0.0.1:{port}" || host == $"localhost:{port}")
         && (origin is null || origin == $"http://{host}");
 
-    /// <summary>The file of the site that an address means; null where it would lead out of the site or names none.</summary>
-    /// <param name="site">The site's folder.</param>
+    /// <summary>The address within the site that a request means; null where it would lead out of the site.</summary>
     /// <param name="target">The request target as sent, still encoded.</param>
-    public static string? FileFor(string site, string target)
+    public static string? AddressOf(string target)
     {
         var path = Uri.UnescapeDataString(target.Split('?', '#')[0]);
         if (!path.StartsWith('/') || path.Contains('\0', StringComparison.Ordinal) || path.Contains('\\', StringComparison.Ordinal)
@@ -27,9 +26,6 @@ internal static class PreviewGuard
             return null;
         }
 
-        var root = Path.GetFullPath(site);
-        var file = Path.GetFullPath(Path.Combine(root, path.TrimStart('/')));
-        file = path.EndsWith('/') || Directory.Exists(file) ? Path.Combine(file, "index.html") : file;
-        return file.StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal) && File.Exists(file) && new FileInfo(file).LinkTarget is null ? file : null;
+        return path.EndsWith('/') ? $"{path[1..]}index.html" : path[1..];
     }
 }

@@ -3,6 +3,15 @@ using System.Net;
 using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Connections;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core;
+using Microsoft.AspNetCore.Server.Kestrel.Transport.Sockets;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
 
 namespace Journal.Site.Preview;
 
@@ -10,129 +19,137 @@ namespace Journal.Site.Preview;
 /// Serves a site on this machine alone, with a small script on each page that renews it after a rebuild. The published
 /// site has neither.
 /// </summary>
-internal sealed class PreviewServer : IDisposable
+internal sealed class PreviewServer : IAsyncDisposable
 {
     private const string Own = "/-/";
-    private const int LargestHead = 16 * 1024;
     private const string Policy = "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+    private const string Html = "text/html; charset=utf-8";
+
+    /// <summary>Many tabs have a few each; the system gives a program some hundreds of handles.</summary>
+    private const int MostConnections = 100;
 
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+    private static readonly TimeSpan ForOpenRequests = TimeSpan.FromMilliseconds(200);
 
-    private static readonly TimeSpan AfterRefusal = TimeSpan.FromMilliseconds(200);
-
-    private readonly TcpListener listener;
-    private readonly string site;
+    private readonly WebApplication app;
+    private readonly Func<string, byte[]?> bytesOf;
     private readonly RebuildSignal board;
+    private readonly CancellationTokenSource ending = new();
 
-    /// <summary>Listens from now on.</summary>
-    /// <param name="site">The site's folder.</param>
-    /// <param name="board">What pages wait for.</param>
-    /// <param name="port">The port; 0 for any that is free.</param>
-    /// <exception cref="SocketException">The port is taken.</exception>
-    public PreviewServer(string site, RebuildSignal board, int port)
+    private PreviewServer(Func<string, byte[]?> bytesOf, RebuildSignal board, int port)
     {
-        (this.site, this.board) = (site, board);
-        listener = new TcpListener(IPAddress.Loopback, port);
-        listener.Start();
-        Port = ((IPEndPoint)listener.LocalEndpoint).Port;
+        (this.bytesOf, this.board) = (bytesOf, board);
+
+        // Empty: no settings from files and variables, which could open other doors, no log, no end by signal of its own.
+        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
+        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Configure(kestrel, port));
+        builder.Services.AddSingleton<IConnectionListenerFactory, PatientListeners>();
+        builder.Services.AddSingleton<IHostLifetime, NoLifetime>();
+        app = builder.Build();
+        app.Run(Answer);
     }
 
     /// <summary>The port that it listens on.</summary>
-    public int Port { get; }
+    public int Port { get; private set; }
 
-    /// <summary>Answers until it is told to stop.</summary>
-    public async Task Run(CancellationToken cancellation)
+    /// <summary>Answers from now on.</summary>
+    /// <param name="bytesOf">The bytes of the file at an address of the site; null where there is none.</param>
+    /// <param name="board">What pages wait for.</param>
+    /// <param name="port">The port; 0 for any that is free.</param>
+    /// <exception cref="PortException">The port is taken, or kept by the system.</exception>
+    public static async Task<PreviewServer> Start(Func<string, byte[]?> bytesOf, RebuildSignal board, int port)
     {
+        var server = new PreviewServer(bytesOf, board, port);
         try
         {
-            while (true)
-            {
-                if (await Accept(cancellation) is { } client)
-                {
-                    _ = Answer(client, cancellation);
-                }
-            }
+            await server.app.StartAsync();
+            server.Port = new Uri(server.app.Urls.First()).Port;
+            await server.AskItself();
+            return server;
         }
-        catch (OperationCanceledException)
+        catch (Exception e) when (PortException.Of(e) is { } taken)
         {
-            // This is how it ends.
-        }
-    }
-
-    // Null where the system has no handle left for one more: others will be given back soon.
-    private async Task<TcpClient?> Accept(CancellationToken cancellation)
-    {
-        try
-        {
-            return await listener.AcceptTcpClientAsync(cancellation);
-        }
-        catch (SocketException)
-        {
-            await Task.Delay(AfterRefusal, cancellation);
-            return null;
+            await server.DisposeAsync();
+            throw taken;
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => listener.Dispose();
-
-    private async Task Answer(TcpClient client, CancellationToken cancellation)
+    public async ValueTask DisposeAsync()
     {
-        using (client)
+        await ending.CancelAsync();
+        using (var soon = new CancellationTokenSource(ForOpenRequests))
         {
-            try
+            await app.StopAsync(soon.Token);
+        }
+
+        await app.DisposeAsync();
+        ending.Dispose();
+    }
+
+    // All that an answer needs is loaded now: what could not be loaded for want of a handle would never be loaded again.
+    private async Task AskItself()
+    {
+        using var client = new TcpClient();
+        await client.ConnectAsync(IPAddress.Loopback, Port);
+        await using var stream = client.GetStream();
+        await stream.WriteAsync(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"GET / HTTP/1.1\r\nHost: 127.0.0.1:{Port}\r\nConnection: close\r\n\r\n")));
+        await stream.CopyToAsync(Stream.Null);
+    }
+
+    private static void Configure(KestrelServerOptions kestrel, int port)
+    {
+        kestrel.AddServerHeader = false;
+        kestrel.Limits.MaxRequestBodySize = 0;
+        kestrel.Limits.MaxConcurrentConnections = MostConnections;
+        kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
+        kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(30);
+        kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
+    }
+
+    private async Task Answer(HttpContext context)
+    {
+        try
+        {
+            var reply = await Reply(context);
+            var (response, headers) = (context.Response, context.Response.Headers);
+            response.StatusCode = reply.Status;
+            headers.ContentType = reply.Type;
+            headers.ContentLength = reply.Body.Length;
+            headers.ContentSecurityPolicy = Policy;
+            headers.XContentTypeOptions = "nosniff";
+            headers["Cross-Origin-Resource-Policy"] = "same-origin";
+            headers["Referrer-Policy"] = "no-referrer";
+            headers.CacheControl = "no-store";
+            if (!HttpMethods.IsHead(context.Request.Method))
             {
-                using var patience = CancellationTokenSource.CreateLinkedTokenSource(cancellation);
-                patience.CancelAfter(Patience);
-                await using var stream = client.GetStream();
-                if (await Head(stream, patience.Token) is { } head)
-                {
-                    await Send(stream, await Reply(head, cancellation), cancellation);
-                }
+                await response.Body.WriteAsync(reply.Body, context.RequestAborted);
             }
-            catch (Exception e) when (e is IOException or SocketException or OperationCanceledException or ObjectDisposedException or UriFormatException)
-            {
-                // The page went away, or the preview ends: nobody is left to be told.
-            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The page went away, or the preview ends: nobody is left to be told.
         }
     }
 
-    private static async Task<string?> Head(NetworkStream stream, CancellationToken cancellation)
+    private async Task<Response> Reply(HttpContext context)
     {
-        var (buffer, length) = (new byte[LargestHead], 0);
-        while (length < buffer.Length && await stream.ReadAsync(buffer.AsMemory(length), cancellation) is > 0 and var read)
-        {
-            length += read;
-            if (buffer.AsSpan(0, length).IndexOf("\r\n\r\n"u8) is >= 0 and var end)
-            {
-                return Encoding.Latin1.GetString(buffer, 0, end);
-            }
-        }
-
-        return null;
-    }
-
-    private async Task<Response> Reply(string head, CancellationToken cancellation)
-    {
-        var lines = head.Split("\r\n");
-        var words = lines[0].Split(' ');
-        if (words is not [var method, var target, _] || method is not ("GET" or "HEAD"))
+        var (request, target) = (context.Request, context.Features.GetRequiredFeature<IHttpRequestFeature>().RawTarget);
+        if (!HttpMethods.IsGet(request.Method) && !HttpMethods.IsHead(request.Method))
         {
             return Response.Of(405, "text/plain", "Only GET.");
         }
 
-        var hosts = Header(lines, "Host");
-        if (hosts.Count != 1 || !PreviewGuard.Lets(hosts[0], Header(lines, "Origin") is [var origin, ..] ? origin : null, Port))
+        var origin = request.Headers.Origin;
+        if (!PreviewGuard.Lets(request.Headers.Host, origin.Count == 0 ? null : origin.ToString(), Port))
         {
-            return Response.Of(403, "text/plain", "This preview answers this machine alone.");
+            return Response.Of(403, "text/plain", "This preview answers only this machine.");
         }
 
-        var reply = target.StartsWith(Own, StringComparison.Ordinal) ? await OwnReply(target[Own.Length..], cancellation) : FileReply(target);
-        return method == "HEAD" ? reply with { Body = [] } : reply;
+        return target.StartsWith(Own, StringComparison.Ordinal) ? await OwnReply(target[Own.Length..], context.RequestAborted) : FileReply(target);
     }
 
-    private async Task<Response> OwnReply(string target, CancellationToken cancellation)
+    private async Task<Response> OwnReply(string target, CancellationToken gone)
     {
         switch (target.Split('?'))
         {
@@ -141,7 +158,11 @@ internal sealed class PreviewServer : IDisposable
             case ["preview.css"]:
                 return Response.Of(200, "text/css; charset=utf-8", PreviewScript.Style);
             case ["news", var seen] when int.TryParse(seen, NumberStyles.None, CultureInfo.InvariantCulture, out var version):
-                await board.WaitBeyond(version, LongestWait, cancellation);
+                using (var either = CancellationTokenSource.CreateLinkedTokenSource(gone, ending.Token))
+                {
+                    await board.WaitBeyond(version, LongestWait, either.Token);
+                }
+
                 return Response.Of(200, "application/json", JsonSerializer.Serialize(new PreviewNews(board.Version, board.Problems), PreviewJson.Default.PreviewNews));
             default:
                 return Response.Of(404, "text/plain", "There is nothing here.");
@@ -150,33 +171,34 @@ internal sealed class PreviewServer : IDisposable
 
     private Response FileReply(string target)
     {
-        if (PreviewGuard.FileFor(site, target) is not { } file)
-        {
-            var missing = Path.Combine(site, "404.html");
-            return File.Exists(missing) ? Page(404, missing) : Response.Of(404, "text/html; charset=utf-8", PreviewScript.OnPage("<!DOCTYPE html><html lang=\"en-GB\"><body><p>There is no page yet.</p></body></html>", board.Version));
-        }
-
-        return file.EndsWith(".html", StringComparison.Ordinal) ? Page(200, file) : new Response(200, TypeOf(file), File.ReadAllBytes(file));
-    }
-
-    private Response Page(int status, string file)
-    {
         // The version is taken first: a rebuild in between then renews the page once more, rather than not at all.
         var version = board.Version;
-        return Response.Of(status, "text/html; charset=utf-8", PreviewScript.OnPage(File.ReadAllText(file), version));
+        try
+        {
+            if (PreviewGuard.AddressOf(target) is not { } address || Find(address) is not var (found, bytes))
+            {
+                return Page(404, bytesOf("404.html") is { } missing ? Encoding.UTF8.GetString(missing) : Bare("There is no page yet."), version);
+            }
+
+            return found.EndsWith(".html", StringComparison.Ordinal) ? Page(200, Encoding.UTF8.GetString(bytes), version) : new Response(200, TypeOf(found), bytes);
+        }
+#pragma warning disable CA1031 // Whatever keeps a page from being made: the next save may mend it, and the preview goes on.
+        catch (Exception e)
+#pragma warning restore CA1031
+        {
+            return Page(500, Bare(e.Message), version);
+        }
     }
 
-    private static async Task Send(NetworkStream stream, Response response, CancellationToken cancellation)
-    {
-        var head = string.Create(
-            CultureInfo.InvariantCulture,
-            $"HTTP/1.1 {response.Status} {(HttpStatusCode)response.Status}\r\nContent-Type: {response.Type}\r\nContent-Length: {response.Body.Length}\r\nContent-Security-Policy: {Policy}\r\nX-Content-Type-Options: nosniff\r\nCross-Origin-Resource-Policy: same-origin\r\nReferrer-Policy: no-referrer\r\nCache-Control: no-store\r\nConnection: close\r\n\r\n");
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(head), cancellation);
-        await stream.WriteAsync(response.Body, cancellation);
-    }
+    // A folder is as good as its page.
+    private (string Address, byte[] Bytes)? Find(string address) =>
+        bytesOf(address) is { } file ? (address, file)
+        : bytesOf($"{address}/index.html") is { } page ? ($"{address}/index.html", page)
+        : null;
 
-    private static List<string> Header(string[] lines, string name) =>
-        [.. lines.Skip(1).Where(line => line.StartsWith(name + ":", StringComparison.OrdinalIgnoreCase)).Select(line => line[(name.Length + 1)..].Trim())];
+    private static Response Page(int status, string html, int version) => Response.Of(status, Html, PreviewScript.OnPage(html, version));
+
+    private static string Bare(string words) => $"<!DOCTYPE html><html lang=\"en-GB\"><body><p>{WebUtility.HtmlEncode(words)}</p></body></html>";
 
     private static string TypeOf(string file) => Path.GetExtension(file) switch
     {
@@ -195,5 +217,13 @@ internal sealed class PreviewServer : IDisposable
     private sealed record Response(int Status, string Type, byte[] Body)
     {
         public static Response Of(int status, string type, string text) => new(status, type, Encoding.UTF8.GetBytes(text));
+    }
+
+    // The program itself hears signals and says when to end.
+    private sealed class NoLifetime : IHostLifetime
+    {
+        public Task WaitForStartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+        public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text;
 using System.Text.Json;
 
@@ -15,35 +16,28 @@ internal sealed class FindIndex
     private const int EnoughToTell = 40;
 
     private readonly IReadOnlyList<Findable> things;
-    private readonly IReadOnlyList<FindPiece> pieces;
+    private readonly ConcurrentDictionary<FindPiece, string> stamps = new();
 
-    private FindIndex(IReadOnlyList<Findable> things, IReadOnlyList<FindPiece> pieces) => (this.things, this.pieces) = (things, pieces);
+    private FindIndex(IReadOnlyList<Findable> things) => (this.things, Pieces) = (things, [.. FindPiece.Cut(things)]);
 
-    /// <summary>The index of some things.</summary>
-    /// <param name="things">What a search can find.</param>
-    /// <param name="write">Is given the script of each piece that their texts lie in.</param>
-    public static FindIndex Of(IReadOnlyList<Findable> things, TakeScript write)
+    /// <summary>The pieces that the texts lie in.</summary>
+    public IReadOnlyList<FindPiece> Pieces { get; }
+
+    /// <summary>The index of what a search can find.</summary>
+    public static FindIndex Of(IReadOnlyList<Findable> things) => new(things);
+
+    /// <summary>The script of the texts of a piece.</summary>
+    public ReadOnlySpan<byte> TextsOf(FindPiece piece) => FindScript.Write("journalFind.texts", json =>
     {
-        var script = new FindScript();
-        return new FindIndex(things, [.. FindPiece.Cut(things).Select(piece => WriteTexts(piece, [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)], script, write))]);
-    }
-
-    private static FindPiece WriteTexts(FindPiece cut, IReadOnlyList<string> texts, FindScript script, TakeScript write)
-    {
-        var piece = cut with { Stamp = FindPiece.StampOf(texts) };
-        write(piece.Address, script.Write("journalFind.texts", json =>
-        {
-            json.WriteStartObject();
-            json.WriteString("piece", piece.Name);
-            json.WriteString("stamp", piece.Stamp);
-            WriteStrings(json, "texts", texts);
-            json.WriteEndObject();
-        }));
-        return piece;
-    }
+        json.WriteStartObject();
+        json.WriteString("piece", piece.Name);
+        json.WriteString("stamp", StampOf(piece));
+        WriteStrings(json, "texts", In(piece));
+        json.WriteEndObject();
+    });
 
     /// <summary>The script of the index.</summary>
-    public byte[] Script()
+    public ReadOnlySpan<byte> Script()
     {
         // Titles and what stands beside them are in the index as they are, so their words need no postings.
         var words = HeldWords.Of(things.Select(thing => thing.Text));
@@ -51,22 +45,22 @@ internal sealed class FindIndex
         var telling = words.Where(word => !IsCommon(word.Holders)).ToList();
         var postings = new Postings(things.Count);
         telling.ForEach(word => postings.Add(word.Holders));
-        return new FindScript().Write("journalFind.open", json =>
+        return FindScript.Write("journalFind.open", json =>
         {
             json.WriteStartObject();
-            json.WriteString("accented", FoldedWords.Accented);
-            json.WriteString("plain", FoldedWords.Plain);
+            json.WriteString("accented", SearchTokens.Accented);
+            json.WriteString("plain", SearchTokens.Plain);
             json.WriteString("kinds", string.Concat(things.Select(thing => (int)thing.Kind)));
             WriteStrings(json, "titles", things.Select(thing => thing.Title));
             WriteStrings(json, "addresses", things.Select(thing => thing.Address));
             WriteStrings(json, "abouts", things.Select(thing => thing.About));
             json.WriteStartArray("pieces");
-            foreach (var piece in pieces)
+            foreach (var piece in Pieces)
             {
                 json.WriteStartArray();
                 json.WriteStringValue(piece.Name);
                 json.WriteNumberValue(piece.Count);
-                json.WriteStringValue(piece.Stamp);
+                json.WriteStringValue(StampOf(piece));
                 json.WriteEndArray();
             }
 
@@ -75,8 +69,12 @@ internal sealed class FindIndex
             json.WriteString("words", FrontCoded(telling.Select(word => word.Word)));
             json.WriteString("postings", postings.ToString());
             json.WriteEndObject();
-        }).ToArray();
+        });
     }
+
+    private IReadOnlyList<string> In(FindPiece piece) => [.. Enumerable.Range(piece.First, piece.Count).Select(at => things[at].Text)];
+
+    private string StampOf(FindPiece piece) => stamps.GetOrAdd(piece, one => FindPiece.StampOf(In(one)));
 
     // Sorted words share their beginnings with the word before: its length as one digit, then the rest.
     private static string FrontCoded(IEnumerable<string> sorted)

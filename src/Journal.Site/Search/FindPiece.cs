@@ -11,18 +11,21 @@ namespace Journal.Site.Search;
 /// <param name="Name">Its name, which stays when what it holds changes.</param>
 /// <param name="First">The number of its first thing.</param>
 /// <param name="Count">How many things it holds.</param>
-/// <param name="Stamp">Tells its texts from those of another publish: a browser may hold an index and texts of two.</param>
-internal sealed record FindPiece(string Name, int First, int Count, string Stamp)
+internal sealed record FindPiece(string Name, int First, int Count)
 {
     // Letters: pieces of one length would be simpler, but then every piece behind a new entry would be another.
     private const int Shortest = 14_000;
     private const int Longest = 38_000;
     private const int OneInSoMany = 4;
+    private const string Beginning = "find/text-";
 
     /// <summary>Its script, from the root of the site.</summary>
-    public string Address => $"find/text-{Name}.js";
+    public string Address => $"{Beginning}{Name}.js";
 
-    /// <summary>Where things are cut into pieces: each piece with its first thing and their number, without a stamp.</summary>
+    /// <summary>Whether a piece may stand at an address.</summary>
+    public static bool IsAddress(string address) => address.StartsWith(Beginning, StringComparison.Ordinal);
+
+    /// <summary>Where things are cut into pieces: each piece with its first thing and their number.</summary>
     public static IEnumerable<FindPiece> Cut(IReadOnlyList<Findable> things)
     {
         for (var (first, at, length) = (0, 0, 0); at < things.Count; at++)
@@ -30,13 +33,13 @@ internal sealed record FindPiece(string Name, int First, int Count, string Stamp
             length += things[at].Text.Length;
             if (at == things.Count - 1 || length >= Longest || (length >= Shortest && EndsPiece(things[at].Address)))
             {
-                yield return new FindPiece(Hash(things[first].Address), first, at - first + 1, "");
+                yield return new FindPiece(Hash(things[first].Address), first, at - first + 1);
                 (first, length) = (at + 1, 0);
             }
         }
     }
 
-    /// <summary>The stamp of texts.</summary>
+    /// <summary>The stamp of texts, which tells them from those of another publish: a browser may hold an index and texts of two.</summary>
     public static string StampOf(IReadOnlyList<string> texts)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);

@@ -1,5 +1,6 @@
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Site.Pages;
 
 namespace Journal.Site.Search;
@@ -30,7 +31,7 @@ internal static class FindableThings
         plan.Title,
         Addresses.Of(plan.Id),
         "Estimate sheet",
-        Sentences([PlanPage.GistOf(figures, figures.Forecast(plan)), plan.Parts.Count == 0 ? null : $"Parts: {string.Join(", ", plan.Parts.Select(part => Show.Lower(part.Title)))}"]));
+        Sentences([PlanPage.GistOf(figures, figures.Forecast(plan)), plan.Parts.Count == 0 ? null : $"Parts: {string.Join(", ", plan.Parts.Select(part => Casing.Lower(part.Title)))}"]));
 
     private static Findable OfPart(SiteFigures figures, Build build, Part part)
     {
@@ -107,7 +108,7 @@ internal static class FindableThings
             .. entry.Jobs.Select(job => job.Held),
             .. entry.Jobs.Select(job => job.Datum),
             string.Join(", ", parts.Select(part => figures.Part(part).Title)),
-            Show.Upper(figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())),
+            Casing.Capital(figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())),
             TitlesOf(figures, "With", entry.Jobs.SelectMany(job => job.Made.Concat(job.Tools))),
         ]);
         return new Findable(FindKind.Entry, entry.Title, Addresses.Of(entry.Ref), $"{build.Title}, {Show.Date(entry.Date)}", text);
@@ -115,7 +116,7 @@ internal static class FindableThings
 
     private static string? TitlesOf(SiteFigures figures, string before, IEnumerable<Id<Tool>> tools)
     {
-        var titles = tools.Distinct().Where(figures.Visibility.Shows).Select(id => Show.Lower(figures.Tool(id).Title)).ToList();
+        var titles = tools.Distinct().Where(figures.Visibility.Shows).Select(id => Casing.Lower(figures.Tool(id).Title)).ToList();
         return titles.Count == 0 ? null : $"{before} {string.Join(", ", titles)}";
     }
 

@@ -10,7 +10,7 @@ internal static class HeldWords
         var bySpan = holders.GetAlternateLookup<ReadOnlySpan<char>>();
         foreach (var (number, text) in texts.Index())
         {
-            foreach (var word in new FoldedWords(text))
+            foreach (var word in new SearchTokens(text))
             {
                 if (!bySpan.TryGetValue(word, out var numbers))
                 {

@@ -28,28 +28,28 @@ internal sealed class FolderTransport(string destination, string site, string jo
         var (real, home) = (Destination.RealPath(site), Destination.RealPath(journal));
         if (IsWithin(real, folder) || IsWithin(folder, real))
         {
-            throw new SendingException($"{folder} and the site {site} lie in each other. Name a folder of its own as the destination.");
+            throw new SendingException($"{folder} and the site {site} are inside one another. Choose a separate folder as the destination.");
         }
 
         if (IsWithin(home, folder))
         {
-            throw new SendingException($"{folder} holds the journal itself. Name a folder of its own as the destination.");
+            throw new SendingException($"{folder} holds the journal itself. Choose a separate folder as the destination.");
         }
 
         if (IsWithin(folder, home))
         {
-            throw new SendingException($"{folder} lies in the journal, where it would be taken for a part of it. Name a folder outside as the destination.");
+            throw new SendingException($"{folder} is inside the journal, and would be read as part of it. Choose a folder outside as the destination.");
         }
 
         if (File.Exists(Path.Combine(folder, Manifest.FileName)))
         {
-            throw new SendingException($"{folder} is a site that `journal publish` writes. Name another folder as the destination.");
+            throw new SendingException($"{folder} is a site that `journal publish` writes. Choose another folder as the destination.");
         }
 
         // No more than its last name is made: where a disk is not mounted, its folder is not there either.
         if (Path.GetDirectoryName(folder) is { } parent && !Directory.Exists(parent))
         {
-            throw new SendingException($"There is no folder {parent}. Is the disk connected? If it shall be new, make it first.");
+            throw new SendingException($"There is no folder {parent}. Is the disk connected? If it is to be new, create it first.");
         }
 
         return Task.CompletedTask;
@@ -61,7 +61,7 @@ internal sealed class FolderTransport(string destination, string site, string jo
         var path = PathOf(address);
         if (Directory.Exists(path))
         {
-            throw new SendingException($"{path} is a folder, and a file of that name must stand there. Take it away, then send again.");
+            throw new SendingException($"{path} is a folder where a file of that name is needed. Remove it, then send again.");
         }
 
         // Pipes have no length; opening one could wait for ever.
@@ -116,15 +116,24 @@ internal sealed class FolderTransport(string destination, string site, string jo
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation)
     {
-        var path = PathOf(address);
-        if (Directory.Exists(Path.GetDirectoryName(path)))
+        try
         {
-            File.Delete(path);
+            File.Delete(PathOf(address));
+        }
+        catch (DirectoryNotFoundException)
+        {
+            // With its folder it is gone, which was the request.
         }
 
-        for (var parent = Path.GetDirectoryName(path)!; parent.Length > folder.Length && IsEmpty(parent); parent = Path.GetDirectoryName(parent)!)
+        return Task.CompletedTask;
+    }
+
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation)
+    {
+        foreach (var path in SiteAddress.FoldersOf(deleted).Select(PathOf).Where(IsEmpty))
         {
-            Directory.Delete(parent);
+            RemoveIfEmpty(path);
         }
 
         return Task.CompletedTask;
@@ -137,7 +146,7 @@ internal sealed class FolderTransport(string destination, string site, string jo
     public bool MayPass(Exception failure) => false;
 
     /// <inheritdoc/>
-    public string? Explain(Exception failure) => failure is UnauthorizedAccessException ? $"{failure.Message} Look at the permissions of {folder}." : null;
+    public string? Explain(Exception failure) => failure is UnauthorizedAccessException ? $"{failure.Message} Check the permissions of {folder}." : null;
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync() => ValueTask.CompletedTask;
@@ -152,7 +161,7 @@ internal sealed class FolderTransport(string destination, string site, string jo
         {
             if (new DirectoryInfo(above).LinkTarget is not null)
             {
-                throw new SendingException($"{above} is a link, so that {address} would go elsewhere. Take the link away, then send again.");
+                throw new SendingException($"{above} is a link, so {address} would end up elsewhere. Remove the link, then send again.");
             }
 
             plain.TryAdd(above, true);
@@ -161,7 +170,19 @@ internal sealed class FolderTransport(string destination, string site, string jo
         return path;
     }
 
-    private static bool IsEmpty(string path) => Directory.Exists(path) && !Directory.EnumerateFileSystemEntries(path).Any();
+    private static bool IsEmpty(string path) => new DirectoryInfo(path) is { Exists: true, LinkTarget: null } folder && !folder.EnumerateFileSystemInfos().Any();
+
+    private static void RemoveIfEmpty(string path)
+    {
+        try
+        {
+            Directory.Delete(path);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            // Somebody has put something into it since, or it is not ours to remove: it stays.
+        }
+    }
 
     private static bool IsWithin(string inner, string outer)
     {

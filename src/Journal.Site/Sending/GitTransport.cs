@@ -4,17 +4,18 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
 using Journal.Core.Model;
+using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
 
 /// <summary>
-/// Brings files to a branch as one commit, made in a repository of its own in a temporary folder: no work tree is touched,
+/// Brings files to a branch as one commit, made in a repository of its own that is gone afterwards: no work tree is touched,
 /// and readers see all of it or nothing.
 /// </summary>
 internal sealed class GitTransport(GitDestination destination, string repository, string maker, DateOnly today) : ITransport
 {
     private const string Ours = "refs/heads/sending";
-    private readonly string folder = Path.Combine(Path.GetTempPath(), $"journal-git-{Guid.NewGuid():N}");
+    private HeldFolder? workshop;
     private string? tip;
     private Process? import;
 
@@ -30,9 +31,9 @@ internal sealed class GitTransport(GitDestination destination, string repository
     /// <inheritdoc/>
     public async Task OpenAsync(CancellationToken cancellation)
     {
-        if (!Directory.Exists(folder))
+        if (workshop is null)
         {
-            Directory.CreateDirectory(folder);
+            workshop = HeldFolder.OfUser();
             await Git(["init", "--quiet", "--bare", "."], cancellation);
         }
 
@@ -87,6 +88,10 @@ internal sealed class GitTransport(GitDestination destination, string repository
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation) => Import($"D {Place(address)}\n", cancellation);
 
+    // A branch has no empty folders.
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Task.CompletedTask;
+
     /// <inheritdoc/>
     public async Task FinishAsync(CancellationToken cancellation)
     {
@@ -102,12 +107,11 @@ internal sealed class GitTransport(GitDestination destination, string repository
         await Git(["push", "--quiet", "--", repository, $"{Ours}:refs/heads/{destination.Branch}"], cancellation);
     }
 
-    // A name that did not resolve or a line that broke; git says it in words only.
     /// <inheritdoc/>
-    public bool MayPass(Exception failure) => failure is SendingException && failure.Message.Contains("onnection", StringComparison.Ordinal);
+    public bool MayPass(Exception failure) => failure is GitUnreachableException;
 
     /// <inheritdoc/>
-    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started: is it installed?" : null;
+    public string? Explain(Exception failure) => failure is Win32Exception ? "`git` could not be started. Is it installed?" : null;
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -119,15 +123,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
         }
 
         import?.Dispose();
-        if (Directory.Exists(folder))
-        {
-            foreach (var file in new DirectoryInfo(folder).EnumerateFiles("*", SearchOption.AllDirectories).Where(file => file.IsReadOnly))
-            {
-                file.IsReadOnly = false;
-            }
-
-            Directory.Delete(folder, recursive: true);
-        }
+        workshop?.Dispose();
     }
 
     // Addresses hold no control characters, quotes or backslashes: quoted, they are what fast-import reads as they are.
@@ -172,7 +168,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
         if (git.ExitCode != 0)
         {
             var said = string.Join(' ', complaints.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
-            throw new SendingException($"git says: {said}");
+            throw GitUnreachableException.IsSaidBy(said) ? new GitUnreachableException($"git says: {said}") : new SendingException($"git says: {said}");
         }
     }
 
@@ -180,7 +176,7 @@ internal sealed class GitTransport(GitDestination destination, string repository
     {
         var start = new ProcessStartInfo("git", words)
         {
-            WorkingDirectory = folder,
+            WorkingDirectory = workshop!.Folder,
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
@@ -194,6 +190,9 @@ internal sealed class GitTransport(GitDestination destination, string repository
 
         // From a timer nobody can answer.
         start.Environment["GIT_TERMINAL_PROMPT"] = "0";
+
+        // What it says is then English, in whatever language the maker's system speaks.
+        start.Environment["LC_ALL"] = "C";
         return start;
     }
 

@@ -31,14 +31,14 @@ internal sealed class HostKeyCheck(SftpDestination destination)
     }
 
     private string? JudgeFingerprint(string wanted, string print) => wanted.TrimEnd('=') == print ? null
-        : $"The key of {destination.Host} is {print}, and `host-key` of `{destination.Name}` wants another. Either it was changed or something stands between: ask whoever runs the server. Nothing was sent.";
+        : $"The key of {destination.Host} is {print}, and `host-key` of `{destination.Name}` is different. Either the key was changed, or something is intercepting the connection: ask whoever runs the server. Nothing was sent.";
 
     private string? JudgeKnown(byte[] key, string print) => hosts.Judge(destination.Host, destination.Port, TypeOf(key), key) switch
     {
         HostKeyVerdict.Known => null,
-        HostKeyVerdict.Changed => $"The key of {destination.Host} has changed: it is now {print}. Either it was renewed or something stands between: ask whoever runs the server before you write the new key down. Nothing was sent.",
+        HostKeyVerdict.Changed => $"The key of {destination.Host} has changed: it is now {print}. Either it was renewed, or something is intercepting the connection: ask whoever runs the server before you accept the new key. Nothing was sent.",
         HostKeyVerdict.Revoked => $"The key of {destination.Host} is marked as revoked. Nothing was sent.",
-        _ => $"Nobody vouches for {destination.Host}: its key {print} is in no file of known hosts. Ask whoever runs the server whether that is right, then write `host-key: \"{print}\"` at `{destination.Name}` in journal.yaml, or sign in once with `ssh`. Nothing was sent.",
+        _ => $"{destination.Host} is not a known host: its key is {print}. Ask whoever runs the server whether that is right, then write `host-key: \"{print}\"` at `{destination.Name}` in journal.yaml, or sign in once with `ssh`. Nothing was sent.",
     };
 
     private static string TypeOf(byte[] key)

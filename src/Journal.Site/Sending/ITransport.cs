@@ -30,6 +30,14 @@ internal interface ITransport : IAsyncDisposable
     /// <summary>Takes a file away; one that is not there is well.</summary>
     Task DeleteAsync(string address, CancellationToken cancellation);
 
+    /// <summary>
+    /// Removes the folders that files were taken away from and that are empty now, after all else and one by one: two deletions
+    /// at once would take the folder from under each other. One that cannot be removed shows readers nothing, and stays.
+    /// </summary>
+    /// <param name="deleted">The addresses of the files that were taken away.</param>
+    /// <param name="cancellation">Ends it at once.</param>
+    Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation);
+
     /// <summary>Makes all that was put and taken away count, where the destination does that in one step.</summary>
     Task FinishAsync(CancellationToken cancellation);
 

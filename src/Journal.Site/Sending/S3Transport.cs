@@ -89,6 +89,10 @@ internal sealed class S3Transport(S3Destination destination, Func<string, string
     /// <inheritdoc/>
     public Task DeleteAsync(string address, CancellationToken cancellation) => client!.DeleteObjectAsync(destination.Bucket, Top + address, cancellation);
 
+    // A bucket has no folders.
+    /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Task.CompletedTask;
+
     /// <inheritdoc/>
     public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
 
@@ -104,9 +108,9 @@ internal sealed class S3Transport(S3Destination destination, Func<string, string
     /// <inheritdoc/>
     public string? Explain(Exception failure) => failure switch
     {
-        AmazonS3Exception { ErrorCode: "NoSuchBucket" } => $"There is no bucket `{destination.Bucket}`. Make it first.",
-        AmazonS3Exception { StatusCode: HttpStatusCode.Forbidden } => $"The store does not let these credentials into `{destination.Bucket}`. They need to list, read, write and delete there.",
-        AmazonClientException or HttpRequestException or IOException or SocketException => $"The store could not be reached or did not answer well: {failure.Message}",
+        AmazonS3Exception { ErrorCode: "NoSuchBucket" } => $"There is no bucket `{destination.Bucket}`. Create it first.",
+        AmazonS3Exception { StatusCode: HttpStatusCode.Forbidden } => $"The store refuses these credentials for `{destination.Bucket}`. They must be allowed to list, read, write and delete there.",
+        AmazonClientException or HttpRequestException or IOException or SocketException => $"The store could not be reached, or its answer was not understood: {failure.Message}",
         _ => null,
     };
 
@@ -128,7 +132,7 @@ internal sealed class S3Transport(S3Destination destination, Func<string, string
         var file = variable("AWS_SHARED_CREDENTIALS_FILE") is { Length: > 0 } named ? named : Path.Combine(HomePath.Home, ".aws", "credentials");
         var profile = destination.Profile ?? (variable("AWS_PROFILE") is { Length: > 0 } usual ? usual : "default");
         return File.Exists(file) && new CredentialProfileStoreChain(file).TryGetAWSCredentials(profile, out var found) ? found
-            : throw new SendingException($"There are no credentials for `{destination.Name}`: set AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY, or write the section `{profile}` in {file}.");
+            : throw new SendingException($"There are no credentials for `{destination.Name}`: set AWS_ACCESS_KEY_ID and AWS_SECRET_ACCESS_KEY, or add the section `{profile}` to {file}.");
     }
 
     private AmazonS3Config Settings()
@@ -151,7 +155,7 @@ internal sealed class S3Transport(S3Destination destination, Func<string, string
         else
         {
             settings.RegionEndpoint = region is { Length: > 0 } ? RegionEndpoint.GetBySystemName(region)
-                : throw new SendingException($"`{destination.Name}` names neither a `region` nor a `service`. Write one of them in journal.yaml.");
+                : throw new SendingException($"`{destination.Name}` has neither `region` nor `service`. Add one of them in journal.yaml.");
         }
 
         return settings;

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using System.Text;
 using Journal.Core.Model;
+using Journal.Core.Parsing.Files;
 using Journal.Site.Output;
 
 namespace Journal.Site.Sending;
@@ -10,21 +11,30 @@ namespace Journal.Site.Sending;
 /// goes on from there, and takes away what the broken one may have brought and the site no longer has. Gone when a send
 /// is done.
 /// </summary>
+/// <remarks>
+/// Lines are only ever added, for whoever empties a file to write it anew may be stopped between the two. A line counts
+/// with its end alone: half an address could be that of another file.
+/// </remarks>
 internal sealed class SendLog : IDisposable
 {
     private const string Begun = "begun";
     private const string Sent = "sent";
+    private const string Whole = "whole";
+    private const int LengthOfName = 32;
     private readonly string path;
     private readonly FileStream file;
+    private readonly string place;
     private readonly Dictionary<string, string> arrived = new(StringComparer.Ordinal);
     private readonly HashSet<string> doubtful = new(StringComparer.Ordinal);
     private readonly Lock turn = new();
-
-    private readonly string place;
+    private bool isBroken;
 
     private SendLog(string path, FileStream file, string place) => (this.path, this.file, this.place) = (path, file, place);
 
-    /// <summary>Files that a broken send had begun to bring, and perhaps left half of.</summary>
+    /// <summary>Whether a send before this one began something and was stopped before it had finished.</summary>
+    public bool IsOfBrokenSend => isBroken;
+
+    /// <summary>Files that a broken send had begun to bring or to take away, and perhaps left half of.</summary>
     public IReadOnlyCollection<string> HalfBrought => [.. doubtful.Where(address => !arrived.ContainsKey(address))];
 
     /// <summary>Opens the log of a destination; a second send to it at the same time is refused.</summary>
@@ -35,37 +45,47 @@ internal sealed class SendLog : IDisposable
     {
         var path = Path.Combine(Path.GetDirectoryName(site)!, $".{Path.GetFileName(site)}.sending-{destination.Name}");
         var place = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(WhereIs(destination))));
-        try
+        while (true)
         {
+            try
+            {
 #pragma warning disable CA2000 // The log owns it.
-            return new SendLog(path, new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None), place);
+                var file = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None);
 #pragma warning restore CA2000
-        }
-        catch (IOException e) when (PublishLock.IsHeld(e))
-        {
-            throw new SendingException($"Another send to `{destination.Name}` is at work. Let it finish, then try again.", e);
+                if (IsStillThere(file, path))
+                {
+                    return new SendLog(path, file, place);
+                }
+
+                file.Dispose();
+            }
+            catch (IOException e) when (PublishLock.IsHeld(e))
+            {
+                throw new SendingException($"Another send to `{destination.Name}` is running. Let it finish, then try again.", e);
+            }
         }
     }
 
     /// <summary>
     /// What lies at the destination: its manifest, corrected by what a broken send brought since. Files that it may
-    /// have brought have no hash.
+    /// have brought or taken away have no hash.
     /// </summary>
     /// <param name="manifest">The manifest there.</param>
     /// <param name="digest">The digest of that manifest: another one shows that someone else has sent since.</param>
     public IReadOnlyDictionary<string, string> Correct(IReadOnlyDictionary<string, string> manifest, string digest)
     {
-        var (place, manifestThen) = Read();
-        if (place != this.place)
+        var (placeThen, manifestThen, whole) = Read();
+        if (placeThen != place || whole == digest)
         {
             doubtful.Clear();
         }
 
-        if (place != this.place || manifestThen != digest)
+        if (placeThen != place || manifestThen != digest)
         {
             arrived.Clear();
         }
 
+        isBroken = placeThen == place;
         var there = new Dictionary<string, string>(manifest, StringComparer.Ordinal);
         foreach (var address in doubtful)
         {
@@ -76,38 +96,56 @@ internal sealed class SendLog : IDisposable
     }
 
     /// <summary>Begins to write under the digest of the manifest of today; what is doubtful stays so until the send is done.</summary>
-    public void Start(string digest)
-    {
-        file.SetLength(0);
-        Write($"{place} {digest}");
-        foreach (var address in doubtful)
-        {
-            Write(arrived.TryGetValue(address, out var hash) ? $"{Sent} {hash} {address}" : $"{Begun} - {address}");
-        }
-    }
+    public void Start(string digest) => Write($"{place} {digest}");
 
-    /// <summary>Notes that a file is about to be brought.</summary>
+    /// <summary>Notes that a file is about to be brought or taken away.</summary>
     public void Begin(string address) => Write($"{Begun} - {address}");
 
     /// <summary>Notes that a file has been brought.</summary>
     public void Finish(string address, string hash) => Write($"{Sent} {hash} {address}");
 
+    /// <summary>Notes that all is there but the manifest: where that is found next time, nothing is doubtful.</summary>
+    /// <param name="digest">The digest of the manifest that is about to be brought.</param>
+    public void FinishAll(string digest) => Write($"{Whole} {digest} -");
+
     /// <summary>Everything is there and in the manifest: the log has done its work.</summary>
-    public void Close()
-    {
-        file.Dispose();
-        File.Delete(path);
-    }
+    public void Close() => TakeAway();
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        var isEmpty = file.CanRead && file.Length == 0;
-        file.Dispose();
-        if (isEmpty)
+        if (file.CanRead && file.Length <= LengthOfName + 1)
         {
-            File.Delete(path);
+            TakeAway();
         }
+
+        file.Dispose();
+    }
+
+    // While it is held, where the system can: another send may open it as soon as it is let go.
+    private void TakeAway()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            file.Dispose();
+        }
+
+        File.Delete(path);
+        file.Dispose();
+    }
+
+    // The send before this one may have ended between our opening its log and locking it. Each log begins with a name of its own.
+    private static bool IsStillThere(FileStream file, string path)
+    {
+        if (file.Length == 0)
+        {
+            file.Write(Encoding.ASCII.GetBytes($"{Guid.NewGuid():N}\n"));
+            file.Flush();
+        }
+
+        var mine = new byte[LengthOfName];
+        var length = RandomAccess.Read(file.SafeFileHandle, mine, fileOffset: 0);
+        return OperatingSystem.IsWindows() || UnixFile.ReadPastLock(path, LengthOfName) == Encoding.ASCII.GetString(mine, 0, length);
     }
 
     // How one gets there may change; where it is may not.
@@ -119,28 +157,62 @@ internal sealed class SendLog : IDisposable
         _ => destination.Folder,
     };
 
-    private (string Place, string Manifest) Read()
+    // Where the last send went, what manifest it found there, and which one it was about to bring when all else was there.
+    private (string Place, string Manifest, string Whole) Read()
     {
-        using var reader = new StreamReader(file, Encoding.UTF8, leaveOpen: true);
-        var first = (reader.ReadLine() ?? "").Split(' ');
-        while (reader.ReadLine() is { } line)
+        var told = (Place: "", Manifest: "", Whole: "");
+        foreach (var line in WholeLines())
         {
-            // A line cut short by the end of a program says less than it could, and nothing that is not so.
-            if (line.Split(' ', 3) is [var what, var hash, var address] && SiteAddress.IsSafe(address))
+            switch (line.Split(' ', 3))
             {
-                doubtful.Add(address);
-                if (what == Sent && hash.Length == 64)
-                {
+                case [var where, var digest]:
+                    told = Read(told.Place, told.Manifest, where, digest);
+                    break;
+                case [Whole, var digest, _]:
+                    told.Whole = digest;
+                    break;
+                case [Sent, { Length: 64 } hash, var address] when SiteAddress.IsSafe(address):
+                    doubtful.Add(address);
                     arrived[address] = hash;
-                }
-                else
-                {
+                    break;
+                case [Begun, _, var address] when SiteAddress.IsSafe(address):
+                    doubtful.Add(address);
                     arrived.Remove(address);
-                }
+                    break;
+                default:
+                    break;
             }
         }
 
-        return first is [var where, var digest] ? (where, digest) : ("", "");
+        return told;
+    }
+
+    // A later send to the same place goes on; one that found another manifest there cannot trust what had arrived before.
+    private (string Place, string Manifest, string Whole) Read(string placeBefore, string manifestBefore, string where, string digest)
+    {
+        if (where != placeBefore)
+        {
+            doubtful.Clear();
+        }
+
+        if (where != placeBefore || digest != manifestBefore)
+        {
+            arrived.Clear();
+        }
+
+        return (where, digest, "");
+    }
+
+    // What is behind the last end of a line is cut off, so that the next line begins where a line begins.
+    private string[] WholeLines()
+    {
+        var bytes = new byte[file.Length];
+        file.Position = 0;
+        file.ReadExactly(bytes);
+        var end = bytes.AsSpan().LastIndexOf((byte)'\n') + 1;
+        file.SetLength(end);
+        file.Position = end;
+        return Encoding.UTF8.GetString(bytes, 0, end).Split('\n', StringSplitOptions.RemoveEmptyEntries);
     }
 
     private void Write(string line)

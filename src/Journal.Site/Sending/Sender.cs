@@ -41,7 +41,7 @@ public sealed class Sender
         }
         catch (Exception e) when (e is not (SendingException or OperationCanceledException))
         {
-            throw new SendingException($"{(transport.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to go on from here.", e);
+            throw new SendingException($"{(transport.Explain(e) ?? e.Message).TrimEnd('.')}. Send again to continue from here.", e);
         }
     }
 
@@ -52,7 +52,7 @@ public sealed class Sender
         var bytesThere = await retries.Try(stop => transport.ReadAsync(SentManifest.Address, stop), transport.MayPass, cancellation);
         var manifest = bytesThere is null ? Own(new Dictionary<string, string>()) : SentManifest.Read(bytesThere);
         RefuseAnother(manifest);
-        var digest = bytesThere is null ? NoManifest : Convert.ToHexStringLower(SHA256.HashData(bytesThere));
+        var digest = bytesThere is null ? NoManifest : DigestOf(bytesThere);
         var there = log.Correct(manifest.Files, digest);
         if (bytesThere is null || order.Verify || site.Keys.Any(address => !there.ContainsKey(address)))
         {
@@ -68,12 +68,13 @@ public sealed class Sender
             return report;
         }
 
+        await ClearHalves(log, cancellation);
         var next = Own(site).ToBytes();
         if (bytesThere is null || !next.AsSpan().SequenceEqual(bytesThere) || plan.ToSend.Count + plan.ToDelete.Count > 0)
         {
             log.Start(digest);
-            await ClearHalves(log, cancellation);
             await Carry(plan, report, log, cancellation);
+            log.FinishAll(DigestOf(next));
             await Try(stop => transport.PutAsync(new OutgoingFile(SentManifest.Address, next), stop), cancellation);
             await transport.FinishAsync(cancellation);
         }
@@ -81,6 +82,8 @@ public sealed class Sender
         log.Close();
         return report;
     }
+
+    private static string DigestOf(byte[] manifest) => Convert.ToHexStringLower(SHA256.HashData(manifest));
 
     private async Task Carry(SendPlan plan, SendReport report, SendLog log, CancellationToken cancellation)
     {
@@ -91,8 +94,24 @@ public sealed class Sender
 
         foreach (var phase in plan.ToDelete.GroupBy(UploadPhases.Of))
         {
-            await AtOnce(phase, (address, stop) => Try(inner => transport.DeleteAsync(address, inner), stop), cancellation);
+            await AtOnce(phase, (address, stop) => TakeAway(address, log, stop), cancellation);
         }
+
+        if (plan.ToDelete.Count > 0)
+        {
+            await Try(stop => transport.RemoveEmptyFoldersAsync(plan.ToDelete, stop), cancellation);
+        }
+    }
+
+    // Noted before, for the site may have it again before the next send.
+    private async Task TakeAway(string address, SendLog log, CancellationToken cancellation)
+    {
+        if (!transport.ArrivesAtOnce)
+        {
+            log.Begin(address);
+        }
+
+        await Try(stop => transport.DeleteAsync(address, stop), cancellation);
     }
 
     private async Task Carry(string address, SendReport report, SendLog log, CancellationToken cancellation)
@@ -115,9 +134,9 @@ public sealed class Sender
     // What a broken send left half of may hold words that are not to be published any more.
     private async Task ClearHalves(SendLog log, CancellationToken cancellation)
     {
-        if (transport.Draft is { } draft)
+        if (transport.Draft is { } draft && log.IsOfBrokenSend)
         {
-            await AtOnce(log.HalfBrought, (address, stop) => Try(inner => transport.DeleteAsync(address + draft, inner), stop), cancellation);
+            await AtOnce(log.HalfBrought.Append(SentManifest.Address), (address, stop) => Try(inner => transport.DeleteAsync(address + draft, inner), stop), cancellation);
         }
     }
 
@@ -128,7 +147,7 @@ public sealed class Sender
         if (foreign.Count > 0 && !order.TakeOver)
         {
             var names = string.Join(", ", foreign.Take(3)) + (foreign.Count > 3 ? ", …" : "");
-            throw new SendingException($"At the destination stand files that no send brought: {names}. Send to an empty place, or write over them with `--take-over`. Nothing was sent.");
+            throw new SendingException($"The destination has files that no send put there: {names}. Send to an empty place, or overwrite them with `--take-over`. Nothing was sent.");
         }
     }
 
@@ -137,7 +156,7 @@ public sealed class Sender
     {
         if (manifest.Journal != order.Id && !order.TakeOver)
         {
-            throw new SendingException($"At the destination stands the site of another journal, “{manifest.Title}”. Send to a place of its own, or put this site in the place of that one with `--take-over`. If it is this journal under an earlier title, `id: {manifest.Journal}` in journal.yaml says so. Nothing was sent.");
+            throw new SendingException($"The destination has the site of another journal, “{manifest.Title}”. Send to a separate place, or replace that site with `--take-over`. If it is this journal under an earlier title, write `id: {manifest.Journal}` in journal.yaml. Nothing was sent.");
         }
     }
 

@@ -1,7 +1,7 @@
 namespace Journal.Site.Sending;
 
 /// <summary>Sending could not be finished; readers have whole pages all the same. The message says what to do.</summary>
-public sealed class SendingException : Exception
+public class SendingException : Exception
 {
     /// <inheritdoc/>
     public SendingException(string message)

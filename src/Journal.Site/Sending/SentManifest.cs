@@ -23,11 +23,11 @@ internal sealed record SentManifest(Guid Journal, string Title, IReadOnlyDiction
         {
             var manifest = JsonSerializer.Deserialize(bytes, SentManifestJson.Default.SentManifest) ?? throw new JsonException();
             return manifest.Files.Keys.All(SiteAddress.IsSafe) ? manifest
-                : throw new SendingException($"The {Address} at the destination names files outside the site; someone has changed it. Take that file away there, then send again with `--take-over`.");
+                : throw new SendingException($"The {Address} at the destination lists files outside the site; someone has changed it. Delete that file there, then send again with `--take-over`.");
         }
         catch (JsonException e)
         {
-            throw new SendingException($"The {Address} at the destination cannot be read. Take that file away there, then send again with `--take-over`.", e);
+            throw new SendingException($"The {Address} at the destination cannot be read. Delete that file there, then send again with `--take-over`.", e);
         }
     }
 

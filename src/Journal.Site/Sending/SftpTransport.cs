@@ -99,6 +99,20 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
         cancellation);
 
     /// <inheritdoc/>
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => Use(
+        async sftp =>
+        {
+            folders.Clear();
+            foreach (var folder in SiteAddress.FoldersOf(deleted))
+            {
+                await RemoveIfEmpty(sftp, PathOf(folder), cancellation);
+            }
+
+            return true;
+        },
+        cancellation);
+
+    /// <inheritdoc/>
     public Task FinishAsync(CancellationToken cancellation) => Task.CompletedTask;
 
     /// <inheritdoc/>
@@ -126,7 +140,7 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
     /// <inheritdoc/>
     public string? Explain(Exception failure) => check.Refusal ?? failure switch
     {
-        SshAuthenticationException => $"{destination.Host} does not let `{User}` in. Look at `user` and `key` of `{destination.Name}`, and whether your key is on the server; a passphrase or a password is taken from JOURNAL_SFTP_PASSPHRASE or JOURNAL_SFTP_PASSWORD.",
+        SshAuthenticationException => $"{destination.Host} refuses `{User}`. Check `user` and `key` of `{destination.Name}`, and whether your key is on the server. A passphrase or a password can be given in JOURNAL_SFTP_PASSPHRASE or JOURNAL_SFTP_PASSWORD.",
         SftpPermissionDeniedException => $"{destination.Host} does not let `{User}` write to {Top}.",
         SocketException or SshConnectionException or SshOperationTimeoutException or IOException => $"The connection to {destination.Host} failed: {failure.Message}",
         SshException => $"{destination.Host} could not write: {failure.Message.TrimEnd('.')}. Its disk may be full.",
@@ -145,7 +159,7 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
     private string User => destination.User ?? Environment.UserName;
 
     private string PathOf(string address) => SiteAddress.IsSafe(address) ? SiteAddress.Behind(Top, address)
-        : throw new SendingException($"At {destination.Host} stands a file whose name no site has: {address}. Name a folder of its own as the destination.");
+        : throw new SendingException($"{destination.Host} has a file with a name that no site uses: {address}. Choose a separate folder as the destination.");
 
     // What the library throws when the line is cut under several at once is anything; that it was cut is what counts.
     private async Task<T> Use<T>(Func<SftpClient, Task<T>> action, CancellationToken cancellation)
@@ -157,7 +171,7 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
         }
         catch (Exception e) when (!cancellation.IsCancellationRequested && !sftp.IsConnected)
         {
-            throw new IOException("The line was cut.", e);
+            throw new IOException("The connection was cut.", e);
         }
     }
 
@@ -204,7 +218,7 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
 
         if (methods.Count == 0)
         {
-            throw new SendingException($"There is no key to sign in at {destination.Host} with. Name its file with `key` at `{destination.Name}`, add it to your SSH agent, or set JOURNAL_SFTP_PASSWORD.");
+            throw new SendingException($"There is no key to sign in to {destination.Host}. Give its file with `key` at `{destination.Name}`, add it to your SSH agent, or set JOURNAL_SFTP_PASSWORD.");
         }
 
         var connection = new ConnectionInfo(destination.Host, destination.Port, User, [.. methods]) { Timeout = TimeSpan.FromSeconds(20) };
@@ -239,7 +253,7 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
         }
         catch (SshPassPhraseNullOrEmptyException e)
         {
-            throw new SendingException($"The key {path} has a passphrase. Add the key to your SSH agent and leave `key` out, or set JOURNAL_SFTP_PASSPHRASE.", e);
+            throw new SendingException($"The key {path} has a passphrase. Add the key to your SSH agent and leave out `key`, or set JOURNAL_SFTP_PASSPHRASE.", e);
         }
         catch (Exception e) when (e is SshException or IOException or UnauthorizedAccessException or System.Security.Cryptography.CryptographicException)
         {
@@ -311,6 +325,19 @@ internal sealed class SftpTransport(SftpDestination destination, Func<string, st
             }
 
             sftp.RenameFile(path + draft, path);
+        }
+    }
+
+    // The server itself refuses where something is left in it.
+    private static async Task RemoveIfEmpty(SftpClient sftp, string path, CancellationToken cancellation)
+    {
+        try
+        {
+            await sftp.DeleteDirectoryAsync(path, cancellation);
+        }
+        catch (SshException) when (sftp.IsConnected)
+        {
+            // It is gone already, or it stays.
         }
     }
 

@@ -19,6 +19,13 @@ internal static class SiteAddress
     /// <summary>An address behind a folder with <c>/</c>; the folder may be empty.</summary>
     public static string Behind(string folder, string address) => folder.Length == 0 ? address : folder == "/" ? $"/{address}" : $"{folder}/{address}";
 
+    /// <summary>The folders that files lie in, and those above them within the site, each before the one that it lies in.</summary>
+    public static IEnumerable<string> FoldersOf(IEnumerable<string> addresses) => addresses
+        .SelectMany(address => address.Select((letter, at) => (letter, at)).Where(one => one.letter == '/').Select(one => address[..one.at]))
+        .Distinct(StringComparer.Ordinal)
+        .OrderByDescending(folder => folder.Length)
+        .ThenBy(folder => folder, StringComparer.Ordinal);
+
     // A backslash parts names on Windows, a colon begins a drive or a stream of a file there.
     private static bool IsUnfit(char letter) => char.IsControl(letter) || char.IsSurrogate(letter) || letter is '\\' or ':' or '*' or '?' or '"' or '<' or '>' or '|';
 

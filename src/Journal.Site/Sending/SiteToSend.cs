@@ -1,10 +1,10 @@
 using System.Security.Cryptography;
 using Journal.Core.Model;
-using Journal.Core.Parsing.Files;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;
 using Journal.Site.Photos;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Sending;
 
@@ -15,10 +15,8 @@ public static class SiteToSend
     public const string Mark = Manifest.FileName;
 
     /// <summary>
-    /// Why a site must be published anew before it is sent; null where it is as new as the journal. It is older where a
-    /// file of the journal, or a folder within it, was changed after the publish began, and where it shows an entry that
-    /// the journal no longer has. A copied file that brings its old time with it, over another of the same name, is the
-    /// one change that this cannot see.
+    /// Why a site must be published anew before it is sent; null where it is as new as the journal. The record of the
+    /// publish tells: it knows every file of the journal as it was then.
     /// </summary>
     /// <param name="journal">The journal's folder.</param>
     /// <param name="read">The journal as read.</param>
@@ -42,18 +40,17 @@ public static class SiteToSend
 
         if (!IsOf(read, site))
         {
-            return $"The site in {site} is another journal’s. Name this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
+            return $"The site in {site} belongs to another journal. Give this one’s with `--site`, or publish it: `journal publish --to <folder>`.";
         }
 
-        var published = PublishTimes.Of(UserCache.OfUser().Folder, Destination.RealPath(site), manifest);
-        if (JournalSources.Newest(journal) is { } newest && newest.Changed > published)
+        var record = new RecordFile(UserCache.OfUser().Folder, Destination.RealPath(site)).Read();
+        if (record is null || !record.IsOfLastPublish(site) || FileStamps.OfJournal(journal) is not { } files)
         {
-            return $"The site is older than the journal: {newest.Path} was changed since. Publish first: `journal publish --to {site}`.";
+            return $"It is not known whether the site in {site} is up to date: it was last published on another machine, or by another version. Publish first: `journal publish --to {site}`.";
         }
 
-        var entries = read.Entries.Select(entry => $"{entry.Build}/entry/{entry.Id}.html").ToHashSet(StringComparer.Ordinal);
-        return manifest.Files.Keys.FirstOrDefault(address => address.Split('/') is [_, "entry", _] && !entries.Contains(address)) is { } gone
-            ? $"The site is older than the journal: it still shows {gone}. Publish first: `journal publish --to {site}`."
+        return record.DifferencesTo(files.Stamps).Order(StringComparer.Ordinal).FirstOrDefault() is { } changed
+            ? $"The site is older than the journal: {changed} was changed since. Publish first: `journal publish --to {site}`."
             : null;
     }
 
@@ -70,7 +67,7 @@ public static class SiteToSend
         var files = (Manifest.Of(site) ?? Manifest.None).Files;
         return files.Count == 0 ? throw new SendingException($"There is no published site in {site}. Publish first: `journal publish --to {site}`.")
             : files.Keys.All(SiteAddress.IsSafe) ? files
-            : throw new SendingException($"The list of files in {site} was changed by something else than a publish. Publish again: `journal publish --to {site}`.");
+            : throw new SendingException($"The list of files in {site} was changed by something other than a publish. Publish again: `journal publish --to {site}`.");
     }
 
     /// <summary>A file's contents.</summary>
@@ -80,6 +77,6 @@ public static class SiteToSend
         var path = SiteAddress.PathIn(site, address);
         var contents = File.Exists(path) ? File.ReadAllBytes(path) : [];
         return Convert.ToHexStringLower(SHA256.HashData(contents)) == hash ? contents
-            : throw new SendingException($"{address} is not as it was published: the site was published anew while it was sent, or something else has changed it. Publish, then send again.");
+            : throw new SendingException($"{address} is not as it was published: either the site was published again during the send, or something else changed it. Publish, then send again.");
     }
 }

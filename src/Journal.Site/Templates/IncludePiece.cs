@@ -24,7 +24,7 @@ internal sealed class IncludePiece : IScriptCustomFunction
     {
         if (arguments.Count == 0 || context.ObjectToString(arguments[0]) is not { Length: > 0 } name)
         {
-            throw new ScriptRuntimeException(callerContext?.Span ?? default, "`include` wants the name of a piece: `include 'link'`.");
+            throw new ScriptRuntimeException(callerContext?.Span ?? default, "`include` needs the name of a piece, such as `include 'link'`.");
         }
 
         var caller = callerContext ?? throw new ArgumentNullException(nameof(callerContext));

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Globalization;
+using Journal.Site.Html;
 using Scriban;
 using Scriban.Parsing;
 using Scriban.Runtime;
@@ -85,7 +86,7 @@ internal sealed class SafeContext : TemplateContext
 
     protected override bool OnStepLoop(ScriptLoopStatementBase loop) =>
         GC.GetAllocatedBytesForCurrentThread() - TakenBefore > MostMemory
-            ? throw new ScriptRuntimeException(loop.Span, "This page takes too much memory to fill. Look for a loop that makes long texts or lists.")
+            ? throw new ScriptRuntimeException(loop.Span, "This page needs too much memory. Look for a loop that makes long texts or lists.")
             : base.OnStepLoop(loop);
 
     protected override IObjectAccessor? GetMemberAccessorImpl(object target) => target switch

@@ -52,7 +52,7 @@ public sealed class TemplateEngine(TemplateFiles files)
         }
         catch (ScriptAbortException e)
         {
-            throw Fault(e.Span, "This page takes too long to fill. Look for a loop that does much work at each turn.");
+            throw Fault(e.Span, "This page takes too long. Look for a loop that does a lot of work at each turn.");
         }
         catch (ScriptRuntimeException e) when (e.GetBaseException() is TemplateException fault)
         {

@@ -26,6 +26,10 @@ public sealed class TemplateFiles
     /// <summary>The files that become part of the site as they are.</summary>
     public IEnumerable<KeyValuePair<string, byte[]>> Plain => files.Where(file => !IsTemplate(file.Key));
 
+    /// <summary>The look of a maker's folder; of none, the one that the program carries.</summary>
+    /// <exception cref="TemplateException">The folder does not exist, or two names differ in case alone.</exception>
+    public static TemplateFiles Of(string? folder) => folder is null ? Own() : From(folder);
+
     /// <summary>The look that the program carries.</summary>
     public static TemplateFiles Own()
     {
@@ -48,7 +52,7 @@ public sealed class TemplateFiles
     {
         if (!Directory.Exists(folder))
         {
-            throw new TemplateException($"There is no folder {folder} with templates. Copy site-template there and try again.");
+            throw new TemplateException($"There is no template folder {folder}. Copy site-template there and try again.");
         }
 
         var files = Own().files;
@@ -63,7 +67,7 @@ public sealed class TemplateFiles
         }
 
         return AlikeIn(files.Keys) is ({ } one, { } other)
-            ? throw new TemplateException($"{one} and {other} differ in case alone, and many systems know only one file by both names. Rename the one in {folder}, or give it the name of ours that it stands for.")
+            ? throw new TemplateException($"{one} and {other} differ only in upper and lower case, which many systems cannot tell apart. Rename the one in {folder}, or use our spelling.")
             : new TemplateFiles(files);
     }
 

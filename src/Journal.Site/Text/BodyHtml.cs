@@ -1,5 +1,5 @@
 using Journal.Core.Model;
-using Journal.Site.Templates;
+using Journal.Site.Html;
 using Markdig.Syntax;
 
 namespace Journal.Site.Text;

@@ -38,7 +38,7 @@ internal sealed class LessonsBookBenchmark : Benchmark
 
     private void Publish(MakerJournal journal, int lessons)
     {
-        var book = new SiteFigures(journal, new DateOnly(2030, 1, 1), new Dictionary<string, Site.Photos.PublishedPhoto>());
+        var book = new SiteFigures(journal, new DateOnly(2030, 1, 1), _ => null);
         var pages = PageList.OfLessons(book).Count(page => engine.Fill(page.Template, page.Model()).Length > 0);
         if (pages != lessons + Enum.GetValues<LessonOrder>().Length)
         {

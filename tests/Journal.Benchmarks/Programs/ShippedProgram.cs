@@ -60,6 +60,12 @@ internal sealed class ShippedProgram
             : throw new InvalidOperationException($"{file} {string.Join(' ', words)} ended with {process.ExitCode}.");
     }
 
+    /// <summary>Starts it, with its standard output to be read.</summary>
+    /// <param name="cache">The cache folder that it may use.</param>
+    /// <param name="words">Its arguments.</param>
+    public Process Start(string cache, params string[] words) =>
+        Process.Start(new ProcessStartInfo(file, words) { RedirectStandardOutput = true, RedirectStandardError = true, Environment = { ["JOURNAL_CACHE"] = cache } })!;
+
     private static string[] OneFile => ["--self-contained", "-p:PublishSingleFile=true", "-p:PublishReadyToRun=true"];
 
     private static ShippedProgram Make(string project, string to, string name, params string[] how)

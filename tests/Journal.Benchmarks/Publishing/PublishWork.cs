@@ -1,4 +1,4 @@
-using Journal.Site;
+using Journal.Site.Publishing;
 using Markdig;
 using Scriban;
 using Scriban.Runtime;
@@ -14,7 +14,7 @@ internal static class PublishWork
     /// <summary>The program: reads a journal and publishes it.</summary>
     public static void Publish(string journal, string to)
     {
-        var outcome = SitePublisher.Publish(new SiteOrder(journal, to, Today) { Cache = to + "-cache" });
+        var outcome = SitePublisher.Publish(new PublishOrder(journal, to, Today) { Cache = to + "-cache" });
         if (outcome.Published is null)
         {
             throw new InvalidOperationException(outcome.Problems[0].Message);

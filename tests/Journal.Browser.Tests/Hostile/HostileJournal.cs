@@ -4,7 +4,7 @@ using System.Text.Json;
 using System.Text.RegularExpressions;
 using Journal.Core.Checking;
 using Journal.Core.Parsing.Problems;
-using Journal.Site;
+using Journal.Site.Publishing;
 
 namespace Journal.Browser.Tests.Hostile;
 
@@ -151,9 +151,8 @@ internal sealed partial class HostileJournal
 
     private void Publish(string cache)
     {
-        var read = JournalReader.Read(folder, Today);
-        Faults.None([.. read.Problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.ToString())]);
-        Publisher.Publish(new PublishOrder(folder, read.Journal!, Site, Today) { Cache = cache });
+        var outcome = SitePublisher.Publish(new PublishOrder(folder, Site, Today) { Cache = cache });
+        Faults.None([.. outcome.Problems.Where(problem => problem.Severity == Severity.Error).Select(problem => problem.ToString())]);
     }
 
     private void TakePolicyOut()

@@ -32,7 +32,7 @@ public sealed class InterruptedTests : IDisposable
             {
                 stopped++;
                 Assert.Equal((3, ""), (answer.Status, answer.Out));
-                Assert.Equal(isNew ? $"Stopped. The new site stands whole in {journal.Site}.\n" : "Stopped. Nothing was published; a site that stood there stands as it was.\n", answer.Error);
+                Assert.Equal(isNew ? $"Stopped. The new site is complete in {journal.Site}.\n" : "Stopped. Nothing was published; the existing site is unchanged.\n", answer.Error);
             }
         }
 
@@ -47,7 +47,7 @@ public sealed class InterruptedTests : IDisposable
     public async Task CommandsThatOnlyRead_Stopped_EndSoonAndSaySo(params string[] words)
     {
         journal.With("book/plans/shaper.yaml", Plan(3000));
-        await AssertStops(words, "Stopped. Your files are as they were.\n", status: 3);
+        await AssertStops(words, "Stopped. Your files are unchanged.\n", status: 3);
     }
 
     [Fact]
@@ -103,7 +103,7 @@ public sealed class InterruptedTests : IDisposable
 
     [Fact]
     public async Task Preview_StoppedWhileItMakesTheSite_EndsSoonAndWell() =>
-        await AssertStops(["preview"], "Stopped. Your files are as they were.\n", status: 0);
+        await AssertStops(["preview"], "Stopped. Your files are unchanged.\n", status: 0);
 
     public void Dispose() => journal.Dispose();
 
@@ -136,7 +136,7 @@ public sealed class InterruptedTests : IDisposable
                 stopped++;
                 Assert.Equal(status, answer.Status);
                 Assert.Contains(sentence, answer.Error, StringComparison.Ordinal);
-                Assert.DoesNotContain("fault is in this program", answer.Error, StringComparison.Ordinal);
+                Assert.DoesNotContain("fault in this program", answer.Error, StringComparison.Ordinal);
             }
             else
             {

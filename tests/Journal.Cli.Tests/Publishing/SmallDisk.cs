@@ -25,7 +25,7 @@ internal sealed class SmallDisk : IDisposable
     public string Folder { get; }
 
     /// <summary>How a complaint that it is full begins.</summary>
-    public string Complaint => isDisk ? "The disk is full: " : "The disk takes no file that large";
+    public string Complaint => isDisk ? "The disk is full: " : "The file is too large for this disk";
 
     /// <summary>What a program must stand behind for the disk to be full to it.</summary>
     public IReadOnlyList<string> Prefix => isDisk || !isFull ? [] : Quota;

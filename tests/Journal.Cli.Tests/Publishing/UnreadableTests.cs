@@ -35,7 +35,7 @@ public sealed class UnreadableTests : IDisposable
             var complaint = string.Join(' ', answer.Error.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
             Assert.Equal((closed, status, ""), (closed, answer.Status, answer.Out));
             Assert.Contains(told, complaint, StringComparison.Ordinal);
-            Assert.Contains("Look at its permissions", complaint, StringComparison.Ordinal);
+            Assert.Contains("Check its permissions", complaint, StringComparison.Ordinal);
             Assert.Contains("Nothing was published", complaint, StringComparison.Ordinal);
             Assert.True(journal.Stands(old), closed);
             Assert.Empty(journal.BesideTheSite());

@@ -74,23 +74,23 @@ public class AddTests
         Assert.Equal("title: Hand shaper\nstart: 2027-01-09\nparts:\n  - {id: bed}\n  - {id: ram}\n  - {id: slide, guess: 9h, like: drill/head}\n", bench.Text("plans/shaper.yaml"));
         Assert.Empty(bench.Problems());
         Assert.Equal(0, bench.Ask("begin", "shaper").Status);
-        Assert.Equal("Hand shaper is a build by now: add the part there, with `--build shaper`.\n", bench.Ask("add", "part", "lever", "--plan", "shaper").Error);
+        Assert.Equal("Hand shaper has become a build. Add the part there, with `--build shaper`.\n", bench.Ask("add", "part", "lever", "--plan", "shaper").Error);
     }
 
     [Theory]
-    [InlineData("There is a build `drill` already, and a plan becomes a build of its name.", "plan", "drill", "--part", "bed")]
+    [InlineData("There is already a build `drill`, and a plan becomes a build of the same name.", "plan", "drill", "--part", "bed")]
     [InlineData("`whole` means the build as a whole. Give the part another name.", "plan", "shaper", "--part", "whole")]
-    [InlineData("`Bed` is not an id. Write lower-case words joined by hyphens, such as gib-screw.", "plan", "shaper", "--part", "Bed")]
+    [InlineData("`Bed` is not a valid id. Use lower-case words joined by hyphens, such as gib-screw.", "plan", "shaper", "--part", "Bed")]
     [InlineData("The part `bed` is named twice.", "plan", "shaper", "--part", "bed", "--part", "bed")]
-    [InlineData("The name `lesson` is taken: the site, or Windows, uses it for something else. Choose another.", "plan", "lesson", "--part", "bed")]
+    [InlineData("The name `lesson` is reserved by the site or by Windows. Choose another.", "plan", "lesson", "--part", "bed")]
     [InlineData("There is no part `drill/haed`. Did you mean `drill/head`?", "part", "bed", "--like", "drill/haed")]
-    [InlineData("A part is added to a plan or to a build: say `--plan` or `--build`.", "part", "bed", "--plan", "shaper", "--build", "drill")]
-    [InlineData("Bench drill has a part `head` already.", "part", "head")]
+    [InlineData("Use either `--plan` or `--build`, not both.", "part", "bed", "--plan", "shaper", "--build", "drill")]
+    [InlineData("Bench drill already has a part `head`.", "part", "head")]
     [InlineData("There is no material `bras`. Did you mean `brass`?", "part", "knob", "--material", "bras")]
-    [InlineData("There is a tool `lathe` already.", "tool", "lathe")]
-    [InlineData("`--got` is one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
-    [InlineData("There is a build `drill` already.", "build", "drill")]
-    [InlineData("`Gib Screw` is not an id. Write lower-case words joined by hyphens, such as gib-screw. See `journal add part --help`.", "part", "Gib Screw")]
+    [InlineData("There is already a tool `lathe`.", "tool", "lathe")]
+    [InlineData("`--got` must be one of had, bought, made, borrowed, given, hired.", "tool", "square", "--got", "found")]
+    [InlineData("There is already a build `drill`.", "build", "drill")]
+    [InlineData("`Gib Screw` is not a valid id. Use lower-case words joined by hyphens, such as gib-screw. See `journal add part --help`.", "part", "Gib Screw")]
     public void Add_WhatCannotBe_IsRefused(string error, params string[] words)
     {
         using var bench = new AtTheBench();
@@ -114,16 +114,16 @@ public class AddTests
         var refused = bench.Ask("add", "build", name);
 
         Assert.Equal(2, refused.Status);
-        Assert.Contains($"The name `{name}` is taken", refused.Error, StringComparison.Ordinal);
+        Assert.Contains($"The name `{name}` is reserved", refused.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, name)) && File.Exists(Path.Combine(bench.Disk.Folder, name, "build.yaml")));
     }
 
     [Theory]
-    [InlineData("`--title` wants words behind it", "part", "lever", "--title", "")]
-    [InlineData("`two` is not a number of pieces from 1 to 100000. Write it in digits", "part", "lever", "--quantity", "two")]
-    [InlineData("`1000000` is not a number of pieces", "part", "lever", "--quantity", "1000000")]
+    [InlineData("`--title` needs a value", "part", "lever", "--title", "")]
+    [InlineData("`two` is not a whole number from 1 to 100000. Use digits", "part", "lever", "--quantity", "two")]
+    [InlineData("`1000000` is not a whole number", "part", "lever", "--quantity", "1000000")]
     [InlineData("`19:10-20:40` is not a time", "part", "lever", "--guess", "19:10-20:40")]
-    [InlineData("`--cost` wants the sum alone", "tool", "vice", "--cost", "99999999999999999999999")]
+    [InlineData("`--cost` needs an amount", "tool", "vice", "--cost", "99999999999999999999999")]
     public void WhatCheckWouldCallAnError_IsRefused(string why, params string[] words)
     {
         using var bench = new AtTheBench();

@@ -24,7 +24,7 @@ public class GatherTests
         Picture(phone, "other-day.jpg", 5, "2025:01:01 12:00:00");
 
         var trial = bench.Ask("gather", phone.Folder, "--dry-run");
-        Assert.Equal("4 pictures would be added; 1 the journal has already.", trial.Lines[^1]);
+        Assert.Equal("4 pictures would be added; 1 already in the journal.", trial.Lines[^1]);
         Assert.False(Directory.Exists(Path.Combine(bench.Disk.Folder, "drill", "photos")));
 
         var gathered = bench.Ask("gather", phone.Folder);
@@ -36,7 +36,7 @@ public class GatherTests
         Assert.Equal(File.ReadAllBytes(Path.Combine(phone.Folder, "late/IMG_3.jpg")), File.ReadAllBytes(Path.Combine(bench.Disk.Folder, "drill/photos/2025-10-04-0330.jpg")));
         Assert.Empty(bench.Problems());
 
-        Assert.Equal("No pictures added; 5 the journal has already.", bench.Ask("gather", phone.Folder).Lines[^1]);
+        Assert.Equal("No pictures added; 5 already in the journal.", bench.Ask("gather", phone.Folder).Lines[^1]);
     }
 
     [Fact]
@@ -79,14 +79,37 @@ public class GatherTests
         bench.Disk.With("drill/2025-10-03-head.md", Entry);
         Picture(phone, "plain.png", 1, null);
         File.SetLastWriteTimeUtc(Path.Combine(phone.Folder, "plain.png"), new DateTime(2025, 10, 3, 20, 5, 0, DateTimeKind.Utc));
-        phone.With("broken.jpg", "not a picture").With("notes.txt", "no").With("phone.heic", "x");
-        File.SetLastWriteTimeUtc(Path.Combine(phone.Folder, "broken.jpg"), new DateTime(2025, 10, 1, 20, 5, 0, DateTimeKind.Utc));
+        Picture(phone, "other.png", 2, null);
+        File.SetLastWriteTimeUtc(Path.Combine(phone.Folder, "other.png"), new DateTime(2025, 10, 1, 20, 5, 0, DateTimeKind.Utc));
+        phone.With("notes.txt", "no").With("phone.heic", "x");
 
         var gathered = bench.Ask("gather", phone.Folder);
 
-        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the time of the file\n", gathered.Out, StringComparison.Ordinal);
-        Assert.Contains("broken.jpg, 2025-10-01 by the time of the file", gathered.Out, StringComparison.Ordinal);
-        Assert.Contains("1 picture in a form that pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("  plain.png as photos/2025-10-03-2005.png, by the file's time\n", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("other.png, 2025-10-01 by the file's time", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("1 picture in a format that web pages cannot show (.heic).", gathered.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Gather_DamagedPictures_AreToldEachAndTheRestIsAdded()
+    {
+        using var bench = new AtTheBench();
+        using var phone = JournalOnDisk.Bare();
+        bench.Disk.With("drill/2025-10-03-head.md", Entry);
+        Picture(phone, "IMG_1.jpg", 1, "2025:10:03 21:14:05");
+        Picture(phone, "IMG_2.jpg", 2, "2025:10:03 21:15:05");
+        Picture(phone, "cut.png", 3, null);
+        phone.With("words.jpg", "not a picture");
+        DamageExif(Path.Combine(phone.Folder, "IMG_2.jpg"));
+        File.WriteAllBytes(Path.Combine(phone.Folder, "cut.png"), File.ReadAllBytes(Path.Combine(phone.Folder, "cut.png"))[..^20]);
+
+        var gathered = bench.Ask("gather", phone.Folder);
+
+        Assert.Equal(1, gathered.Status);
+        Assert.Contains("IMG_2.jpg: it is damaged or cut off.", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("cut.png: its end is missing: copy it again from the camera.", gathered.Out, StringComparison.Ordinal);
+        Assert.Contains("words.jpg: it is no JPEG, PNG, WebP, GIF, BMP or TIFF, whatever its name says.", gathered.Out.ReplaceLineEndings(" ").Replace("   ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Equal("1 picture added.", gathered.Lines[^1]);
     }
 
     [Fact]
@@ -188,6 +211,15 @@ public class GatherTests
             "---\ndate: 2025-10-03\npart: head\noperation: boring\nhours: 1h15\nphotos:\n  - {file: photos/2025-10-03-2000.jpg, caption: \"The bore: true at last\"}\n  - photos/2025-10-03-2115.jpg\n---\n",
             bench.Text("drill/2025-10-03-boring-head.md"));
         Assert.Empty(bench.Problems());
+    }
+
+    // The count of the first entry of the camera's table (Exif 2.31: a TIFF of its own, with 12 bytes to an entry) says more than there is.
+    private static void DamageExif(string path)
+    {
+        var jpeg = File.ReadAllBytes(path);
+        var table = jpeg.AsSpan().IndexOf("Exif\0\0"u8) + 6 + 8 + 2;
+        jpeg.AsSpan(table + 4, 4).Fill(0xFF);
+        File.WriteAllBytes(path, jpeg);
     }
 
     private static void Picture(JournalOnDisk disk, string name, byte shade, string? taken, string? offset = null)

@@ -70,8 +70,10 @@ public sealed partial class PreviewTests : IDisposable
     [InlineData("GET / HTTP/1.1\r\nHost: example.org\r\n", 403)]
     [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nOrigin: https://example.org\r\n", 403)]
     [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nOrigin: null\r\n", 403)]
-    [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nHost: PLACE\r\n", 403)]
-    [InlineData("GET / HTTP/1.1\r\n", 403)]
+    [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nOrigin: http://PLACE\r\nOrigin: https://example.org\r\n", 403)]
+    [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nHost: PLACE\r\n", 400)] // RFC 9112, 3.2: none or more than one is a bad request.
+    [InlineData("GET / HTTP/1.1\r\n", 400)]
+    [InlineData("GET http://example.org/ HTTP/1.1\r\nHost: PLACE\r\n", 400)]
     [InlineData("POST / HTTP/1.1\r\nHost: PLACE\r\n", 405)]
     [InlineData("GET / HTTP/1.1\r\nHost: PLACE\r\nOrigin: http://PLACE\r\n", 200)]
     [InlineData("GET /../../../../etc/passwd HTTP/1.1\r\nHost: PLACE\r\n", 404)]
@@ -82,6 +84,53 @@ public sealed partial class PreviewTests : IDisposable
     [InlineData("GET http://PLACE/ HTTP/1.1\r\nHost: PLACE\r\n", 404)]
     public async Task Preview_AskedFromElsewhereOrForElsewhere_Refuses(string head, int status) =>
         Assert.StartsWith($"HTTP/1.1 {status} ", await Send(head.Replace("PLACE", $"127.0.0.1:{port}", StringComparison.Ordinal)), StringComparison.Ordinal);
+
+    [Fact]
+    public async Task Preview_WhileManyAreSlowToAsk_AnswersOthers()
+    {
+        var slow = new List<TcpClient>();
+        for (var i = 0; i < 80; i++)
+        {
+            slow.Add(new TcpClient());
+            await slow[^1].ConnectAsync("127.0.0.1", port);
+            await slow[^1].GetStream().WriteAsync(Encoding.ASCII.GetBytes("GET / HTTP/1.1\r\nHost: "));
+        }
+
+        Assert.StartsWith("HTTP/1.1 200", await Get("/").WaitAsync(TimeSpan.FromSeconds(20)), StringComparison.Ordinal);
+        slow.ForEach(client => client.Dispose());
+    }
+
+    [Fact]
+    public async Task Preview_WhereOnePageCannotBeMade_SaysSoThereAndGoesOn()
+    {
+        using var look = JournalOnDisk.Bare().With("look/pages/timeline.html", "{{ page.no_such_thing }}");
+        var place = FreePort();
+        var number = place.ToString(System.Globalization.CultureInfo.InvariantCulture);
+        var start = BuiltProgram.With("preview", "--port", number, "--in", disk.Folder, "--template", Path.Combine(look.Folder, "look"));
+        (start.RedirectStandardOutput, start.RedirectStandardError) = (true, true);
+        using var faulty = Process.Start(start)!;
+        try
+        {
+            await faulty.StandardOutput.ReadLineAsync();
+            Task<string> Ask(string path) => Send($"GET {path} HTTP/1.1\r\nHost: 127.0.0.1:{number}\r\n", place);
+
+            var page = await Ask("/timeline.html");
+            Assert.StartsWith("HTTP/1.1 500", page, StringComparison.Ordinal);
+            Assert.Contains("pages/timeline.html:1:", page, StringComparison.Ordinal);
+            Assert.StartsWith("HTTP/1.1 200", await Ask("/"), StringComparison.Ordinal);
+
+            look.With("look/pages/timeline.html", "<!DOCTYPE html><html><head></head><body>Mended.</body></html>");
+            var news = Ask("/-/news?1");
+            disk.With("drill/2025-09-30-head-again.md", "---\ntitle: Once more\npart: head\nhours: 4h\n---\n");
+            await news;
+            Assert.Contains("Mended.", await Ask("/timeline.html"), StringComparison.Ordinal);
+        }
+        finally
+        {
+            faulty.Kill();
+            await faulty.WaitForExitAsync();
+        }
+    }
 
     [Fact]
     public async Task Preview_Interrupted_EndsAtOnceAndWell()
@@ -150,7 +199,7 @@ public sealed partial class PreviewTests : IDisposable
         using var client = new TcpClient();
         await client.ConnectAsync("127.0.0.1", port);
         await using var stream = client.GetStream();
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(head + "\r\n"));
+        await stream.WriteAsync(Encoding.ASCII.GetBytes(head + "Connection: close\r\n\r\n"));
         using var reader = new StreamReader(stream);
         return await reader.ReadToEndAsync();
     }

@@ -14,7 +14,7 @@ public partial class StartTests
         Assert.Equal(0, disk.Ask("start", "bench", "--title", "A shed: mine", "--today", today).Status);
 
         var check = disk.Ask("check", "--in", "bench", "--today", today);
-        Assert.Equal((0, "All well: 1 build, 2 entries, 4 tools.\n"), (check.Status, check.Out));
+        Assert.Equal((0, "No problems: 1 build, 2 entries, 4 tools.\n"), (check.Status, check.Out));
         var published = disk.Ask("publish", "--in", "bench", "--to", "site", "--today", today);
         Assert.Equal((0, ""), (published.Status, published.Error));
         Assert.Contains("A shed: mine", File.ReadAllText(Path.Combine(disk.Folder, "site", "index.html")), StringComparison.Ordinal);
@@ -40,7 +40,7 @@ public partial class StartTests
         Assert.Equal(0, disk.Ask("add", "part", "spring").Status);
         Assert.Equal(0, disk.Ask("add", "tool", "die-holder", "--kind", "tool-holding").Status);
         Assert.Equal(0, disk.Ask("write", "--part", "arm", "--operation", "turning", "--hours", "1h").Status);
-        Assert.Equal((0, "All well: 1 build, 3 entries, 5 tools.\n"), (disk.Ask("check").Status, disk.Ask("check").Out));
+        Assert.Equal((0, "No problems: 1 build, 3 entries, 5 tools.\n"), (disk.Ask("check").Status, disk.Ask("check").Out));
     }
 
     [GeneratedRegex("(?m)^id: [0-9a-f]{8}-[0-9a-f]{4}-4[0-9a-f]{3}-[89ab][0-9a-f]{3}-[0-9a-f]{12} ")]

@@ -14,7 +14,7 @@ public class StintTests
         Assert.EndsWith("drill/2025-10-03-turning-quill.md\n", ended.Out.Replace('\\', '/'), StringComparison.Ordinal);
         Assert.Equal("---\ndate: 2025-10-03\njobs:\n  - {part: quill, operation: turning, hours: 1h25}\n---\n", bench.Text("drill/2025-10-03-turning-quill.md"));
         Assert.Empty(bench.Problems());
-        Assert.Equal("No stint is running. `journal stint begin` begins one.\n", bench.Ask("stint", "show").Out);
+        Assert.Equal("No stint is running. Begin one with `journal stint begin`.\n", bench.Ask("stint", "show").Out);
     }
 
     [Fact]
@@ -82,9 +82,9 @@ public class StintTests
         using var bench = new AtTheBench();
 
         bench.At("2025-10-03 19:00").Ask("stint", "begin");
-        Assert.Equal("Paused at 19:30, 30m at the bench so far. `journal stint begin` goes on.\n", bench.At("2025-10-03 19:30").Ask("stint", "pause").Error);
+        Assert.Equal("Paused at 19:30, 30m at the bench so far. `journal stint begin` continues it.\n", bench.At("2025-10-03 19:30").Ask("stint", "pause").Error);
         Assert.Equal(2, bench.Ask("stint", "pause").Status);
-        Assert.Equal("On again at 20:00, 30m at the bench so far.\n", bench.At("2025-10-03 20:00").Ask("stint", "begin").Error);
+        Assert.Equal("Continued at 20:00, 30m at the bench so far.\n", bench.At("2025-10-03 20:00").Ask("stint", "begin").Error);
         bench.At("2025-10-03 20:15").Ask("stint", "pause");
         Assert.Equal("45m at the bench: Bench drill, Head casting, boring.\n", bench.At("2025-10-03 22:00").Ask("stint", "end").Error);
     }
@@ -123,11 +123,11 @@ public class StintTests
         var script = bench.At("2025-10-04 18:00").Ask("stint", "end");
 
         Assert.Equal(2, script.Status);
-        Assert.Equal("The stint on Bench drill, Head casting, boring began 2025-10-03 at 21:00 and was not ended. Say what was meant: `journal stint end --at 22:40` when you stopped then, `--now` when you worked through, `--drop` to forget it.\n", script.Error);
+        Assert.Equal("The stint on Bench drill, Head casting, boring began 2025-10-03 at 21:00 and was not ended. Use `journal stint end --at 22:40` if you stopped at that time, `--now` if you worked through, or `--drop` to discard it.\n", script.Error);
         Assert.DoesNotContain(bench.Entries(), name => name.StartsWith("2025-10", StringComparison.Ordinal));
 
         var asked = bench.AskAndAnswer(["soon", "22:40"], "stint", "end");
-        Assert.Contains("Write a time such as 22:40, `now` or `drop`.", asked.Error, StringComparison.Ordinal);
+        Assert.Contains("Give a time such as 22:40, `now` or `drop`.", asked.Error, StringComparison.Ordinal);
         Assert.Contains("hours: 1h40}", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 
@@ -158,10 +158,10 @@ public class StintTests
     }
 
     [Theory]
-    [InlineData("2025-10-03 23:00", "--drop", "The stint is forgotten; nothing was written.\n", 0)]
+    [InlineData("2025-10-03 23:00", "--drop", "The stint was discarded; nothing was written.\n", 0)]
     [InlineData("2025-10-03 21:00", null, "Less than a minute at the bench: nothing was written.\n", 0)]
-    [InlineData("2025-10-03 20:00", null, "By the clock the stint has not begun yet: it began 2025-10-03 at 21:00. Set the clock right, or say `--drop`.\n", 2)]
-    [InlineData("2025-10-05 23:00", "--now", "That would be 50h, more than a day. Say when you stopped with `--at 22:40`, or `--drop` the stint.\n", 2)]
+    [InlineData("2025-10-03 20:00", null, "By the clock the stint has not begun yet: it began 2025-10-03 at 21:00. Set the clock right, or use `--drop`.\n", 2)]
+    [InlineData("2025-10-05 23:00", "--now", "That would be 50h, more than a day. Give the time you stopped with `--at 22:40`, or discard the stint with `--drop`.\n", 2)]
     public void End_NothingToCount_WritesNothing(string end, string? option, string error, int status)
     {
         using var bench = new AtTheBench();
@@ -180,8 +180,8 @@ public class StintTests
         using var bench = new AtTheBench();
 
         Assert.Equal((2, "Bench drill has no part `quil`. Did you mean `quill`?\n"), (bench.Ask("stint", "begin", "--part", "quil").Status, bench.Ask("stint", "begin", "--part", "quil").Error));
-        Assert.Equal("`journal stint` knows no `beginn`. Did you mean `begin`? See `journal stint --help`.\n", bench.Ask("stint", "beginn").Error);
-        Assert.Equal("`journal stint` wants one of begin, pause, end, show behind it. See `journal stint --help`.\n", bench.Ask("stint").Error);
+        Assert.Equal("`journal stint` has no command `beginn`. Did you mean `begin`? See `journal stint --help`.\n", bench.Ask("stint", "beginn").Error);
+        Assert.Equal("`journal stint` needs one of begin, pause, end, show. See `journal stint --help`.\n", bench.Ask("stint").Error);
     }
 
     // What a crash between the entry and the slate leaves: the entry holds the job, the slate still has the stint.
@@ -201,7 +201,7 @@ public class StintTests
 
         var again = bench.Ask("stint", "end");
 
-        Assert.Equal((2, "No stint is running. `journal stint begin` begins one.\n"), (again.Status, again.Error));
+        Assert.Equal((2, "No stint is running. Begin one with `journal stint begin`.\n"), (again.Status, again.Error));
         Assert.Equal(entry, bench.Text("drill/2025-10-03-boring-head.md"));
     }
 
@@ -218,8 +218,8 @@ public class StintTests
         var refused = bench.Ask("stint", "begin", option, word);
 
         Assert.Equal(2, refused.Status);
-        Assert.Contains("End that one first: `journal stint end`. To go on with it: `journal stint begin` and no more.", refused.Error, StringComparison.Ordinal);
-        Assert.Contains("On again", bench.Ask("stint", "begin").Error, StringComparison.Ordinal);
+        Assert.Contains("End that one first: `journal stint end`. To continue it: `journal stint begin` without options.", refused.Error, StringComparison.Ordinal);
+        Assert.Contains("Continued", bench.Ask("stint", "begin").Error, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -229,8 +229,8 @@ public class StintTests
         bench.Ask("stint", "begin");
         Directory.Move(Path.Combine(bench.Disk.Folder, "drill"), Path.Combine(bench.Disk.Folder, "boring-machine"));
 
-        Assert.Contains("begun on the build `drill`, which is not there any more", bench.Ask("stint", "end").Error, StringComparison.Ordinal);
-        Assert.Equal((0, "The stint is forgotten; nothing was written.\n"), (bench.Ask("stint", "end", "--drop") is var end ? end.Status : 0, end.Error));
+        Assert.Contains("began on the build `drill`, which is gone", bench.Ask("stint", "end").Error, StringComparison.Ordinal);
+        Assert.Equal((0, "The stint was discarded; nothing was written.\n"), (bench.Ask("stint", "end", "--drop") is var end ? end.Status : 0, end.Error));
         Assert.Contains("No stint is running.", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
     }
 
@@ -242,7 +242,7 @@ public class StintTests
         using var bench = new AtTheBench();
         bench.Ask("stint", "begin");
 
-        Assert.Equal((2, "Say one of `--at`, `--now` and `--drop`.\n"), (bench.Ask(["stint", "end", .. options]) is var end ? end.Status : 0, end.Error));
+        Assert.Equal((2, "Use only one of `--at`, `--now` and `--drop`.\n"), (bench.Ask(["stint", "end", .. options]) is var end ? end.Status : 0, end.Error));
         Assert.Contains("has been running", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
     }
 
@@ -264,7 +264,7 @@ public class StintTests
 
         var refused = bench.Ask("stint", "begin");
 
-        Assert.Equal((2, "drill/build.yaml cannot be read, so it cannot be told which build is under way. `journal check` says what is wrong there; or name another build with `--build`.\n"), (refused.Status, refused.Error));
+        Assert.Equal((2, "drill/build.yaml cannot be read, so it is unclear which build is under way. See `journal check`, or choose a build with `--build`.\n"), (refused.Status, refused.Error));
         Assert.Equal(0, bench.Ask("stint", "begin", "--build", "vice").Status);
     }
 
@@ -274,6 +274,6 @@ public class StintTests
         using var bench = new AtTheBench();
         bench.Disk.With("drill/build.yaml", "title: Drill\nstatus: finished\nparts: [head, quill, gib-screw]\n").With("vice/build.yaml", "title: Vice\nstatus: laid-aside\nparts: [jaw]\n");
 
-        Assert.Equal("No build is under way. Name one with `--build`: drill, vice; or begin one with `journal add build <id>`.\n", bench.Ask("stint", "begin").Error);
+        Assert.Equal("No build is under way. Choose one with `--build`: drill, vice; or add one with `journal add build <id>`.\n", bench.Ask("stint", "begin").Error);
     }
 }

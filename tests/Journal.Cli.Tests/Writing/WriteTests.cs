@@ -72,7 +72,7 @@ public class WriteTests
 
         var written = bench.AskAndAnswer(["", "Schr\uFFFDg", "Schräg", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
-        Assert.Contains("“Schr\uFFFDg” holds bytes that are not UTF-8", written.Error, StringComparison.Ordinal);
+        Assert.Contains("“Schr\uFFFDg” contains bytes that are not UTF-8", written.Error, StringComparison.Ordinal);
         Assert.Contains("title: Schräg\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 
@@ -131,7 +131,7 @@ public class WriteTests
         bench.At("2025-10-03 21:50").Ask("write", "--title", "Boring on");
 
         Assert.Equal("---\ndate: 2025-10-03\njobs:\n  - {part: head, operation: boring, hours: 50m}\ntitle: Boring on\n---\n", bench.Text("drill/2025-10-03-boring-head.md"));
-        Assert.Equal("No stint is running. `journal stint begin` begins one.\n", bench.Ask("stint", "show").Out);
+        Assert.Equal("No stint is running. Begin one with `journal stint begin`.\n", bench.Ask("stint", "show").Out);
     }
 
     [Fact]
@@ -169,11 +169,11 @@ public class WriteTests
     }
 
     [Theory]
-    [InlineData("How long was it? Say `--hours 1h30`, or measure with `journal stint begin` and `journal stint end`.")]
+    [InlineData("How long did it take? Use `--hours 1h30`, or time it with `journal stint begin` and `journal stint end`.")]
     [InlineData("`2:75` is not a time. Write `1h30`, `45m`, `1.5`, `1:30` or `19:10-20:40`.", "--hours", "2:75")]
     [InlineData("There is no operation `borng`. Did you mean `boring`?", "--hours", "1h", "--operation", "borng")]
     [InlineData("There is no build `dril`. Did you mean `drill`?", "--hours", "1h", "--build", "dril")]
-    [InlineData("`Boring Head` is not the id of a tool. Write lower-case words joined by hyphens, such as boring-head.", "--hours", "1h", "--tool", "Boring Head")]
+    [InlineData("`Boring Head` is not a valid tool id. Use lower-case words joined by hyphens, such as boring-head.", "--hours", "1h", "--tool", "Boring Head")]
     public void Write_WrongWords_WritesNothingAndSaysWhatWouldDo(string error, params string[] options)
     {
         using var bench = new AtTheBench();
@@ -226,8 +226,8 @@ public class WriteTests
         var written = bench.At("2025-10-03 20:40").Ask("write", "--title", "Second", "--mistake", "Too deep.", "--next", "Ream it");
 
         Assert.Equal(0, written.Status);
-        Assert.Contains("has `title` already, and keeps it. Not written: Second", written.Error, StringComparison.Ordinal);
-        Assert.Contains("has `next` already, and keeps it. Not written: Ream it", written.Error, StringComparison.Ordinal);
+        Assert.Contains("already has `title`, which is kept. Not written: Second", written.Error, StringComparison.Ordinal);
+        Assert.Contains("already has `next`, which is kept. Not written: Ream it", written.Error, StringComparison.Ordinal);
         var text = File.ReadAllText(file);
         Assert.Contains("title: First\n", text, StringComparison.Ordinal);
         Assert.Contains("  - Too deep.\n", text, StringComparison.Ordinal);
@@ -242,7 +242,7 @@ public class WriteTests
         bench.At("2025-10-03 19:10").Ask("stint", "begin");
         bench.At("2025-10-03 19:40").Ask("stint", "end");
 
-        Assert.Equal((2, "The stint’s job is in drill/2025-10-03-boring-head.md already, and `quill` would not change it. Change it there; or say `--hours` for another entry.\n"), (bench.Ask("write", "--part", "quill") is var refused ? refused.Status : 0, refused.Error));
+        Assert.Equal((2, "The stint’s job is in drill/2025-10-03-boring-head.md already, and `quill` would not change it. Change it there; or use `--hours` for another entry.\n"), (bench.Ask("write", "--part", "quill") is var refused ? refused.Status : 0, refused.Error));
         Assert.Contains("The stint was on `drill`.", bench.Ask("write", "--build", "vice").Error, StringComparison.Ordinal);
     }
 
@@ -252,7 +252,7 @@ public class WriteTests
         using var bench = new AtTheBench();
         bench.At("2025-10-03 19:10").Ask("stint", "begin");
 
-        Assert.Contains("How long was it?", bench.At("2025-10-03 19:40").Ask("write", "--date", "2025-09-20", "--next", "For that evening").Error, StringComparison.Ordinal);
+        Assert.Contains("How long did it take?", bench.At("2025-10-03 19:40").Ask("write", "--date", "2025-09-20", "--next", "For that evening").Error, StringComparison.Ordinal);
         Assert.Equal(0, bench.Ask("write", "--date", "2025-09-20", "--hours", "1h", "--next", "For that evening").Status);
         Assert.Contains("next: For that evening\n", bench.Text("drill/2025-09-20-boring-head.md"), StringComparison.Ordinal);
         Assert.Contains("has been running", bench.Ask("stint", "show").Out, StringComparison.Ordinal);
@@ -316,7 +316,7 @@ public class WriteTests
         var written = bench.AskAndAnswer(["…", "Lathe", "", "", ""], "write", "--part", "head", "--operation", "boring", "--hours", "1h");
 
         Assert.Equal(0, written.Status);
-        Assert.Contains("`…` is not the id of a tool.", written.Error, StringComparison.Ordinal);
+        Assert.Contains("`…` is not a valid tool id.", written.Error, StringComparison.Ordinal);
         Assert.Contains("tools: [lathe]\n", bench.Text("drill/2025-10-03-boring-head.md"), StringComparison.Ordinal);
     }
 
@@ -429,9 +429,9 @@ public class WriteTests
 
     // What `check` would call an error, and no site could be published with.
     [Theory]
-    [InlineData("--hours", "25h", "`25h` is more than a day has.")]
-    [InlineData("--hours", "2000m", "`2000m` is more than a day has.")]
-    [InlineData("--date", "2025-10-04", "2025-10-04 is still to come; this is the evening of 2025-10-03.")]
+    [InlineData("--hours", "25h", "`25h` is more than a day.")]
+    [InlineData("--hours", "2000m", "`2000m` is more than a day.")]
+    [InlineData("--date", "2025-10-04", "2025-10-04 is in the future; this is the evening of 2025-10-03.")]
     public void Write_WhatCannotBe_IsRefused(string option, string word, string why)
     {
         using var bench = new AtTheBench();

@@ -81,7 +81,7 @@ public sealed class EstimateTests(ITestOutputHelper output)
     {
         var estimate = Estimated(new Shop().Journal(), Plan("shaper", Part("ram", 12)));
 
-        Assert.Equal("your guess 12h, with no past guess to hold it against", estimate.Parts[0].Basis);
+        Assert.Equal("your guess 12h, with no past guess to compare it with", estimate.Parts[0].Basis);
         Assert.Equal(12, estimate.Parts[0].P50, 0.001);
         Assert.Null(estimate.Finish);
         Assert.Equal(2, estimate.Remarks.Count);

@@ -1,6 +1,6 @@
 using Journal.Core.Estimating;
-using Journal.Core.Statistics;
 using Journal.Core.Model;
+using Journal.Core.Statistics;
 using static Journal.Core.Tests.Estimating.Shop;
 
 namespace Journal.Core.Tests.Estimating;
@@ -192,7 +192,7 @@ public sealed class FinishTests
         var estimate = Finish(new EstimateOptions { Today = Monday, Start = Day("2025-11-01") });
 
         Assert.Equal(Monday, estimate.Start);
-        Assert.Contains("The start of 2025-11-01 is past; the dates are reckoned from 2026-01-05.", estimate.Remarks);
+        Assert.Contains("The start of 2025-11-01 is past; the dates count from 2026-01-05.", estimate.Remarks);
     }
 
     [Fact]

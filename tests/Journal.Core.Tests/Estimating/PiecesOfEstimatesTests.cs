@@ -110,10 +110,10 @@ public sealed class PiecesOfEstimatesTests
     public void Remarks_HistoryWithoutGuesses_SaysThatGuessesAreNotProved()
     {
         Assert.Contains(
-            "No finished part had a guess: what guesses are worth here is not known yet, so the range is wider.",
+            "No finished part had a guess: how good the guesses are is not known yet, so the range is wider.",
             Estimated(new Shop().WithDrill(6, guesses: false).Journal(), Ram()).Remarks);
         Assert.Contains(
-            "Only 2 finished parts had a guess: too few to show what guesses are worth, so the range is wider.",
+            "Only 2 finished parts had a guess: too few to show how good the guesses are, so the range is wider.",
             Estimated(new Shop().WithDrill(6, guesses: false).WithDrill(2, "vice", "2025-06-02").Journal(), Ram()).Remarks);
         Assert.Empty(Estimated(new Shop().WithDrill(6, from: "2025-11-03", guesses: false).Journal(), Plan("shaper", Part("bush", operations: ["turning"]))).Remarks);
     }
@@ -124,7 +124,7 @@ public sealed class PiecesOfEstimatesTests
         var estimate = Estimated(new Shop().Journal(), Ram());
 
         Assert.Equal(
-            ["No part is finished yet: this rests on guesses alone, and the range is wide.", "Nothing is known of the pace yet: dates want `hours-a-week`."],
+            ["No part is finished yet: this is based on guesses alone, and the range is wide.", "The pace is not known yet. Add `hours-a-week` to get dates."],
             estimate.Remarks);
     }
 
@@ -140,8 +140,8 @@ public sealed class PiecesOfEstimatesTests
     [Fact]
     public void Remarks_FewWeeksAtTheBench_AskToTakeDatesLightly()
     {
-        Assert.Contains("The dates take every week alike; once the journal is some weeks old they will follow its weeks.", Estimated(new Shop().Journal(), Ram(), 5).Remarks);
-        Assert.Contains("The dates rest on 3 weeks at the bench: take them lightly.", Estimated(new Shop().WithDrill(3, from: "2025-12-15").Journal(), Ram()).Remarks);
+        Assert.Contains("The dates treat every week alike, until the journal has a few weeks of its own.", Estimated(new Shop().Journal(), Ram(), 5).Remarks);
+        Assert.Contains("The dates are based on only 3 weeks at the bench: do not rely on them.", Estimated(new Shop().WithDrill(3, from: "2025-12-15").Journal(), Ram()).Remarks);
         Assert.DoesNotContain(Estimated(new Shop().WithDrill(4, from: "2025-12-08").Journal(), Ram()).Remarks, remark => remark.Contains("lightly", StringComparison.Ordinal));
     }
 

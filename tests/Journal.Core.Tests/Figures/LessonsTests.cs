@@ -130,7 +130,7 @@ public sealed class LessonsTests
     }
 
     [Fact]
-    public void Of_MistakeIdOfOtherBuildsOnly_MeansTheEarliest()
+    public void Of_MistakeIdOfOtherBuildsOnly_CountsForNone()
     {
         static Entry Wrong(string date) => Sample.Entry(date) with { Mistakes = [new Mistake { What = "Wrong hand.", Id = new("wrong-hand") }] };
         var mends = Sample.Entry("2025-12-02", Sample.Job(30) with { Mends = new("wrong-hand") });
@@ -138,7 +138,7 @@ public sealed class LessonsTests
         var mistakes = Lessons.Of(Sample.Journal(
             Sample.Build("drill", Wrong("2025-10-01")), Sample.Build("vice", Wrong("2025-09-01")), Sample.Build("yoke", mends))).Mistakes;
 
-        Assert.Equal([("vice", 30), ("drill", 0)], mistakes.Select(mistake => (mistake.Ref.Entry.Build.Value, mistake.Minutes.Count)));
+        Assert.Equal([("vice", 0), ("drill", 0)], mistakes.Select(mistake => (mistake.Ref.Entry.Build.Value, mistake.Minutes.Count)));
     }
 
     [Fact]
@@ -153,11 +153,11 @@ public sealed class LessonsTests
     public void Of_AnyJournal_CountsEachMendingJobAndPurchaseOnce() => Generated.Journals.Sample(journal =>
     {
         var lessons = Lessons.Of(journal);
-        var known = lessons.Mistakes.Select(mistake => mistake.Mistake.Id).OfType<Id<Mistake>>().ToHashSet();
+        var known = lessons.Mistakes.Select(mistake => (mistake.Ref.Entry.Build, mistake.Mistake.Id)).ToHashSet();
         var entries = journal.Entries.ToList();
         var lost = entries.SelectMany(entry => entry.Mistakes).Sum(mistake => mistake.Lost.Count);
-        var mended = entries.SelectMany(entry => entry.Jobs).Where(job => job.Mends is { } id && known.Contains(id)).Sum(job => job.Time.Count);
-        var bought = entries.SelectMany(entry => entry.Bought).Where(purchase => purchase.Because is { } id && known.Contains(id)).Sum(purchase => purchase.Cost);
+        var mended = entries.SelectMany(entry => entry.Jobs.Where(job => job.Mends is { } id && known.Contains((entry.Build, id)))).Sum(job => job.Time.Count);
+        var bought = entries.SelectMany(entry => entry.Bought.Where(purchase => purchase.Because is { } id && known.Contains((entry.Build, id)))).Sum(purchase => purchase.Cost);
 
         Assert.Equal(lost + mended, lessons.Totals.MinutesLost.Count);
         Assert.Equal(bought, lessons.Totals.MoneyLost);

@@ -50,7 +50,7 @@ public sealed class ReadingsTests
     }
 
     [Theory]
-    [InlineData(true, "Before the point stands one of `head`, `quill`.")]
+    [InlineData(true, "Before the point write one of `head`, `quill`.")]
     [InlineData(false, "List the part in build.yaml.")]
     public void Of_ToSuitAPartThatIsNotThere_NamesThoseThatAre(bool listed, string remedy)
     {
@@ -112,16 +112,16 @@ public sealed class ReadingsTests
     }
 
     [Theory]
-    [InlineData("120.10", "is ten times the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("1.201", "is a tenth of the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("1201", "is a hundred times the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("0.1201", "is a hundredth of the required one: the point", "If it was 12.01, write that.")]
-    [InlineData("0.4724", "is 25.4 times off: the unit", "If it was measured so, write `0.4724 in`.")]
+    [InlineData("120.10", "is ten times the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("1.201", "is a tenth of the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("1201", "is a hundred times the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("0.1201", "is a hundredth of the required one. The decimal point", "If it was 12.01, write that.")]
+    [InlineData("0.4724", "is out by a factor of 25.4. The unit", "If it was measured in that unit, write `0.4724 in`.")]
     public void Of_LikelySlip_SaysWhichAndWhatMayHaveBeenMeant(string actual, string slip, string meant)
     {
         var findings = Readings.Of(Bench.Journal(Bench.Build(Bench.Entry("2025-10-03", Bench.Reading("head.bore", "12 H7", actual))))).Findings;
         var fault = Assert.Single(findings).Fault;
-        Assert.Equal(($"The actual size {slip} has likely slipped.", meant), (fault.What, fault.Remedy));
+        Assert.Equal(($"The actual size {slip} is probably wrong.", meant), (fault.What, fault.Remedy));
     }
 
     // Within 2 % of ten times 12 mm: 117.6 to 122.4 mm.

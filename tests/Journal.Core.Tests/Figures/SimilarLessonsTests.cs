@@ -44,7 +44,7 @@ public sealed class SimilarLessonsTests
     [Fact]
     public void Weigh_TermThatAllTextsHold_WeighsNothing()
     {
-        var texts = new[] { TextWords.Stems("chuck key"), TextWords.Stems("chuck jaws"), TextWords.Stems("chuck chuck") };
+        var texts = new[] { TextTokens.Stems("chuck key"), TextTokens.Stems("chuck jaws"), TextTokens.Stems("chuck chuck") };
         var space = new TermSpace(texts);
 
         Assert.Equal(0, space.Weigh(texts[0]).Cosine(space.Weigh(texts[1])));
@@ -61,8 +61,8 @@ public sealed class SimilarLessonsTests
     public void WordStem_PorterStepOne_GivesTheStem(string words, string stems) => Assert.Equal(stems.Split(' '), words.Split(' ').Select(WordStem.Of));
 
     [Fact]
-    public void TextWords_SentenceWithNumbersAndMarks_GivesWordsOnly() =>
-        Assert.Equal(["bore", "h7", "mm", "back"], TextWords.Of("The bore (H7), 0.3 mm off at the BACK.").Where(word => word != "off").Append("back").Distinct());
+    public void TextTokens_SentenceWithNumbersAndMarks_GivesWordsOnly() =>
+        Assert.Equal(["bore", "h7", "mm", "back"], TextTokens.Of("The bore (H7), 0.3 mm off at the BACK.").Where(word => word != "off").Append("back").Distinct());
 
     [Fact]
     public void To_UnlikeLessons_ShowsNothing()

@@ -123,7 +123,7 @@ public sealed class HoursTests
 
         var problem = Assert.Single(problems);
         Assert.Equal("not-positive", problem.Kind.Code);
-        Assert.Equal($"`hours` is {written}; the least is one minute.", problem.Message);
+        Assert.Equal($"`hours` is {written}; the minimum is one minute.", problem.Message);
     }
 
     [Theory]
@@ -160,7 +160,7 @@ public sealed class HoursTests
 
         var problem = Assert.Single(journal.Read().Problems);
         Assert.Equal("vice/2025-10-03.md:4:12 day-too-long", $"{problem.Place} {problem.Kind.Code}");
-        Assert.Equal("With this, 2025-10-03 has 24h01 of work; a day has 24 hours.", problem.Message);
+        Assert.Equal("With this, 2025-10-03 has 24h01 of work, more than 24 hours.", problem.Message);
     }
 
     [Fact]
@@ -235,7 +235,7 @@ public sealed class HoursTests
 
         var problem = Assert.Single(problems);
         Assert.Equal("drill/2025-10-03.md:4:8 setup-too-long", $"{problem.Place} {problem.Kind.Code}");
-        Assert.Equal("Setting up took 1h01, the whole job 1h.", problem.Message);
+        Assert.Equal("`setup` is 1h01, but the whole job took 1h.", problem.Message);
     }
 
     [Fact]

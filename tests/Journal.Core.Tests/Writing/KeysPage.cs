@@ -10,7 +10,7 @@ internal static class KeysPage
 {
     private static readonly (string Schema, string Heading, string Where)[] Files =
     [
-        ("entry", "An entry", "Between two lines of `---`, with the text below them. A date and one job are enough; the date may stand in the file's name."),
+        ("entry", "An entry", "The keys stand between two lines of `---`, with the text below. A date and one job are enough; the date can be in the file's name instead."),
         ("build", "A build", "In `build.yaml`, in the build's folder."),
         ("tools", "The tool crib", "In `tools.yaml`: a list."),
         ("plan", "A plan", "In `plans/<name>.yaml`."),
@@ -24,9 +24,9 @@ internal static class KeysPage
             """
             # Every key and every word
 
-            Made from `shared/schemas` and `shared/vocabulary.yaml` by a test; [how to make it anew](../DEVELOPERS.md). Editors that know JSON Schema can be given those schemas, and then say the same while you type.
+            Generated from `shared/schemas` and `shared/vocabulary.yaml`; [how to generate it](../DEVELOPERS.md). An editor that supports JSON Schema can use the same schemas to check and complete while you type.
 
-            Every key that takes a list also takes one thing alone. An id is made of lower-case words joined by hyphens. Times are `2h45`, `45m`, `2.75`, `2:45` or `19:10-21:55`. Keys in **bold** must be there.
+            Every key that takes a list also takes a single value. An id is lower-case words joined by hyphens. Times are `2h45`, `45m`, `2.75`, `2:45` or `19:10-21:55`. Keys in **bold** are required.
 
             """);
         foreach (var (schema, heading, where) in Files)
@@ -63,16 +63,16 @@ internal static class KeysPage
 
     private static void Vocabulary(StringBuilder page, Vocabulary vocabulary)
     {
-        page.Append("\n## Words\n\nSpellings of both sides of the Atlantic are known; what you need beside these, `journal.yaml` adds.\n");
-        page.Append("\n### Operations, by the kind of time that they stand for\n\n| kind | operations |\n| --- | --- |\n");
+        page.Append("\n## Words\n\nBritish and American spellings are both known. Add your own words in `journal.yaml`.\n");
+        page.Append("\n### Operations, by the kind of time that they count as\n\n| kind | operations |\n| --- | --- |\n");
         foreach (var kind in vocabulary.Operations.Ids.GroupBy(id => vocabulary.Operations[id].Kind).OrderBy(kind => kind.Key))
         {
             page.Append($"| {kind.Key.ToWord()} | {List(kind)} |\n");
         }
 
         page.Append($"\n### Causes of mistakes\n\n{List(vocabulary.Causes.Ids)}\n");
-        page.Append($"\n### Materials, with a grade of your own behind the word\n\n{List(vocabulary.Materials.Ids)}\n");
-        page.Append($"\n### Forms of stock, with a size behind the word\n\n{List(vocabulary.StockForms.Ids)}\n");
+        page.Append($"\n### Materials, with any grade after the word\n\n{List(vocabulary.Materials.Ids)}\n");
+        page.Append($"\n### Forms of stock, with any size after the word\n\n{List(vocabulary.StockForms.Ids)}\n");
         page.Append($"\n### Kinds of tools\n\n{List(vocabulary.ToolKinds.Ids)}\n");
     }
 

@@ -3,8 +3,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Journal.Core.Model;
-using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.KeyReaders;
+using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Text;
 using Journal.Core.Parsing.Yaml;
 using Json.Schema;
@@ -114,7 +114,7 @@ public partial class SchemaTests
         where T : struct, Enum
     {
         var at = path.Split('/').Aggregate(JsonNode.Parse(Text(schema))!, (node, step) => node[step]!);
-        Assert.Equal(Words.All<T>().Order(StringComparer.Ordinal), at["enum"]!.AsArray().Select(word => word!.GetValue<string>()).Order(StringComparer.Ordinal));
+        Assert.Equal(EnumNames.All<T>().Order(StringComparer.Ordinal), at["enum"]!.AsArray().Select(word => word!.GetValue<string>()).Order(StringComparer.Ordinal));
     }
 
     private static string? KindOf(string file) => Path.GetFileName(file) switch

@@ -22,7 +22,7 @@ public sealed class EstimateChartsTests
         var drawn = new Drawn(RangeChart.Draw("r", "R", "D", [new("Ram", Drawn.Hours(10), Drawn.Hours(25), Drawn.Hours(50))]));
 
         Assert.Empty(drawn.Svg.QuerySelectorAll("path.own"));
-        Assert.DoesNotContain("Lozenge", drawn.Key.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain("Diamond", drawn.Key.TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -35,7 +35,7 @@ public sealed class EstimateChartsTests
 
         Assert.Single(drawn.Svg.QuerySelectorAll("circle.solid"));
         Assert.Single(drawn.Svg.QuerySelectorAll("path.own"));
-        Assert.StartsWith("1 of 2 fell in their range", drawn.Key.TextContent, StringComparison.Ordinal);
+        Assert.StartsWith("1 of 2 within their 80 % range", drawn.Key.TextContent, StringComparison.Ordinal);
         Assert.Equal(["yes", "no"], drawn.View.Table.Rows.Select(row => row.Cells[^1]));
     }
 

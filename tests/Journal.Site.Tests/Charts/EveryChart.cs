@@ -30,6 +30,7 @@ internal static class EveryChart
             ParetoChart.DrawByCount(id, title, description, [.. n.Select(i => new CauseBar($"{label} {i}", i, Minutes.Zero))]),
             RangeChart.Draw(id, title, description, [.. n.Select(i => new HoursRange($"{label} {i}", new Minutes(50 * i), new Minutes(77 * i), new Minutes(130 * i), new Minutes(60 * i)))]),
             BacktestChart.Draw(id, title, description, [.. n.Select(i => new ForecastAndTaken($"{label} {i}", new Minutes(50 * i), new Minutes(77 * i), new Minutes(130 * i), new Minutes(49 * i)))]),
+            RatioChart.Draw(id, title, description, [.. n.Select(i => new GuessAndHours($"{label} {i}", FirstDay.AddDays(i), 4, 3 + (i % 7), "part.html"))], new(1.2, 1.1, 1.4)),
             CurveChart.Draw(id, title, description, [.. n.Select(i => new HoursChance(i / (count + 1.0), 40.3 + (i / 7.0)))]),
             CurveChart.DrawDays(id, title, description, [.. n.Select(i => new DayChance(i / (count + 1.0), FirstDay.AddDays(3 * i)))]),
             SpeedRangeChart.Draw(id, title, description, [.. n.Select(i => new SpeedsTried($"{label} {i}", [12.25 + i, 18.5 + i], [30 + i]))]),

@@ -65,5 +65,5 @@ public sealed class PartsTimelineChartTests
 
     [Fact]
     public void NoPartBegun_PartsWithoutDays_IsASentence() =>
-        Assert.Contains("No part is begun yet.", PartsTimelineChart.Draw("t", "T", "D", [new("Cap", [], 0)], [], [], "").Svg.Markup, StringComparison.Ordinal);
+        Assert.Contains("No part has been started yet.", PartsTimelineChart.Draw("t", "T", "D", [new("Cap", [], 0)], [], [], "").Svg.Markup, StringComparison.Ordinal);
 }

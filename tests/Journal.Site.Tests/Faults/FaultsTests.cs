@@ -1,3 +1,4 @@
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Faults;
@@ -48,7 +49,7 @@ public class FaultsTests
     {
         using var whole = Journals.Demo();
         using var journal = new FaultyJournal();
-        Publisher.Publish(new PublishOrder(whole.Folder, whole.Model(), journal.OnDisk.PathOf("site"), Journals.Today));
+        Assert.NotNull(SitePublisher.Publish(new PublishOrder(whole.Folder, journal.OnDisk.PathOf("site"), Journals.Today)).Published);
         var (hashes, times) = (journal.OnDisk.Site().Hashes, journal.OnDisk.Site().Times);
 
         var answer = journal.OnDisk.AskToday("publish", "--to", "site");

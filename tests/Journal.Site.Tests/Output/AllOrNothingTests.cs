@@ -1,5 +1,6 @@
 using Journal.Cli.Tests;
 using Journal.Site.Output;
+using Journal.Site.Publishing;
 using Journal.Site.Templates;
 using Journal.Site.Tests.Publishing;
 
@@ -133,7 +134,7 @@ public class AllOrNothingTests
         using var stop = new CancellationTokenSource();
         stop.Cancel();
 
-        Assert.ThrowsAny<OperationCanceledException>(() => Publisher.Publish(new PublishOrder(journal.Folder, journal.Model(), site.Folder, Journals.Today), stop.Token));
+        Assert.ThrowsAny<OperationCanceledException>(() => SitePublisher.Publish(new PublishOrder(journal.Folder, site.Folder, Journals.Today), stop.Token));
 
         Assert.Equal(before, site.Hashes);
         Assert.Equal([], Leftovers(journal));
@@ -210,7 +211,7 @@ public class AllOrNothingTests
         const int Rounds = 3;
         using var journal = JournalOnDisk.Small();
         journal.PublishTo("alone");
-        var (order, told, done) = (new PublishOrder(journal.Folder, journal.Model(), journal.PathOf("site"), Journals.Today), 0, 0);
+        var (order, told, done) = (new PublishOrder(journal.Folder, journal.PathOf("site"), Journals.Today), 0, 0);
         using var together = new Barrier(Makers);
 
         var makers = Enumerable.Range(0, Makers).Select(_ => new Thread(() =>
@@ -220,7 +221,7 @@ public class AllOrNothingTests
                 together.SignalAndWait();
                 try
                 {
-                    Publisher.Publish(order);
+                    SitePublisher.Publish(order);
                     Interlocked.Increment(ref done);
                 }
                 catch (PublishingException e) when (e.Message.StartsWith("Another publish", StringComparison.Ordinal))

@@ -1,5 +1,6 @@
 using Journal.Cli.Tests;
 using Journal.Site.Output;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Output;
@@ -208,5 +209,5 @@ public class DestinationTests
     }
 
     private static string Refused(JournalOnDisk journal, string to) =>
-        Assert.Throws<PublishingException>(() => Publisher.Publish(new PublishOrder(journal.Folder, journal.Model(), Path.Combine(journal.Folder, to), Journals.Today))).Message;
+        Assert.Throws<PublishingException>(() => SitePublisher.Publish(new PublishOrder(journal.Folder, Path.Combine(journal.Folder, to), Journals.Today))).Message;
 }

@@ -161,7 +161,7 @@ public class ForeignFilesTests
         Remove(site.PathOf(address));
         Directory.CreateSymbolicLink(site.PathOf(address), elsewhere.Folder);
 
-        Assert.Contains($"{site.PathOf(address)} stands where the site needs {address}", Refused(journal), StringComparison.Ordinal);
+        Assert.Contains($"{site.PathOf(address)} is where the site needs {address}", Refused(journal), StringComparison.Ordinal);
         Assert.Equal(elsewhere.Folder, new DirectoryInfo(site.PathOf(address)).LinkTarget);
         Assert.Equal(["note.txt"], Directory.EnumerateFileSystemEntries(elsewhere.Folder).Select(Path.GetFileName));
     }
@@ -180,7 +180,7 @@ public class ForeignFilesTests
             File.WriteAllText(site.PathOf(inside), "Mine.");
         }
 
-        Assert.Contains("find.html, and no publish wrote it. Move it out of the site", Refused(journal), StringComparison.Ordinal);
+        Assert.Contains("find.html, but no publish wrote it. Move it out of the site", Refused(journal), StringComparison.Ordinal);
         Assert.True(Path.Exists(site.PathOf(inside)));
     }
 

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Net.Sockets;
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Output;
@@ -20,7 +21,7 @@ public sealed class OddFilesTests
 
         using var journal = JournalOnDisk.Small();
         using var elsewhere = JournalOnDisk.Bare();
-        SiteOutcome Publish(string to, string look) => SitePublisher.Publish(new SiteOrder(journal.Folder, elsewhere.PathOf(to), Journals.Today, elsewhere.PathOf(look)) { Cache = elsewhere.PathOf("cache") });
+        SiteOutcome Publish(string to, string look) => SitePublisher.Publish(new PublishOrder(journal.Folder, elsewhere.PathOf(to), Journals.Today, elsewhere.PathOf(look)) { Cache = elsewhere.PathOf("cache") });
         elsewhere.With("look/extra.txt", "more").With("plain/extra.txt", "more");
         Publish("plain-site", "plain");
         await Pipe(journal.PathOf("drill/photos.jpg"), journal.PathOf("drill/notes.txt"), journal.PathOf("plans/pipe.txt"), elsewhere.PathOf("look/style.txt"));

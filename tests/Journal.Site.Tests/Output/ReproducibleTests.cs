@@ -2,6 +2,7 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Output;
@@ -50,7 +51,7 @@ public sealed class ReproducibleTests
     {
         using var journal = DemoWithPlainPictures();
         using var elsewhere = JournalOnDisk.Bare();
-        SiteOutcome Publish(string to, DateOnly today) => SitePublisher.Publish(new SiteOrder(journal.Folder, elsewhere.PathOf(to), today) { Cache = elsewhere.PathOf($"cache-of-{to}") });
+        SiteOutcome Publish(string to, DateOnly today) => SitePublisher.Publish(new PublishOrder(journal.Folder, elsewhere.PathOf(to), today) { Cache = elsewhere.PathOf($"cache-of-{to}") });
         Publish("plain", Journals.Today);
 
         Under(OddCulture(), () => Publish("odd", Journals.Today.AddDays(400)));
@@ -63,7 +64,7 @@ public sealed class ReproducibleTests
     {
         using var journal = JournalOnDisk.Small();
         using var elsewhere = JournalOnDisk.Bare();
-        SiteOutcome Publish(string to, DateOnly today) => SitePublisher.Publish(new SiteOrder(journal.Folder, elsewhere.PathOf(to), today) { Cache = elsewhere.PathOf("cache") });
+        SiteOutcome Publish(string to, DateOnly today) => SitePublisher.Publish(new PublishOrder(journal.Folder, elsewhere.PathOf(to), today) { Cache = elsewhere.PathOf("cache") });
         var entries = Directory.EnumerateFiles(journal.Folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal).Where(path => !File.ReadAllText(path).Contains("publish:", StringComparison.Ordinal)).ToList();
         Settle(journal, 1);
         Publish("site", Journals.Today);

@@ -1,5 +1,6 @@
 using Journal.Cli.Tests;
 using Journal.Site.Output;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Output;
@@ -28,7 +29,7 @@ public class SameBytesTests
         using var elsewhere = JournalOnDisk.Bare();
 
         var first = journal.Publish();
-        Publisher.Publish(new PublishOrder(journal.Folder, journal.Model(), elsewhere.PathOf("deep/down/here"), Journals.Today));
+        SitePublisher.Publish(new PublishOrder(journal.Folder, elsewhere.PathOf("deep/down/here"), Journals.Today));
 
         Assert.Equal(first.Hashes, new SiteOnDisk(elsewhere.PathOf("deep/down/here")).Hashes);
     }

@@ -55,7 +55,7 @@ public sealed class CautionLinesTests
             File.WriteAllText(Path.Combine(folder, "journal.yaml"), "title: The Lean-to\n");
             File.WriteAllText(Path.Combine(folder, "drill", "build.yaml"), "title: Drill\nparts: [{id: head}]\n");
             File.WriteAllText(Path.Combine(folder, "drill", "2025-10-03-all.md"), $"---\npart: head\n{operation}\nhours: 1h\n{more}\n---\nDone.\n");
-            var book = new SiteFigures(JournalReader.Read(folder, DateOnly.MaxValue).Journal!, new DateOnly(2030, 1, 1), new Dictionary<string, PublishedPhoto>());
+            var book = new SiteFigures(JournalReader.Read(folder, DateOnly.MaxValue).Journal!, new DateOnly(2030, 1, 1), _ => null);
             var page = PageList.Of(book).Single(page => page.Address == address);
             return new HtmlParser().ParseDocument(Engine.Fill(page.Template, page.Model()));
         }

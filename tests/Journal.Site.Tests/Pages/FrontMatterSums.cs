@@ -8,7 +8,7 @@ namespace Journal.Site.Tests.Pages;
 
 /// <summary>
 /// The hours of the demo, added up from its files by another way than the program's: the plain YAML library and a
-/// handful of expressions for the forms of a time (DESIGN section 3).
+/// handful of expressions for the forms of a time (docs/keys.md).
 /// </summary>
 internal static partial class FrontMatterSums
 {

@@ -1,4 +1,5 @@
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Pages;
@@ -146,7 +147,7 @@ public sealed class HiddenByEveryWayTests
         var site = journal.Publish();
 
         Assert.Empty(site.Files.SelectMany(file => Words(site, file).Select(word => $"{file}: {word}")));
-        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("A part that is not shown", StringComparison.Ordinal));
+        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("An unpublished part", StringComparison.Ordinal));
         Assert.Contains("Ram", site.Text("plan/shaper.html"), StringComparison.Ordinal);
     }
 
@@ -168,7 +169,7 @@ public sealed class HiddenByEveryWayTests
             .WithPicture("drill/photos/zz-secret.png", grey: 10)
             .WithEntry("drill/2025-09-29-zz-entry.md", "title: A zz-title\nlessons: zz-lesson\nphotos: {file: photos/zz-secret.png, caption: zz-caption}", "A zz-body.");
         using var elsewhere = JournalOnDisk.Bare();
-        var order = new SiteOrder(journal.Folder, journal.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
+        var order = new PublishOrder(journal.Folder, journal.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
         SitePublisher.Publish(order);
         Assert.NotEmpty(journal.Site().Holding("zz-"));
         var pictures = journal.Site().Files.Count(file => file.StartsWith("photos/", StringComparison.Ordinal));
@@ -196,7 +197,7 @@ public sealed class HiddenByEveryWayTests
             .WithEntry("drill/2025-09-29-zz-entry.md", "publish: never\npart: zz-part\noperation: turning\nhours: 1h\ntools: zz-tool\nlessons: {id: zz-lesson, text: A zz-lesson.}");
         File.AppendAllText(journal.PathOf("drill/build.yaml"), "\n  - {id: zz-part, title: The zz-part}\n");
         using var elsewhere = JournalOnDisk.Bare();
-        var order = new SiteOrder(journal.Folder, elsewhere.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
+        var order = new PublishOrder(journal.Folder, elsewhere.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
         SitePublisher.Publish(order);
 
         File.AppendAllText(journal.PathOf("drill/2025-09-28-shown.md"), $"\n{words}\n");

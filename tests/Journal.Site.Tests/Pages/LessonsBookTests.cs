@@ -132,7 +132,7 @@ public sealed class LessonsBookTests
     {
         var reading = JournalReader.Read(folder, DateOnly.MaxValue);
         Assert.False(reading.HasErrors);
-        var book = new SiteFigures(reading.Journal!, new DateOnly(2030, 1, 1), new Dictionary<string, PublishedPhoto>());
+        var book = new SiteFigures(reading.Journal!, new DateOnly(2030, 1, 1), _ => null);
         return PageList.OfLessons(book).ToDictionary(page => page.Address, page => (IDocument)new HtmlParser().ParseDocument(Engine.Fill(page.Template, page.Model())));
     }
 

@@ -4,6 +4,7 @@ using Journal.Core.Checking;
 using Journal.Core.Estimating;
 using Journal.Core.Model;
 using Journal.Site.Pages;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Pages;
 
@@ -45,12 +46,12 @@ public sealed class PlanPageTests : IDisposable
 
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P50), Fact(page, "Half under"));
         Assert.Equal(EstimateWords.Hours(estimate.Hours.P80), Fact(page, "8 in 10 under"));
-        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, half the time"));
+        Assert.Equal(Show.Date(estimate.Finish!.P50!.Value), Fact(page, "Done by, even odds"));
         Assert.Equal(Show.Date(estimate.Finish.P80!.Value), Fact(page, "Done by, 8 in 10"));
         Assert.Equal("25 h", Fact(page, "Own guess").Replace('\u202F', ' '));
         Assert.Contains(EstimateWords.Odds(estimate, Show.PlainDate), page.QuerySelector(".gist")!.TextContent, StringComparison.Ordinal);
         var rows = page.QuerySelectorAll(".parts-section tbody tr").Select(row => row.Children.Select(cell => cell.TextContent).ToList()).ToList();
-        Assert.Equal(["Ram", "Screw, 2 off", "The whole"], rows.Select(row => row[0]));
+        Assert.Equal(["Ram", "Screw, 2 off", "Build as a whole"], rows.Select(row => row[0]));
         Assert.Equal(Show.Hours(new Minutes((int)Math.Round(60 * estimate.Parts[0].P90, MidpointRounding.AwayFromZero))), rows[0][4]);
         Assert.Equal(19, page.QuerySelectorAll(".chance-section table")[0].QuerySelectorAll("tbody tr").Length);
         Assert.Equal(19, page.QuerySelectorAll(".chance-section table")[1].QuerySelectorAll("tbody tr").Length);
@@ -149,6 +150,46 @@ public sealed class PlanPageTests : IDisposable
     }
 
     [Fact]
+    public void FinishedBuild_ThatBeganAsAPlan_SaysHowTheEstimateDidPartByPart()
+    {
+        Write("shaper/build.yaml", "title: Bench shaper\nstatus: finished\nstarted: 2025-11-01\nparts:\n  - {id: ram, title: Ram, guess: 12h}\n  - {id: screw, title: Screw, guess: 5h}\n");
+        Write("shaper/2025-11-02-ram.md", "---\npart: ram\noperation: milling\nhours: 23h\n---\n");
+        Write("shaper/2026-02-02-screw.md", "---\npart: screw\noperation: turning\nhours: 5h\npublish: never\n---\n");
+        var outcome = EstimateOutcome.Of(Journal().Plans[0], Journal())!;
+
+        var section = Page("shaper/index.html").QuerySelector(".outcome-section")!;
+
+        var text = section.TextContent.Replace('\u202F', ' ');
+        Assert.Contains($"Foreseen on the eve of the work: {EstimateWords.Hours(outcome.Foreseen.Hours.P50)} at even odds", text, StringComparison.Ordinal);
+        Assert.Contains($"It took 28 h: of a hundred such builds about {Math.Round(100 * outcome.HoursPlace)} would have taken less.", text, StringComparison.Ordinal);
+        Assert.Contains($"It was finished on 2 February 2026: of a hundred about {Math.Round(100 * outcome.DayPlace!.Value)} would have been done before.", text, StringComparison.Ordinal);
+        Assert.Contains($"{outcome.Parts.Count(part => part.Held)} of 2 parts fell in the range for eight in ten.", text, StringComparison.Ordinal);
+        Assert.Equal(2, section.QuerySelectorAll("tbody tr").Length);
+        Assert.Null(Page("drill/index.html").QuerySelector(".outcome-section"));
+    }
+
+    [Fact]
+    public void Timeline_PartsWithGuesses_ShowsGuessesOverTimeAndWhatTheyCannotTell()
+    {
+        var guesses = GuessesOverTime.Of(Journal(), Journal().LatestDate!.Value)!;
+
+        var section = Page("timeline.html").QuerySelector(".guesses-section")!;
+
+        Assert.Equal(8, section.QuerySelectorAll("tbody tr").Length);
+        Assert.Equal(guesses.Parts.Count, section.QuerySelectorAll("circle").Length);
+        Assert.Contains(GuessesOverTime.WhatCannotBeTold, section.TextContent, StringComparison.Ordinal);
+        Assert.Equal("drill/part/part-0.html", section.QuerySelector("tbody a")!.GetAttribute("href"));
+    }
+
+    [Fact]
+    public void Timeline_NoGuesses_HasNoSuchSection()
+    {
+        Write("drill/build.yaml", $"title: Bench drill\nparts:\n{string.Concat(Enumerable.Range(0, 8).Select(i => $"  - {{id: part-{i}, title: Part {i}}}\n"))}");
+
+        Assert.Null(Page("timeline.html").QuerySelector(".guesses-section"));
+    }
+
+    [Fact]
     public void PlanWithoutAnythingToGoOn_SaysSoInsteadOfFigures()
     {
         Write("plans/shaper.yaml", "title: Bench shaper\nparts: []\n");
@@ -188,7 +229,7 @@ public sealed class PlanPageTests : IDisposable
     {
         var site = Path.Combine(root, ".sites", Guid.NewGuid().ToString("N"));
         Directory.CreateDirectory(Path.GetDirectoryName(site)!);
-        Publisher.Publish(new PublishOrder(root, Journal(), site, PublishedOn));
+        Assert.NotNull(SitePublisher.Publish(new PublishOrder(root, site, PublishedOn)).Published);
         return site;
     }
 

@@ -1,6 +1,7 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Journal.Core.Checking;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Pages;
 
@@ -62,9 +63,8 @@ public sealed class PublishedReadings : IDisposable
             """);
         Write("drill/2025-10-05-slot-again.md", "---\npart: head\noperation: milling\nhours: 1h\nreadings: {feature: slot, actual: 10.02}\n---\n");
 
-        var reading = JournalReader.Read(root, new DateOnly(2025, 12, 31));
-        Assert.Empty(reading.Problems.Select(problem => $"{problem.Place} {problem.Message}"));
-        Publisher.Publish(new PublishOrder(root, reading.Journal!, Folder, new DateOnly(2025, 12, 31)));
+        var outcome = SitePublisher.Publish(new PublishOrder(root, Folder, new DateOnly(2025, 12, 31)));
+        Assert.Empty(outcome.Problems.Select(problem => $"{problem.Place} {problem.Message}"));
     }
 
     public string Folder => Path.Combine(root, "site");

@@ -98,7 +98,7 @@ public class WalkTests(DemoSite demo)
         Assert.Equal([NotFound], demo.Site.Pages.Except(seen).Where(page => demo.Site.Page(page).QuerySelector("meta[http-equiv=refresh]") is null));
     }
 
-    // DESIGN section 8.
+    // Addresses are permanent: readers and search engines keep them.
     [Fact]
     public void EveryPermanentAddress_Exists()
     {

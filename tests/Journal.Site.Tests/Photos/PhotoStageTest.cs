@@ -1,5 +1,10 @@
 using Journal.Site.Output;
 using Journal.Site.Photos;
+using SixLabors.ImageSharp;
+using SixLabors.ImageSharp.Formats.Png;
+using SixLabors.ImageSharp.Formats.Tiff;
+using SixLabors.ImageSharp.Formats.Tiff.Constants;
+using SixLabors.ImageSharp.Metadata.Profiles.Exif;
 
 namespace Journal.Site.Tests.Photos;
 
@@ -92,6 +97,61 @@ public sealed class PhotoStageTest : IDisposable
         Assert.NotEmpty(problem.Remedy);
     }
 
+    // Each of another kind of exception, from another reader; what they all are is a damaged picture.
+    [Fact]
+    public void Publish_PicturesDamagedInManyWays_AreProblemsAndTheRestIsPublished()
+    {
+        Save("a.jpg", 700);
+        Dictionary<string, byte[]> damaged = new()
+        {
+            ["cut.png"] = Png(PngInterlaceMode.None)[..^40],
+            ["cut-interlaced.png"] = Png(PngInterlaceMode.Adam7)[..^40],
+            ["bytes.tif"] = Tiff(),
+            ["exif.jpg"] = Exif(),
+            ["nothing.webp"] = [],
+            ["words.gif"] = "GIF89a and nothing else"u8.ToArray(),
+        };
+        foreach (var (file, bytes) in damaged)
+        {
+            File.WriteAllBytes(Path.Combine(JournalFolder, file), bytes);
+        }
+
+        var result = Publish(PictureSettings.Usual, ["a.jpg", .. damaged.Keys]);
+
+        Assert.Equal(["a.jpg"], result.Photos.Keys);
+        Assert.Equal(damaged.Keys.Order(StringComparer.Ordinal), result.Problems.Select(problem => problem.Place.File));
+        Assert.All(result.Problems, problem => Assert.Equal("picture-broken", problem.Kind.Code));
+    }
+
+    private static byte[] Png(PngInterlaceMode mode)
+    {
+        using var scene = TestPictures.Scene(90, 60);
+        using var bytes = new MemoryStream();
+        scene.SaveAsPng(bytes, new PngEncoder { InterlaceMethod = mode });
+        return bytes.ToArray();
+    }
+
+    private static byte[] Tiff()
+    {
+        using var scene = TestPictures.Scene(90, 60);
+        using var bytes = new MemoryStream();
+        scene.SaveAsTiff(bytes, new TiffEncoder { Compression = TiffCompression.Deflate });
+        bytes.GetBuffer().AsSpan(40, 60).Fill(0xA5);
+        return bytes.ToArray();
+    }
+
+    // The count of an entry of the camera's table says more than there is.
+    private static byte[] Exif()
+    {
+        using var scene = TestPictures.Scene(90, 60);
+        scene.Metadata.ExifProfile = new ExifProfile();
+        scene.Metadata.ExifProfile.SetValue(ExifTag.Make, "A maker of cameras");
+        var jpeg = TestPictures.Jpeg(scene);
+        var table = jpeg.AsSpan().IndexOf("Exif\0\0"u8) + 6 + 8 + 2;
+        jpeg.AsSpan(table + 4, 4).Fill(0xFF);
+        return jpeg;
+    }
+
     private void Save(string file, int width)
     {
         Directory.CreateDirectory(JournalFolder);
@@ -103,15 +163,17 @@ public sealed class PhotoStageTest : IDisposable
     {
         var progress = new Counted();
         using var site = SiteFolder.Begin(Path.Combine(root, "site"));
-        using var stage = new PhotoStage(JournalFolder, site, new UserCache(Path.Combine(root, "cache")), settings, progress);
-        var (photos, problems) = stage.Publish(files, CancellationToken.None);
+        var cache = new UserCache(Path.Combine(root, "cache"));
+        var stage = new PhotoStage(JournalFolder, site, cache, SeenFiles.Of(cache, JournalFolder), settings);
+        stage.BringAll(files, progress, CancellationToken.None);
+        var photos = files.Where(file => stage.Of(file) is not null).ToDictionary(file => file, file => stage.Of(file)!);
         site.Finish();
         foreach (var photo in photos.Values)
         {
             Assert.All(photo.Widths, width => Assert.True(File.Exists(Path.Combine(root, "site", photo.Address(width, "webp")))));
         }
 
-        return (photos, problems, progress.Made);
+        return (photos, stage.Problems, progress.Made);
     }
 
     private sealed class Counted : IProgress<PictureProgress>

@@ -14,11 +14,11 @@ public class PictureReaderTest
     public void Measure_EmptyFile_SaysSo() => AssertRefused([], "it is empty.");
 
     [Fact]
-    public void Measure_Text_SaysThatItIsNoPicture() => AssertRefused("not a picture"u8.ToArray(), "it is no JPEG, PNG, WebP, GIF, BMP or TIFF, whatever its name says.");
+    public void Measure_Text_SaysThatItIsNoPicture() => AssertRefused("not a picture"u8.ToArray(), "it is not a JPEG, PNG, WebP, GIF, BMP or TIFF file, whatever its name says.");
 
     [Fact]
     public void Measure_HeicUnderAnotherName_SaysHowToConvert() =>
-        AssertRefused([0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0, .. "mif1heic"u8], "it is HEIC under another name; export it from the phone as JPEG.");
+        AssertRefused([0, 0, 0, 24, .. "ftypheic"u8, 0, 0, 0, 0, .. "mif1heic"u8], "it is a HEIC file with another extension; export it from the phone as JPEG.");
 
     [Fact]
     public void Measure_HeaderOfMoreThanAHundredMegapixels_IsRefusedBeforeDecoding()

@@ -2,6 +2,7 @@ using Journal.Cli.Tests;
 using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Site.Publishing;
 using SixLabors.ImageSharp;
 using SixLabors.ImageSharp.PixelFormats;
 
@@ -32,13 +33,20 @@ internal static class Journals
     public static MakerJournal Model(this JournalOnDisk journal, DateOnly? today = null)
     {
         var reading = journal.Read(today);
-        Assert.False(reading.HasErrors, string.Join('\n', reading.Problems.Where(problem => problem.Severity == Severity.Error).Select(problem => $"{problem.Place}: {problem.Message}")));
+        AssertNoErrors(reading.Problems);
         return reading.Journal!;
     }
 
+    private static void AssertNoErrors(IReadOnlyList<Problem> problems) =>
+        Assert.Empty(problems.Where(problem => problem.Severity == Severity.Error).Select(problem => $"{problem.Place}: {problem.Message}"));
+
     /// <summary>Publishes into a folder of the journal.</summary>
-    public static Published PublishTo(this JournalOnDisk journal, string to, DateOnly? today = null, string? template = null) =>
-        Publisher.Publish(new PublishOrder(journal.Folder, journal.Model(today), Path.Combine(journal.Folder, to), today ?? Today, template));
+    public static Published PublishTo(this JournalOnDisk journal, string to, DateOnly? today = null, string? template = null)
+    {
+        var outcome = SitePublisher.Publish(new PublishOrder(journal.Folder, Path.Combine(journal.Folder, to), today ?? Today, template));
+        AssertNoErrors(outcome.Problems);
+        return outcome.Published!;
+    }
 
     /// <summary>Publishes into the folder <c>site</c> of the journal and shows what came of it.</summary>
     public static SiteOnDisk Publish(this JournalOnDisk journal, DateOnly? today = null, string? template = null)

@@ -1,4 +1,5 @@
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Republishing;
@@ -88,7 +89,7 @@ public sealed class DamagedRecordTests : IDisposable
         using var other = JournalOnDisk.Small().WithEntry("drill/2025-09-29-late.md");
         Edit();
         Publish();
-        SitePublisher.Publish(new SiteOrder(other.Folder, elsewhere.PathOf("other"), Journals.Today) { Cache = elsewhere.PathOf("other-cache") });
+        SitePublisher.Publish(new PublishOrder(other.Folder, elsewhere.PathOf("other"), Journals.Today) { Cache = elsewhere.PathOf("other-cache") });
         File.Copy(RecordIn(elsewhere.PathOf("other-cache")), RecordIn(Cache), overwrite: true);
 
         Assert.True(Publish().WasRead);
@@ -147,7 +148,7 @@ public sealed class DamagedRecordTests : IDisposable
     }
 
     private SiteOutcome Publish(string? to = null, string? cache = null) =>
-        SitePublisher.Publish(new SiteOrder(journal.Folder, to ?? Site, Journals.Today) { Cache = cache ?? Cache });
+        SitePublisher.Publish(new PublishOrder(journal.Folder, to ?? Site, Journals.Today) { Cache = cache ?? Cache });
 
     private void AssertRight()
     {

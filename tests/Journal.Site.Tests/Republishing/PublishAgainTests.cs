@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Republishing;
 
@@ -174,7 +175,7 @@ public sealed class PublishAgainTests : IDisposable
 
     public void Dispose() => journal.Dispose();
 
-    private SiteOutcome Publish(DateOnly? today = null) => SitePublisher.Publish(new SiteOrder(
+    private SiteOutcome Publish(DateOnly? today = null) => SitePublisher.Publish(new PublishOrder(
         journal.Folder, journal.Site, today ?? Today, Directory.Exists(journal.Template) ? journal.Template : null) { Cache = CacheFolder });
 
     private string CacheFolder => Path.Combine(Path.GetDirectoryName(journal.Site)!, "cache");

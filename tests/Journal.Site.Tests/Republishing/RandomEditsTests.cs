@@ -1,13 +1,17 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Journal.Cli.Tests;
+using Journal.Site.Publishing;
+using Journal.Site.Preview;
+using Journal.Site.Tests.Preview;
 using Journal.Site.Tests.Publishing;
 
 namespace Journal.Site.Tests.Republishing;
 
 /// <summary>
 /// Publishing again and again while a maker changes things at random: each time the site is, byte for byte, what a publish
-/// into an empty folder gives, and files that are as they were keep their time stamps. Four makers at once; JOURNAL_EDITS
+/// into an empty folder gives, and what the preview shows, which reads only what was saved; and files that are as they were
+/// keep their time stamps. Four makers at once; JOURNAL_EDITS
 /// asks for more edits of each.
 /// </summary>
 public sealed partial class RandomEditsTests
@@ -25,10 +29,11 @@ public sealed partial class RandomEditsTests
         var maker = new RandomMaker(journal, elsewhere.PathOf("look"), seed);
         var (site, cache) = (elsewhere.PathOf("site"), elsewhere.PathOf("cache"));
         maker.SettleTimes();
-        SiteOutcome Publish(string to) => SitePublisher.Publish(new SiteOrder(journal.Folder, to, maker.Today, maker.Template) { Cache = cache });
+        SiteOutcome Publish(string to) => SitePublisher.Publish(new PublishOrder(journal.Folder, to, maker.Today, maker.Template) { Cache = cache });
         Publish(site);
         var before = Stamped(site);
-        var done = new List<string>();
+        var (done, shown) = (new List<string>(), new PreviewedJournal(journal.Folder, maker.Today, maker.Template));
+        var (shownOn, shownIn) = (maker.Today, maker.Template);
         while (done.Count < edits)
         {
             var edit = maker.Edit(onlyWords: done.Count % 2 == 0);
@@ -47,6 +52,10 @@ public sealed partial class RandomEditsTests
             Assert.True(fresh.WasRead);
             AssertSame(clean, site, $"{string.Join("; ", done.TakeLast(3))} of maker {seed}");
             Assert.Equal(fresh.Problems, outcome.Problems);
+            shown = (shownOn, shownIn) == (maker.Today, maker.Template) ? shown : new PreviewedJournal(journal.Folder, maker.Today, maker.Template);
+            (shownOn, shownIn) = (maker.Today, maker.Template);
+            Assert.Equal(fresh.Problems, shown.Read([]));
+            PreviewedJournalTests.AssertShows(clean, shown.Site!, string.Join("; ", done.TakeLast(3)));
             Assert.Equal(fresh.Published! with { Changed = 0, FrontPage = "" }, outcome.Published with { Changed = 0, FrontPage = "", Problems = fresh.Published!.Problems });
             Assert.All(now.Where(file => before.TryGetValue(file.Key, out var old) && old.Text == file.Value.Text), file => Assert.Equal(before[file.Key].Time, file.Value.Time));
             Assert.False(Publish(site).WasRead, $"Read again after: {string.Join("; ", done.TakeLast(3))}; problems: {string.Join("; ", fresh.Problems.Concat(fresh.Published.Problems).Select(problem => problem.Kind.Code))}; today {maker.Today}, look {maker.Template}");

@@ -14,14 +14,14 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 500, words: 250);
 
-        var scripts = new Dictionary<string, byte[]>();
-        var index = FindIndex.Of(FindableThings.Of(journal.SiteFigures()), (address, script) => scripts[address] = script.ToArray());
+        var index = FindIndex.Of(FindableThings.Of(journal.SiteFigures()));
+        var scripts = index.Pieces.Select(piece => index.TextsOf(piece).ToArray()).ToList();
 
         var library = TemplateFiles.Own().Plain.Where(file => file.Key is "find/find.js" or "find/matcher.js").ToList();
         Assert.Equal(2, library.Count);
-        Assert.InRange(Zipped(index.Script()) + library.Sum(file => Zipped(file.Value)), 60_000, 160_000);
+        Assert.InRange(Zipped(index.Script().ToArray()) + library.Sum(file => Zipped(file.Value)), 60_000, 160_000);
         Assert.InRange(scripts.Count, 30, 60);
-        Assert.All(scripts.Values, script => Assert.InRange(script.Length, 1, 40_000));
+        Assert.All(scripts, script => Assert.InRange(script.Length, 1, 40_000));
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class FindIndexTests
     {
         using var journal = LongJournal(entries: 20, words: 40);
 
-        byte[] Script() => FindIndex.Of(FindableThings.Of(journal.SiteFigures()), (_, _) => { }).Script();
+        byte[] Script() => FindIndex.Of(FindableThings.Of(journal.SiteFigures())).Script().ToArray();
         Assert.Equal(Script(), Script());
     }
 
@@ -97,11 +97,11 @@ public sealed class FindIndexTests
         if (whole)
         {
             return [string.Concat(text.Where(letter => char.GetUnicodeCategory(letter) != UnicodeCategory.NonSpacingMark).Select(char.ToLowerInvariant)
-                .Select(letter => FoldedWords.Accented.IndexOf(letter) is >= 0 and var at ? FoldedWords.Plain[at] : letter))];
+                .Select(letter => SearchTokens.Accented.IndexOf(letter) is >= 0 and var at ? SearchTokens.Plain[at] : letter))];
         }
 
         var words = new List<string>();
-        foreach (var word in new FoldedWords(text))
+        foreach (var word in new SearchTokens(text))
         {
             words.Add(word.ToString());
         }

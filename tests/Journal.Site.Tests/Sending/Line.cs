@@ -5,20 +5,31 @@ using System.Text.RegularExpressions;
 
 namespace Journal.Site.Tests.Sending;
 
-/// <summary>A line to a server on loopback that counts requests of HTTP and can be cut after a number of bytes.</summary>
+/// <summary>A moment of a step: before it, within it, or when it is done and whoever asked for it does not know yet.</summary>
+public enum Moment
+{
+    Before,
+    Within,
+    After,
+}
+
+/// <summary>A line to a server on loopback that counts requests of HTTP and can be cut after a number of bytes, or for good at a step.</summary>
 internal sealed partial class Line : IDisposable
 {
-    private readonly TcpListener listener = new(IPAddress.Loopback, 0);
+    private readonly TcpListener listener;
     private readonly int server;
     private readonly CancellationTokenSource end = new();
     private readonly Lock turn = new();
     private readonly List<string> requests = [];
+    private readonly CancellationTokenSource death = new();
     private long passed;
     private int cuts;
+    private int steps;
 
-    public Line(int server)
+    public Line(int server, int port = 0)
     {
         this.server = server;
+        listener = new TcpListener(IPAddress.Loopback, port);
         listener.Start();
         _ = Accept();
     }
@@ -27,6 +38,15 @@ internal sealed partial class Line : IDisposable
 
     /// <summary>Cuts the connection once when so many bytes have gone to the server.</summary>
     public long? CutAfter { get; set; }
+
+    /// <summary>
+    /// The step to the server at which the line dies: what had been sent until then arrives, and there is no other connection
+    /// any more. To the server and to what lies there it is as if the sender had been killed.
+    /// </summary>
+    public (int Step, Moment Moment)? DiesAt { get; set; }
+
+    /// <summary>Whether it has died.</summary>
+    public bool IsDead => death.IsCancellationRequested;
 
     /// <summary>How often the line was cut.</summary>
     public int Cuts => cuts;
@@ -47,6 +67,7 @@ internal sealed partial class Line : IDisposable
         end.Cancel();
         listener.Dispose();
         end.Dispose();
+        death.Dispose();
     }
 
     private async Task Accept()
@@ -56,6 +77,12 @@ internal sealed partial class Line : IDisposable
             while (true)
             {
                 var client = await listener.AcceptTcpClientAsync(end.Token);
+                if (IsDead)
+                {
+                    client.Dispose();
+                    continue;
+                }
+
                 _ = Carry(client);
             }
         }
@@ -74,6 +101,7 @@ internal sealed partial class Line : IDisposable
             {
                 await behind.ConnectAsync(IPAddress.Loopback, server, end.Token);
                 await await Task.WhenAny(
+                    Task.Delay(Timeout.Infinite, death.Token),
                     Copy(client.GetStream(), behind.GetStream(), isToServer: true),
                     Copy(behind.GetStream(), client.GetStream(), isToServer: false));
             }
@@ -98,10 +126,42 @@ internal sealed partial class Line : IDisposable
                     Interlocked.Increment(ref cuts);
                     return;
                 }
+
+                if (await Dies(buffer.AsMemory(0, count), to))
+                {
+                    return;
+                }
+            }
+            else if (DiesAt is { Moment: Moment.After } last && Volatile.Read(ref steps) >= last.Step)
+            {
+                await death.CancelAsync();
+                return;
             }
 
             await to.WriteAsync(buffer.AsMemory(0, count), end.Token);
         }
+    }
+
+    private async Task<bool> Dies(ReadOnlyMemory<byte> bytes, NetworkStream to)
+    {
+        if (DiesAt is not { } last || last.Moment == Moment.After)
+        {
+            Interlocked.Increment(ref steps);
+            return false;
+        }
+
+        if (Interlocked.Increment(ref steps) < last.Step)
+        {
+            return false;
+        }
+
+        if (last.Moment == Moment.Within)
+        {
+            await to.WriteAsync(bytes[..(bytes.Length / 2)], end.Token);
+        }
+
+        await death.CancelAsync();
+        return true;
     }
 
     private void Note(ReadOnlySpan<byte> bytes)

@@ -49,6 +49,15 @@ internal sealed class S3Server : IDisposable
         Hold($"{folder}/{SentManifest.Address}", new SentManifest(new("0b9c1f6e-6a36-4c0f-9a60-54d1f0a7c2de"), "The bench", files).ToBytes());
     }
 
+    /// <summary>What lies in a folder of the bucket, from the server's own files: what it tells of a broken upload it may not know itself.</summary>
+    public Dictionary<string, string> Objects(string folder)
+    {
+        const string Ending = "._S3rver_object";
+        return SiteOnDisk.Contents(Path.Combine(root, Bucket, folder))
+            .Where(file => file.Key.EndsWith(Ending, StringComparison.Ordinal))
+            .ToDictionary(file => file.Key[..^Ending.Length], file => file.Value, StringComparer.Ordinal);
+    }
+
     public void Dispose()
     {
         server.Kill(entireProcessTree: true);

@@ -109,7 +109,7 @@ public sealed class S3TransportTests : IDisposable
     {
         var refused = await Assert.ThrowsAsync<SendingException>(() => Send(id: "WREN", secret: "hush-hush"));
 
-        Assert.Contains("does not let these credentials", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("refuses these credentials", refused.Message, StringComparison.Ordinal);
         Assert.DoesNotContain("hush", refused.ToString(), StringComparison.Ordinal);
     }
 

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Parsing.Files;
 using Journal.Site.Sending;
 
 namespace Journal.Site.Tests.Sending;
@@ -80,6 +81,107 @@ public sealed class SenderTests
         }
     }
 
+    // Two deletions at once, each of which finds its folder empty: one removed it under the other.
+    [Fact]
+    public async Task FoldersThatAreEmptied_AreGone_HoweverManyAreTakenAwayAtOnce()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        for (var round = 0; round < 40; round++)
+        {
+            for (var i = 0; i < 20; i++)
+            {
+                site.Put($"vice/part/p{i / 2}/one{i}.html", "a part");
+            }
+
+            site.Publish();
+            await site.Send();
+            for (var i = 0; i < 20; i++)
+            {
+                site.Drop($"vice/part/p{i / 2}/one{i}.html");
+            }
+
+            site.Publish();
+            await site.Send();
+            site.IsFinishedAt(site.Target);
+        }
+    }
+
+    [Fact]
+    public async Task FolderWithSomethingElseInIt_AndFolderThatIsGone_AreWell()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        site.Put("vice/part/jaw.html", "a part").Put("lathe/part/bed.html", "a part").Publish();
+        await site.Send();
+        await File.WriteAllTextAsync(Path.Combine(site.Target, "vice", "mine.txt"), "mine");
+        Directory.Delete(Path.Combine(site.Target, "lathe"), recursive: true);
+
+        site.Drop("vice/part/jaw.html").Drop("lathe/part/bed.html").Publish();
+        await site.Send();
+
+        Assert.Equal("mine", SiteOnDisk.Contents(site.Target)["vice/mine.txt"]);
+        Assert.False(Directory.Exists(Path.Combine(site.Target, "vice", "part")));
+        site.HasNothingLeft();
+    }
+
+    // It was taken away, and the manifest there still lists it.
+    [Fact]
+    public async Task TakenAwayByABrokenSend_AndBackInTheSite_IsSentAgain()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+        await site.Send();
+        site.Drop("drill/entry/e1.html").Publish();
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 1 ? new IOException("Broken.") : null }));
+
+        site.Fill(2, "one");
+        await site.Send();
+
+        site.IsFinishedAt(site.Target);
+    }
+
+    [Fact]
+    public async Task StoppedWhenAllWasThere_NothingIsSentAgain()
+    {
+        using var site = SiteOnDisk.WithPages(2);
+        var log = Directory.CreateDirectory(Path.Combine(site.Root, "kept"));
+        await site.Send(transport => new WatchedCarrier(transport)
+        {
+            Fail = _ =>
+            {
+                var path = Assert.Single(Directory.EnumerateFiles(site.Root, ".site.sending-*"));
+                File.WriteAllText(Path.Combine(log.FullName, Path.GetFileName(path)), UnixFile.ReadPastLock(path, 100_000));
+                return null;
+            },
+        });
+        foreach (var left in log.EnumerateFiles())
+        {
+            left.MoveTo(Path.Combine(site.Root, left.Name));
+        }
+
+        WatchedCarrier? next = null;
+        await site.Send(transport => next = new WatchedCarrier(transport));
+
+        Assert.Empty(next!.Sent);
+        site.IsFinishedAt(site.Target);
+    }
+
+    // A line that was cut short could name another file than it would have.
+    [Fact]
+    public async Task LogThatEndsWithinALine_NamesNoOtherFile()
+    {
+        using var site = SiteOnDisk.WithPages(1);
+        await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 2 ? new IOException("Broken.") : null }));
+        var log = Assert.Single(Directory.EnumerateFiles(site.Root, ".site.sending-*"));
+        await File.AppendAllTextAsync(log, "begun - notes.txt");
+        await File.WriteAllTextAsync(Path.Combine(site.Target, "notes.txt"), "mine");
+
+        await site.Send();
+        site.Fill(0, "two");
+        await site.Send();
+
+        Assert.Equal("mine", SiteOnDisk.Contents(site.Target)["notes.txt"]);
+        site.HasNothingLeft();
+    }
+
     [Fact]
     public async Task BrokenSend_WhatItBroughtAndTheSiteNoLongerHas_IsTakenAway()
     {
@@ -113,7 +215,7 @@ public sealed class SenderTests
 
         var failed = await Assert.ThrowsAsync<SendingException>(() => site.Send(transport => new WatchedCarrier(transport) { Fail = step => step > 2 ? new IOException("No space left on device") : null }));
 
-        Assert.Equal("No space left on device. Send again to go on from here.", failed.Message);
+        Assert.Equal("No space left on device. Send again to continue from here.", failed.Message);
         Assert.DoesNotContain(SiteOnDisk.Contents(site.Target).Keys, name => name.Contains("being-sent", StringComparison.Ordinal));
     }
 
@@ -177,7 +279,7 @@ public sealed class SenderTests
         var elsewhere = site.Order with { Destination = new FolderDestination(new("disk"), other) };
         var refused = await Assert.ThrowsAsync<SendingException>(() => Sender.SendAsync(elsewhere));
 
-        Assert.Contains("files that no send brought", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("files that no send put there", refused.Message, StringComparison.Ordinal);
         Assert.All(SiteOnDisk.Contents(other).Values, words => Assert.Equal("mine", words));
     }
 
@@ -224,11 +326,11 @@ public sealed class SenderTests
     }
 
     [Theory]
-    [InlineData("journal/www", "lies in the journal")]
+    [InlineData("journal/www", "is inside the journal")]
     [InlineData("link", "holds the journal itself")]
-    [InlineData("link/www", "lies in the journal")]
-    [InlineData("/", "lie in each other")]
-    [InlineData("", "lie in each other")]
+    [InlineData("link/www", "is inside the journal")]
+    [InlineData("/", "are inside one another")]
+    [InlineData("", "are inside one another")]
     public async Task DestinationInOrAroundTheJournal_IsRefusedByWhateverName(string folder, string reason)
     {
         using var site = SiteOnDisk.WithPages(1);
@@ -338,7 +440,7 @@ public sealed class SenderTests
 
         var refused = await Assert.ThrowsAsync<SendingException>(() => site.Send());
 
-        Assert.Contains("cannot be read. Take that file away there", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("cannot be read. Delete that file there", refused.Message, StringComparison.Ordinal);
         Assert.Equal([SentManifest.Address], SiteOnDisk.Contents(site.Target).Keys);
     }
 

@@ -90,9 +90,29 @@ internal sealed partial class SiteOnDisk : IDisposable
     }
 
     /// <summary>Whether a folder holds the site and nothing else.</summary>
-    public void IsAt(string folder) => Assert.Equal(
+    public void IsAt(string folder) => Is(Contents(folder));
+
+    /// <summary>Whether what lies at a destination is the site and nothing else, and nothing of a send is left beside the site.</summary>
+    public void IsFinished(IReadOnlyDictionary<string, string> there)
+    {
+        Is(there);
+        HasNothingLeft();
+    }
+
+    private void Is(IReadOnlyDictionary<string, string> there) => Assert.Equal(
         files.ToDictionary(file => file.Key, file => Encoding.UTF8.GetString(file.Value)),
-        Contents(folder).Where(file => file.Key != SentManifest.Address).ToDictionary());
+        there.Where(file => file.Key != SentManifest.Address).ToDictionary());
+
+    /// <summary>Whether a folder holds the site and nothing else, no empty folder, and nothing of a send is left beside the site.</summary>
+    public void IsFinishedAt(string folder)
+    {
+        IsAt(folder);
+        HasNothingLeft();
+        Assert.DoesNotContain(Directory.EnumerateDirectories(folder, "*", SearchOption.AllDirectories), inner => !Directory.EnumerateFileSystemEntries(inner).Any());
+    }
+
+    /// <summary>Whether nothing of a send is left beside the site.</summary>
+    public void HasNothingLeft() => Assert.DoesNotContain(Directory.EnumerateFileSystemEntries(Root), path => path.Contains(".sending-", StringComparison.Ordinal));
 
     public static Dictionary<string, string> Contents(string folder) => !Directory.Exists(folder) ? []
         : Directory.EnumerateFiles(folder, "*", SearchOption.AllDirectories).ToDictionary(path => Path.GetRelativePath(folder, path).Replace('\\', '/'), File.ReadAllText);

@@ -47,6 +47,8 @@ internal sealed class WatchedCarrier(ITransport inner) : ITransport
         Done.Enqueue($"delete {address}");
     }
 
+    public Task RemoveEmptyFoldersAsync(IReadOnlyCollection<string> deleted, CancellationToken cancellation) => inner.RemoveEmptyFoldersAsync(deleted, cancellation);
+
     public Task FinishAsync(CancellationToken cancellation) => inner.FinishAsync(cancellation);
 
     public bool MayPass(Exception failure) => Passes(failure) || inner.MayPass(failure);

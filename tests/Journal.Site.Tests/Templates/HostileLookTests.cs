@@ -68,7 +68,7 @@ public sealed class HostileLookTests : IDisposable
         var fault = Assert.Throws<TemplateException>(() => Fill(text));
 
         Assert.StartsWith("pages/front.html:1:", fault.Message, StringComparison.Ordinal);
-        Assert.Contains("takes too much memory", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("needs too much memory", fault.Message, StringComparison.Ordinal);
         Assert.InRange((GC.GetAllocatedBytesForCurrentThread() - before) / 1e6, 300, 900);
     }
 
@@ -136,7 +136,7 @@ public sealed class HostileLookTests : IDisposable
 
         var fault = Assert.Throws<TemplateException>(() => TemplateFiles.From(Look));
 
-        Assert.Equal($"{name} and {ours} differ in case alone, and many systems know only one file by both names. Rename the one in {Look}, or give it the name of ours that it stands for.", fault.Message);
+        Assert.Equal($"{name} and {ours} differ only in upper and lower case, which many systems cannot tell apart. Rename the one in {Look}, or use our spelling.", fault.Message);
     }
 
     [Fact]

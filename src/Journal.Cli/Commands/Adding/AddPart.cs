@@ -18,15 +18,15 @@ internal static class AddPart
     {
         var (id, folder, build, title) = (Id("The part's id, such as gib-screw."), InOption.Create(), JobOptions.Build(), Text("--title", "words", "Its title."));
         var (item, material, stock) = (Text("--item", "number", "Its number on the drawing."), Text("--material", "words", "What it is made of, such as mild-steel 070M20."), Text("--stock", "words", "What it is made from, such as round 32 x 180."));
-        var (drawing, guess) = (Text("--drawing", "words", "The sheet that shows it."), Text("--guess", "time", "How long you think it will take, such as 3h."));
-        var (quantity, like) = (Quantity("How many the build needs."), Text("--like", "build/part", "A part that it is like, for the estimate, such as bench-drill/head."));
-        var plan = new Option<string?>("--plan") { Description = "The plan that it is a part of, instead of a build.", HelpName = "id" };
-        var command = new ExampledCommand("part", "A part of a build or a plan.", "journal add part gib-screw --quantity 4 --material brass") { id, title, item, quantity, material, stock, drawing, guess, like, build, plan, folder };
+        var (drawing, guess) = (Text("--drawing", "words", "The drawing sheet that shows it."), Text("--guess", "time", "How long you think it will take, such as 3h."));
+        var (quantity, like) = (Quantity("How many the build needs."), Text("--like", "build/part", "A similar part made before, for the estimate, such as bench-drill/head."));
+        var plan = new Option<string?>("--plan") { Description = "The plan to add it to, instead of a build.", HelpName = "id" };
+        var command = new ExampledCommand("part", "Add a part to a build or a plan.", "journal add part gib-screw --quantity 4 --material brass") { id, title, item, quantity, material, stock, drawing, guess, like, build, plan, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var (list, name) = (ListOf(open, asked.GetValue(plan), asked.GetValue(build), terminal), asked.GetValue(id)!);
             RefusePart(name);
-            Refuse(list.Parts.Any(one => one.Id.Value == name), $"{list.Title} has a part `{name}` already.");
+            Refuse(list.Parts.Any(one => one.Id.Value == name), $"{list.Title} already has a part `{name}`.");
             Known(open.Journal.Vocabulary.Materials, asked.GetValue(material), "material", "materials");
             Known(open.Journal.Vocabulary.StockForms, asked.GetValue(stock), "form of stock", "forms");
             Refuse(asked.GetValue(guess) is { } hours && !Core.Writing.Entries.HoursText.IsDuration(hours), $"`{asked.GetValue(guess)}` is not a time. Write `3h` or `45m`.");
@@ -54,10 +54,10 @@ internal static class AddPart
             return new PartsList(into.Title, into.Parts, (lines, keys) => lines.AddPart(into, keys));
         }
 
-        Refuse(build is not null, "A part is added to a plan or to a build: say `--plan` or `--build`.");
+        Refuse(build is not null, "Use either `--plan` or `--build`, not both.");
         var found = open.Journal.PlanNamed(plan);
         Refuse(found is null, EstimateSubjects.NoneNamed(plan, "plan", [.. open.Journal.Plans.Select(one => one.Id.Value)]));
-        Refuse(open.Journal.BegunAs(found!) is not null, $"{found!.Title} is a build by now: add the part there, with `--build {plan}`.");
+        Refuse(open.Journal.BegunAs(found!) is not null, $"{found!.Title} has become a build. Add the part there, with `--build {plan}`.");
         return new PartsList(found.Title, found.Parts, (lines, keys) => lines.AddPart(found, keys));
     }
 

@@ -15,15 +15,15 @@ internal static class AddPlan
     public static ExampledCommand Create(Terminal terminal)
     {
         var (id, folder, title) = (Id("The plan's id, such as bench-shaper."), InOption.Create(), Text("--title", "words", "Its title."));
-        var parts = new Option<string[]>("--part") { Description = "A part that you can name so far, by its id; at least one.", HelpName = "id", Required = true, AllowMultipleArgumentsPerToken = true };
-        var start = TodayOption.Named("--start", "The day the work shall start, such as 2027-01-09.");
-        var command = new ExampledCommand("plan", "A plan of the next build, to be estimated.", "journal add plan bench-shaper --part bed ram lever") { id, title, parts, start, folder };
+        var parts = new Option<string[]>("--part") { Description = "A part that you already know of, by its id; at least one.", HelpName = "id", Required = true, AllowMultipleArgumentsPerToken = true };
+        var start = TodayOption.Named("--start", "The day the work will start, such as 2027-01-09.");
+        var command = new ExampledCommand("plan", "Add a plan for the next build, to be estimated.", "journal add plan bench-shaper --part bed ram lever") { id, title, parts, start, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var (name, named) = (asked.GetValue(id)!, asked.GetValue(parts)!);
-            Refuse(!Lines.MayNameABuild(name), $"The name `{name}` is taken: the site, or Windows, uses it for something else. Choose another.");
-            Refuse(open.Journal.Plans.Any(plan => plan.Id.Value == name), $"There is a plan `{name}` already.");
-            Refuse(open.Journal.Builds.Any(build => build.Id.Value == name), $"There is a build `{name}` already, and a plan becomes a build of its name.");
+            Refuse(!Lines.MayNameABuild(name), $"The name `{name}` is reserved by the site or by Windows. Choose another.");
+            Refuse(open.Journal.Plans.Any(plan => plan.Id.Value == name), $"There is already a plan `{name}`.");
+            Refuse(open.Journal.Builds.Any(build => build.Id.Value == name), $"There is already a build `{name}`, and a plan becomes a build of the same name.");
             foreach (var part in named)
             {
                 RefusePart(part);

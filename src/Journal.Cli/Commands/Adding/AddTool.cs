@@ -13,14 +13,14 @@ internal static class AddTool
     public static ExampledCommand Create(Terminal terminal)
     {
         var (id, folder, title) = (Id("The tool's id, such as boring-head."), InOption.Create(), Text("--title", "words", "Its title."));
-        var (kind, got) = (Text("--kind", "word", "What it is, such as gauge."), Text("--got", "word", $"How it came: {string.Join(", ", Words.All<Got>())}."));
-        var (cost, need) = (Number("--cost", "sum", "What it cost."), Text("--need", "word", $"How much it is needed: {string.Join(", ", Words.All<Need>())}."));
-        var (from, due) = (Text("--borrowed-from", "name", "Whom it is borrowed from; never published."), TodayOption.Named("--due", "The day it is due back, such as 2025-12-01; `journal next` tells in time."));
-        var command = new ExampledCommand("tool", "A tool in the crib.", "journal add tool boring-head --kind tool-holding --got bought --cost 85") { id, title, kind, got, cost, need, from, due, folder };
+        var (kind, got) = (Text("--kind", "word", "What kind of tool it is, such as gauge."), Text("--got", "word", $"How you got it: {string.Join(", ", EnumNames.All<Got>())}."));
+        var (cost, need) = (Number("--cost", "sum", "What it cost."), Text("--need", "word", $"How much you need it: {string.Join(", ", EnumNames.All<Need>())}."));
+        var (from, due) = (Text("--borrowed-from", "name", "Whom it is borrowed from; never published."), TodayOption.Named("--due", "The day it is due back, such as 2025-12-01; `journal next` tells you in time."));
+        var command = new ExampledCommand("tool", "Add a tool to the crib.", "journal add tool boring-head --kind tool-holding --got bought --cost 85") { id, title, kind, got, cost, need, from, due, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
         {
             var name = asked.GetValue(id)!;
-            Refuse(open.Journal.Tools.Any(tool => tool.Id.Value == name && tool.IsListed), $"There is a tool `{name}` already.");
+            Refuse(open.Journal.Tools.Any(tool => tool.Id.Value == name && tool.IsListed), $"There is already a tool `{name}`.");
             Known(open.Journal.Vocabulary.ToolKinds, asked.GetValue(kind), "kind of tool", "kinds of tools");
             OneOf<Got>(asked.GetValue(got), "--got");
             OneOf<Need>(asked.GetValue(need), "--need");

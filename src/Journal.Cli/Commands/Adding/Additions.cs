@@ -37,7 +37,7 @@ internal static class Additions
         Refuse(name == "whole", "`whole` means the build as a whole. Give the part another name.");
     }
 
-    private static string NoId(string word) => $"`{word}` is not an id. Write lower-case words joined by hyphens, such as gib-screw.";
+    private static string NoId(string word) => $"`{word}` is not a valid id. Use lower-case words joined by hyphens, such as gib-screw.";
 
     private static int? ReadQuantity(ArgumentResult result)
     {
@@ -47,7 +47,7 @@ internal static class Additions
             return quantity;
         }
 
-        result.AddError($"`{word}` is not a number of pieces from 1 to {MostPieces.ToString(CultureInfo.InvariantCulture)}. Write it in digits, such as `--quantity 4`.");
+        result.AddError($"`{word}` is not a whole number from 1 to {MostPieces.ToString(CultureInfo.InvariantCulture)}. Use digits, such as `--quantity 4`.");
         return null;
     }
 
@@ -72,7 +72,7 @@ internal static class Additions
     {
         if (string.IsNullOrWhiteSpace(result.Tokens[0].Value))
         {
-            result.AddError($"`{name}` wants words behind it; leave it out where there are none.");
+            result.AddError($"`{name}` needs a value. Leave it out if there is none.");
         }
 
         return result.Tokens[0].Value;
@@ -92,7 +92,7 @@ internal static class Additions
             return number;
         }
 
-        result.AddError($"`{name}` wants the sum alone, such as 12.50, and no more than a thousand million.");
+        result.AddError($"`{name}` needs an amount without a currency, such as 12.50, up to 1000000000.");
         return null;
     }
 
@@ -107,7 +107,7 @@ internal static class Additions
 
     public static void OneOf<T>(string? word, string option)
         where T : struct, Enum =>
-        Refuse(word is not null && !Words.TryFind<T>(word, out _), $"`{option}` is one of {string.Join(", ", Words.All<T>())}.");
+        Refuse(word is not null && !EnumNames.TryFind<T>(word, out _), $"`{option}` must be one of {string.Join(", ", EnumNames.All<T>())}.");
 
     public static void Refuse(bool isWrong, string why)
     {

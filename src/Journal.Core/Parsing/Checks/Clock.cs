@@ -10,6 +10,7 @@ internal static class Clock
 {
     private static readonly Minutes Day = new(24 * 60);
 
+    /// <summary>Reports stretches that overlap and dates with more than 24 hours, over all builds.</summary>
     public static void Check(IEnumerable<ClockClaim> claims, ProblemLog log)
     {
         foreach (var date in claims.GroupBy(claim => claim.Date))

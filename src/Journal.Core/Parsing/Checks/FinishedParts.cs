@@ -8,6 +8,7 @@ namespace Journal.Core.Parsing.Checks;
 /// <summary>Judges what a build's entries say is finished: not before the first work, and not more pieces than there are.</summary>
 internal static class FinishedParts
 {
+    /// <summary>Reports parts that are finished twice, before any work on them, or in more pieces than the build needs.</summary>
     public static void Check(Build build, IEnumerable<FinishedClaim> claims, ProblemLog log)
     {
         var firstWork = build.Entries

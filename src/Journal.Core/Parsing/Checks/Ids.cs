@@ -14,6 +14,7 @@ internal sealed class Ids
     private readonly LostIds lost;
     private readonly ProblemLog log;
 
+    /// <summary>Gathers the ids that are defined and reports each that is defined twice.</summary>
     public Ids(IEnumerable<Definition> definitions, LostIds lost, ProblemLog log)
     {
         (this.lost, this.log) = (lost, log);
@@ -26,6 +27,7 @@ internal sealed class Ids
     /// <summary>The ids of a kind, in a build where they count within one.</summary>
     public IReadOnlyCollection<string> Known(IdKind kind, Id<Build>? build) => known.TryGetValue((kind, build), out var ids) ? ids.Keys : [];
 
+    /// <summary>Whether an id is defined: in a build, or in the journal where the kind of id belongs to no build.</summary>
     public bool Has(IdKind kind, Id<Build>? build, string id) => known.TryGetValue((kind, build), out var ids) && ids.ContainsKey(id);
 
     /// <summary>Reports every id used that nothing defines, with the nearest that is.</summary>

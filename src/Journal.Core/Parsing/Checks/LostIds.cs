@@ -33,6 +33,7 @@ internal sealed partial class LostIds
         }
     }
 
+    /// <summary>Whether an id may be defined in a file that could not be read, so that it is not reported as unknown.</summary>
     public bool Has(IdKind kind, Id<Build>? build, string id) => kind switch
     {
         IdKind.Part => build is { } known && builds.Contains(known),

@@ -60,7 +60,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
 
         if (written.Contains('\0', StringComparison.Ordinal))
         {
-            scope.Log.Add(ProblemTable.PictureMissing, place, written, "No file has such a name.");
+            scope.Log.Add(ProblemTable.PictureMissing, place, written, "No file has that name.");
             return null;
         }
 
@@ -73,14 +73,15 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
                 return null;
             }
 
-            if (File.Exists(full))
+            scope.Looked.Add(DiskLook.At(full));
+            if (scope.Looked[^1].Length >= 0)
             {
                 return Accept(full, written, place);
             }
         }
 
         missing.Add(written);
-        scope.Log.Add(ProblemTable.PictureMissing, place, written, "Copy it there, or take the line out.");
+        scope.Log.Add(ProblemTable.PictureMissing, place, written, "Copy it there, or remove the line.");
         return null;
     }
 
@@ -137,6 +138,7 @@ internal sealed class PhotoFiles(JournalFolder folder, FileScope scope)
         {
             if (new FileInfo(path) is { LinkTarget: { } target })
             {
+                scope.IsBehindLinks = true;
                 var end = Path.GetFullPath(Path.Combine(Path.GetDirectoryName(path)!, target) + full[path.Length..]);
                 return StaysBelow(end, linksLeft - 1);
             }

@@ -8,7 +8,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads <c>destinations</c> of journal.yaml: a name for each place that the site is sent to.</summary>
 internal static partial class DestinationKeyReader
 {
-    private const string Example = "Write `folder: /srv/www/bench`, or one of `sftp`, `git` and `s3` with what belongs to it.";
+    private const string Example = "Write `folder: /srv/www/bench`, or one of `sftp`, `git` and `s3` with its keys.";
 
     /// <summary>All destinations that can be read.</summary>
     public static IReadOnlyList<NamedDestination> ReadAll(Fields journal, FileScope scope)
@@ -37,14 +37,14 @@ internal static partial class DestinationKeyReader
         string[] kinds = [.. Keys.DestinationKinds.Where(fields.Has)];
         if (kinds.Length > 1 || (kinds.Length == 0 && !fields.Has("folder")))
         {
-            scope.Log.Add(ProblemTable.DestinationUnclear, name.Place, id, kinds.Length == 0 ? "does not say where it is" : $"is {string.Join(" and ", kinds)} at once", Example);
+            scope.Log.Add(ProblemTable.DestinationUnclear, name.Place, id, kinds.Length == 0 ? "has no place" : $"is {string.Join(" and ", kinds)} at once", Example);
             return null;
         }
 
         var kind = kinds.Length == 0 ? "folder" : kinds[0];
         foreach (var key in Keys.Destination.Where(fields.Has).Except(Keys.OfDestination(kind)))
         {
-            scope.Log.Add(ProblemTable.DestinationUnclear, fields.PlaceOfKey(key), id, $"has a `{key}`, which belongs to another kind than `{kind}`", "Take it out.");
+            scope.Log.Add(ProblemTable.DestinationUnclear, fields.PlaceOfKey(key), id, $"has a `{key}`, which does not belong to `{kind}`", "Remove it.");
         }
 
         return Read(kind, new Id<NamedDestination>(id), fields, scope);
@@ -79,7 +79,7 @@ internal static partial class DestinationKeyReader
     {
         if (!Host().IsMatch(host))
         {
-            scope.Log.Add(ProblemTable.NotAChoice, fields["sftp"]!.Place, host, "sftp", "Write the server's name alone, such as `bench.example.org`; user, port and folder have keys of their own.");
+            scope.Log.Add(ProblemTable.NotAChoice, fields["sftp"]!.Place, host, "sftp", "Write only the server's name, such as `bench.example.org`; user, port and folder have their own keys.");
             return null;
         }
 
@@ -91,7 +91,7 @@ internal static partial class DestinationKeyReader
 
         if (fields.Text("host-key") is { } print && !Fingerprint().IsMatch(print))
         {
-            scope.Log.Add(ProblemTable.NotAChoice, fields["host-key"]!.Place, print, "host-key", "Write `SHA256:` and 43 letters, as `ssh-keygen -l -f` prints it on the server.");
+            scope.Log.Add(ProblemTable.NotAChoice, fields["host-key"]!.Place, print, "host-key", "Write `SHA256:` and 43 characters, as `ssh-keygen -l -f` prints them on the server.");
         }
 
         return new SftpDestination(name, host, folder)
@@ -111,7 +111,7 @@ internal static partial class DestinationKeyReader
         var steps = folder.Split('/');
         if (folder.Contains('\\', StringComparison.Ordinal) || steps.Contains("..") || (kind != "sftp" && folder.StartsWith('/')))
         {
-            scope.Log.Add(ProblemTable.NotAChoice, fields["folder"]!.Place, folder, "folder", "Write the folder with `/` between names and without `..`, such as `www/bench`.");
+            scope.Log.Add(ProblemTable.NotAChoice, fields["folder"]!.Place, folder, "folder", "Write the folder with `/` between names, without `..`, such as `www/bench`.");
             return null;
         }
 

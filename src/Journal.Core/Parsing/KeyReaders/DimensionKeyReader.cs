@@ -46,5 +46,5 @@ internal static class DimensionKeyReader
     }
 
     private static Fault? MustBePositive(Length length) =>
-        length.Value > 0 ? null : new(FaultCode.NotPositive, "It must be more than zero.", "Write it as on the drawing or the tool, or leave the key out.", 0);
+        length.Value > 0 ? null : new(FaultCode.NotPositive, "It must be more than zero.", "Write it as on the drawing or the tool, or leave out the key.", 0);
 }

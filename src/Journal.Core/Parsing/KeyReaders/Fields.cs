@@ -2,8 +2,8 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Files;
-using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Parsing.KeyReaders;
@@ -17,6 +17,7 @@ internal sealed class Fields
     private readonly FileScope scope;
     private readonly Dictionary<string, (TextNode Key, Node Value)> values = new(StringComparer.Ordinal);
 
+    /// <summary>The keys of a map; one that is not known, or is there twice, is reported.</summary>
     public Fields(MapNode map, FileScope scope, params string[] known)
     {
         this.scope = scope;
@@ -34,15 +35,19 @@ internal sealed class Fields
         }
     }
 
+    /// <summary>Where the map starts.</summary>
     public Place Place { get; }
 
     /// <summary>The value of a key, unless left out or blank.</summary>
     public Node? this[string key] => values.TryGetValue(key, out var found) && !found.Value.IsBlank ? found.Value : null;
 
+    /// <summary>Whether a key is there with a value.</summary>
     public bool Has(string key) => this[key] is not null;
 
+    /// <summary>Where a key is written; where the map starts if it is not there.</summary>
     public Place PlaceOfKey(string key) => values.TryGetValue(key, out var found) ? found.Key.Place : Place;
 
+    /// <summary>The items of a list; a single value counts as a list of one, a missing key as none.</summary>
     public IReadOnlyList<Node> Items(string key) => this[key]?.Items ?? [];
 
     /// <summary>A key that must be there; its absence is reported with an example.</summary>
@@ -56,8 +61,10 @@ internal sealed class Fields
         return Has(key);
     }
 
+    /// <summary>A text on one line; null where the key is missing or its value is reported as no text.</summary>
     public string? Text(string key) => this[key] is { } node ? TextOf(node, key) : null;
 
+    /// <summary>The same of a value that is at hand.</summary>
     public string? TextOf(Node node, string key)
     {
         if (node is TextNode text)
@@ -139,6 +146,7 @@ internal sealed class Fields
     /// <summary>Mentions an id of a kind, to be checked when all files are read; null where it has not the form of one.</summary>
     public Id<T>? Mention<T>(string key, IdKind kind, Id<Build>? build) => this[key] is { } node ? Mention<T>(node, key, kind, build) : null;
 
+    /// <summary>The same of a value that is at hand.</summary>
     public Id<T>? Mention<T>(Node node, string key, IdKind kind, Id<Build>? build)
     {
         if (!TryId(node, key, out var id))
@@ -150,9 +158,11 @@ internal sealed class Fields
         return new Id<T>(id);
     }
 
+    /// <summary>Ids of a list, each to be found in a definition later; what cannot be an id is reported and left out.</summary>
     public IReadOnlyList<Id<T>> Mentions<T>(string key, IdKind kind, Id<Build>? build) =>
         [.. Items(key).Select(node => Mention<T>(node, key, kind, build)).OfType<Id<T>>().Distinct()];
 
+    /// <summary>A date, ISO 8601; anything else is reported and null.</summary>
     public DateOnly? Date(string key)
     {
         if (Text(key) is not { } text)
@@ -169,6 +179,7 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>A first and last day, both included; anything else is reported and null.</summary>
     public DateRange? Range(Node node, string key)
     {
         if (TextOf(node, key) is not { } text)
@@ -185,8 +196,10 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>A time of a minute or more; anything else is reported and null.</summary>
     public Minutes? Duration(string key) => this[key] is { } node ? DurationOf(node, key) : null;
 
+    /// <summary>The same of a value that is at hand.</summary>
     public Minutes? DurationOf(Node node, string key)
     {
         if (TextOf(node, key) is not { } text)
@@ -232,8 +245,10 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>A whole number from 1 to 100,000; anything else is reported and null.</summary>
     public int? Count(string key) => this[key] is { } node ? CountOf(node, key) : null;
 
+    /// <summary>The same of a value that is at hand.</summary>
     public int? CountOf(Node node, string key)
     {
         if (TextOf(node, key) is not { } text)
@@ -250,8 +265,10 @@ internal sealed class Fields
         return null;
     }
 
-    public decimal? Cost(string key) => Number(key, 0, "Write the sum alone, such as `12.50`; the currency stands in journal.yaml.");
+    /// <summary>An amount of 0 or more in the journal's currency; anything else is reported and null.</summary>
+    public decimal? Cost(string key) => Number(key, 0, "Write only the amount, such as `12.50`; the currency is in journal.yaml.");
 
+    /// <summary>One of the words of a fixed choice; anything else is reported, with the nearest word, and null.</summary>
     public T? Choice<T>(string key)
         where T : struct, Enum
     {
@@ -260,15 +277,16 @@ internal sealed class Fields
             return null;
         }
 
-        if (Words.TryFind<T>(text, out var value))
+        if (EnumNames.TryFind<T>(text, out var value))
         {
             return value;
         }
 
-        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, Suggestion.For(text, Words.All<T>(), "values"));
+        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, Suggestion.For(text, EnumNames.All<T>(), "values"));
         return null;
     }
 
+    /// <summary>A web address, http or https; anything else is reported and null.</summary>
     public Uri? Address(string key)
     {
         if (Text(key) is not { } text)
@@ -285,6 +303,7 @@ internal sealed class Fields
         return null;
     }
 
+    /// <summary>When something may be shown: always where the key is missing. What cannot be read is reported, and counts as never.</summary>
     public Publication Publication(string key)
     {
         if (this[key] is null)
@@ -309,7 +328,7 @@ internal sealed class Fields
         }
 
         // Rather hide by mistake than show by mistake.
-        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, "Write `never` or `after 2026-01-10`; leave it out to publish.");
+        scope.Log.Add(ProblemTable.NotAChoice, this[key]!.Place, text, key, "Write `never` or `after 2026-01-10`, or leave it out to publish now.");
         return Model.Publication.Never;
     }
 
@@ -325,6 +344,7 @@ internal sealed class Fields
         }
     }
 
+    /// <summary>A map with these keys; anything else is reported and null.</summary>
     public Fields? Map(Node node, params string[] known)
     {
         if (node is MapNode map)

@@ -1,4 +1,5 @@
 using Journal.Core.Model;
+using Journal.Core.Parsing.Files;
 using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Yaml;
@@ -8,10 +9,13 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>What one file adds to the journal beside its contents: problems, and claims to be checked against other files.</summary>
 internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly today)
 {
+    /// <summary>The file, from the journal's folder, with <c>/</c> between names.</summary>
     public string File { get; } = file;
 
+    /// <summary>The words that the file may use: the built-in ones and the journal's own.</summary>
     public Vocabulary Vocabulary { get; } = vocabulary;
 
+    /// <summary>The date after which an entry is in the future.</summary>
     public DateOnly Today { get; } = today;
 
     /// <summary>False where journal.yaml could not be read: it may have added words that nobody knows of.</summary>
@@ -20,6 +24,7 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>The file's text, where it could be had and may still be asked for.</summary>
     public string? Text { get; set; }
 
+    /// <summary>The problems of the file.</summary>
     public ProblemLog Log { get; } = new();
 
     /// <summary>Ids that this file uses.</summary>
@@ -40,6 +45,13 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>Dimensions and feeds as written, to be understood when all of the build is read.</summary>
     public List<WrittenValue> Values { get; } = [];
 
+    /// <summary>What was looked at on the disk beside the file: pictures, there or not.</summary>
+    public List<DiskLook> Looked { get; } = [];
+
+    /// <summary>Whether a picture of it lies behind a link, which may lead elsewhere tomorrow.</summary>
+    public bool IsBehindLinks { get; set; }
+
+    /// <summary>The file's first character.</summary>
     public Place Start => new(File, 1, 1);
 }
 

@@ -7,8 +7,9 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads the maker's guesses: hours, hours by operation, or low, likely and high.</summary>
 internal sealed class GuessKeyReader(FileScope scope)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
+    /// <summary>A guess of one time, of a time for each operation, or of low, likely and high; what cannot be read is reported and null.</summary>
     public Guess? Read(Fields fields, string key) => fields[key] switch
     {
         null => null,

@@ -12,9 +12,10 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
 
     private static readonly Job Unsaid = new() { Number = 1, Parts = [], Operations = [new("other")], Time = Minutes.Zero };
 
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
     private readonly List<Tool> toolsDefined = [];
 
+    /// <summary>Tools that the jobs define under <c>made</c>.</summary>
     public IReadOnlyList<Tool> ToolsDefined => toolsDefined;
 
     /// <summary>One job at least, whatever was written: all that is reckoned of an entry begins with its first job.</summary>
@@ -99,7 +100,7 @@ internal sealed class JobKeyReader(FileScope scope, EntryRef entry, DateOnly dat
         }
 
         var weights = new Fields(new MapNode(node.Place, [new((TextNode)node, weight)]), scope, id);
-        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is shared in proportion.") is { } share ? new PartShare(part, share) : null;
+        return weights.Number(id, 0.001m, "Write a weight such as `2`; the time is divided in proportion.") is { } share ? new PartShare(part, share) : null;
     }
 
     private Minutes Hours(Fields fields)

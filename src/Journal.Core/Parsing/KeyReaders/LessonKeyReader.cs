@@ -7,12 +7,13 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads mistakes, the lessons from them, and lessons learned without one.</summary>
 internal sealed class LessonKeyReader(FileScope scope, Entry entry)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     // Lessons are numbered in the order of the file, whichever key holds them, before ids are given out.
     private readonly List<(Place Place, string? Id, Lesson Lesson, int Mistake)> found = [];
     private readonly List<Mistake> mistakes = [];
 
+    /// <summary>The mistakes and lessons of an entry, each lesson with an id: its own, or one made from the entry and its number.</summary>
     public (IReadOnlyList<Mistake> Mistakes, IReadOnlyList<Lesson> Lessons) Read(Fields fields)
     {
         foreach (var node in fields.Items("mistakes"))
@@ -54,7 +55,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
 
         var fields = list.Map(node, Keys.Mistake)!;
         var id = MistakeId(fields);
-        if (!fields.Wants("what", "Say in a sentence what went wrong."))
+        if (!fields.Wants("what", "Describe in a sentence what went wrong."))
         {
             return;
         }
@@ -114,7 +115,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
         }
 
         var fields = list.Map(node, known)!;
-        fields.Wants("text", "Say in a sentence what to do next time.");
+        fields.Wants("text", "Describe in a sentence what to do next time.");
         var id = fields["id"] is { } idNode ? fields.NewId(idNode, "id") : null;
         var lesson = New(fields.Text("text") ?? "", mistake, job ?? JobNumber(fields)) with
         {

@@ -7,10 +7,11 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads a line of a parts list, of a build or of a plan.</summary>
 internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
     private readonly GuessKeyReader guesses = new(scope);
     private readonly Dictionary<string, Place> parts = new(StringComparer.Ordinal);
 
+    /// <summary>The parts of a parts list, in its order; one without a usable id is reported and left out.</summary>
     public IReadOnlyList<Part> ReadAll(Fields fields)
     {
         return [.. fields.Items("parts").Select(node => Read(fields, node)).OfType<Part>()];
@@ -98,7 +99,7 @@ internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
         var place = fields["like"]!.Place;
         if (text.Split('/') is not [var likeBuild, var likePart])
         {
-            scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Name build and part: `bench-drill/head`.");
+            scope.Log.Add(ProblemTable.UnknownPartOf, place, text, "Give build and part: `bench-drill/head`.");
             return null;
         }
 

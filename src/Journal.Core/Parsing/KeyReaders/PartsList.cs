@@ -26,8 +26,10 @@ internal sealed class PartsList
     /// <summary>Whether the build has no parts list.</summary>
     public bool IsEmpty => ids.Length == 0;
 
+    /// <summary>The parts of a list that could be read.</summary>
     public static PartsList Of(IEnumerable<Part> parts) => new(parts, isLost: false);
 
+    /// <summary>Whether the list has a part; always true where it could not be read, so that nothing is reported for it.</summary>
     public bool Has(string id) => isLost || known.Contains(id);
 
     /// <summary>The part with an id; null, with a problem that names the nearest, where the list has none.</summary>

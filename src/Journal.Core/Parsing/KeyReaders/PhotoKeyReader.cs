@@ -8,6 +8,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads the pictures that an entry lists.</summary>
 internal sealed class PhotoKeyReader(FileScope scope)
 {
+    /// <summary>The pictures listed under <c>photos</c>, each with the place of its file name. Whether the files exist is checked later.</summary>
     public IReadOnlyList<(Photo Photo, Place Place)> ReadAll(Fields fields)
     {
         var photos = new List<(Photo, Place)>();
@@ -17,7 +18,7 @@ internal sealed class PhotoKeyReader(FileScope scope)
             {
                 photos.Add((new Photo { File = fields.TextOf(node, "photos")! }, node.Place));
             }
-            else if (fields.Map(node, Keys.Photo) is { } photo && photo.Wants("file", "Name the picture: `file: photos/….jpg`.") && photo.Text("file") is { } file)
+            else if (fields.Map(node, Keys.Photo) is { } photo && photo.Wants("file", "Give the picture's file: `file: photos/….jpg`.") && photo.Text("file") is { } file)
             {
                 photos.Add((Read(photo, file), photo["file"]!.Place));
             }

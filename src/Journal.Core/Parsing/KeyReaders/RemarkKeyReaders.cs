@@ -7,7 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads what an entry says beside its jobs: parts finished, snags, trials, readings, settings, purchases.</summary>
 internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList parts)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
     /// <summary>Adds to an entry all that its keys say beside jobs, mistakes and lessons.</summary>
     public Entry Read(Fields fields) => entry with
@@ -51,7 +51,7 @@ internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList p
         foreach (var node in fields.Items("snags"))
         {
             var given = node is MapNode ? fields.Map(node, Keys.Snag) : null;
-            var text = given is null ? fields.TextOf(node, "snags") : given.Wants("text", "Say what is still to put right.") ? given.Text("text") : "";
+            var text = given is null ? fields.TextOf(node, "snags") : given.Wants("text", "Describe what is still to put right.") ? given.Text("text") : "";
             if (text is null)
             {
                 continue;
@@ -66,7 +66,7 @@ internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList p
         return snags;
     }
 
-    private static Trial? Trial(Fields fields) => !fields.Wants("on", "Say what it ran on: `air`, `steam`, `power`, `hand` …") ? null : new Trial
+    private static Trial? Trial(Fields fields) => !fields.Wants("on", "Give what it ran on: `air`, `steam`, `power`, `hand` …") ? null : new Trial
     {
         On = fields.Text("on") ?? "",
         Pressure = fields.Text("pressure"),
@@ -83,7 +83,7 @@ internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList p
 
     private MeasuredReading? Reading(Fields fields)
     {
-        if (!fields.Wants("feature", "Say what was measured, such as `feature: bore`."))
+        if (!fields.Wants("feature", "Give what was measured, such as `feature: bore`."))
         {
             return null;
         }
@@ -145,7 +145,7 @@ internal sealed class RemarkKeyReaders(FileScope scope, Entry entry, PartsList p
 
     private Purchase? Purchase(Fields fields)
     {
-        if (!fields.Wants("what", "Say what was bought.") || !fields.Wants("cost", "Write the sum alone, such as `12.50`.") || fields.Cost("cost") is not { } cost)
+        if (!fields.Wants("what", "Give what was bought.") || !fields.Wants("cost", "Write only the amount, such as `12.50`.") || fields.Cost("cost") is not { } cost)
         {
             return null;
         }

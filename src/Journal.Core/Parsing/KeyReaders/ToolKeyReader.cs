@@ -6,8 +6,9 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads a tool: a line of the crib, or one that an entry defines with <c>made</c>.</summary>
 internal sealed class ToolKeyReader(FileScope scope)
 {
-    private readonly TradeWords words = new(scope);
+    private readonly VocabularyKeyReader words = new(scope);
 
+    /// <summary>A tool of the crib, or one that an entry defines; null, and reported, without a usable id.</summary>
     public Tool? Read(Fields fields, EntryRef? definedIn)
     {
         if (!fields.Wants("id", "Give the tool a short name, such as `id: quill-block`.") || fields.NewId(fields["id"]!, "id") is not { } id)

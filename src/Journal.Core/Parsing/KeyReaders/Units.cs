@@ -12,5 +12,6 @@ internal enum Units
 /// <summary>From what is written to what it means.</summary>
 internal static class UnitsMeaning
 {
+    /// <summary>The unit of lengths that it stands for.</summary>
     public static LengthUnit ToUnit(this Units units) => units == Units.Inch ? LengthUnit.Inch : LengthUnit.Millimetre;
 }

@@ -7,6 +7,7 @@ namespace Journal.Core.Parsing.KeyReaders;
 /// <summary>Reads the guesses for work on the build as a whole.</summary>
 internal static class WholeKeyReader
 {
+    /// <summary>The guesses under <c>whole</c>, by operation; empty where there are none.</summary>
     public static IReadOnlyDictionary<Id<Operation>, Minutes> Read(Fields fields, FileScope scope)
     {
         switch (fields["whole"])

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Journal.Core.Model;
+using Journal.Core.Parsing.Text;
 
 namespace Journal.Core.Parsing.Problems;
 
@@ -9,6 +10,7 @@ public sealed class ProblemKind
     private readonly string text;
     private readonly string remedy;
 
+    /// <summary>A line of the table. Text and remedy are format strings for the details of one problem.</summary>
     internal ProblemKind(string code, Severity severity, string text, string remedy)
     {
         (Code, Severity) = (code, severity);
@@ -30,5 +32,5 @@ public sealed class ProblemKind
         string.Format(CultureInfo.InvariantCulture, text, Clean(details)),
         string.Format(CultureInfo.InvariantCulture, remedy, Clean(details)).Trim());
 
-    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Of(written) : detail)];
+    private static object[] Clean(object[] details) => [.. details.Select(detail => detail is string written ? Printable.Quoted(written) : detail)];
 }

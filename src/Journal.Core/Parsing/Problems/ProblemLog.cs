@@ -12,6 +12,7 @@ internal sealed class ProblemLog
     private readonly List<Problem> problems = [];
     private readonly Dictionary<string, int> counts = new(StringComparer.Ordinal);
 
+    /// <summary>The problems so far, in the order found.</summary>
     public IReadOnlyList<Problem> Problems => problems;
 
     /// <summary>What is told of one file alone.</summary>
@@ -22,6 +23,7 @@ internal sealed class ProblemLog
         return one;
     }
 
+    /// <summary>Adds a problem, unless its file already has too many.</summary>
     public void Add(ProblemKind kind, Place place, params object[] details)
     {
         if (HasRoomFor(place))

@@ -13,7 +13,10 @@ internal static class BodyBounds
     /// <summary>Characters: a very long evening.</summary>
     public const int LongestBody = 64 * 1024;
 
+    /// <summary>The most columns of a table.</summary>
     public const int WidestTable = 64;
+
+    /// <summary>The most cells of a table.</summary>
     public const int MostCells = 20_000;
     private const int MostBrackets = 4_000;
     private const int MostEmphasis = 12_000;

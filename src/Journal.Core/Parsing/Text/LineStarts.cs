@@ -10,6 +10,7 @@ internal sealed class LineStarts
     private readonly string file;
     private readonly int firstLine;
 
+    /// <summary>Finds the starts of the lines of a text; <paramref name="firstLine"/> is the number of its first line in the file, from 1.</summary>
     public LineStarts(string text, string file, int firstLine)
     {
         (this.text, this.file, this.firstLine) = (text, file, firstLine);
@@ -23,6 +24,7 @@ internal sealed class LineStarts
         }
     }
 
+    /// <summary>How many lines there are.</summary>
     public int Count => starts.Count;
 
     /// <summary>The text of a line, counted from 0 in the piece, without the signs that end it.</summary>
@@ -31,6 +33,7 @@ internal sealed class LineStarts
     /// <summary>The beginning of a line, counted from 0 in the piece.</summary>
     public Place AtLine(int line) => new(file, firstLine + line, 1);
 
+    /// <summary>The place of a character, counted from 0 in UTF-16 units.</summary>
     public Place At(int offset)
     {
         var found = starts.BinarySearch(offset);

@@ -22,6 +22,7 @@ internal static partial class Duration
     /// <summary>Ten thousand hours: beyond any build, and sums of many stay within an integer.</summary>
     private const decimal MostMinutes = 600_000;
 
+    /// <summary>Reads a time in any of the accepted forms, decimals rounded to whole minutes, halves up; else says what is wrong.</summary>
     public static bool TryParse(string text, out Minutes time, out TimeFault fault)
     {
         time = Minutes.Zero;

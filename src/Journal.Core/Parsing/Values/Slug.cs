@@ -5,6 +5,7 @@ namespace Journal.Core.Parsing.Values;
 /// <summary>Makes an id of a text, to propose it.</summary>
 internal static class Slug
 {
+    /// <summary>An id of at most 60 characters made from any text: lower-case letters, digits and hyphens; <c>a-name</c> where nothing is left.</summary>
     public static string Of(string text)
     {
         var slug = new StringBuilder();

@@ -12,8 +12,10 @@ internal readonly partial record struct Stretch(int Start, int End)
 {
     private const int Day = 24 * 60;
 
+    /// <summary>How long it is.</summary>
     public Minutes Time => new(End - Start);
 
+    /// <summary>Reads <c>19:10-21:55</c>, with a hyphen or an en dash; an end before the start is on the next day.</summary>
     public static bool TryParse(string text, out Stretch stretch)
     {
         stretch = default;
@@ -32,6 +34,7 @@ internal readonly partial record struct Stretch(int Start, int End)
         return true;
     }
 
+    /// <summary>Whether two stretches share a minute; one may end when the other starts.</summary>
     public bool Overlaps(Stretch other) => Start < other.End && other.Start < End;
 
     public override string ToString() => $"{Clock(Start)}-{Clock(End)}";

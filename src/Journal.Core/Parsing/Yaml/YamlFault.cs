@@ -3,24 +3,26 @@ namespace Journal.Core.Parsing.Yaml;
 /// <summary>Says in plain words what the YAML parser says in its own.</summary>
 internal static class YamlFault
 {
-    public const string NotClosed = "the bracket or brace that opens here is not closed, or a comma is missing in it.";
+    /// <summary>What is said of a bracket that is not closed.</summary>
+    public const string NotClosed = "the bracket or brace opened here is not closed, or a comma is missing inside it.";
 
     private static readonly (string Parser, string Plain)[] Sayings =
     [
-        ("found unexpected end of stream", "a quotation mark that opens here is not closed."),
-        ("invalid mapping", "a second `: ` stands in the value, or the line above it is not finished."),
+        ("found unexpected end of stream", "the quotation mark opened here is not closed."),
+        ("invalid mapping", "there is a second `: ` in the value, or the line above is not finished."),
         ("did not find expected key", "`key: value` was expected here."),
-        ("cannot start any token", "a value cannot begin with this sign."),
-        ("a tab character", "a tab stands where only spaces may."),
-        ("unknown escape character", "a backslash in double quotes stands before a sign that it cannot change."),
-        ("block sequence entries are not allowed", "a list cannot begin on the line of its key."),
-        ("expected '-' indicator", "this line is indented otherwise than the list above it."),
+        ("cannot start any token", "a value cannot start with this character."),
+        ("a tab character", "there is a tab where only spaces are allowed."),
+        ("unknown escape character", "a backslash in double quotes is followed by a character that it cannot change."),
+        ("block sequence entries are not allowed", "a list cannot start on the same line as its key."),
+        ("expected '-' indicator", "this line is indented differently from the list above."),
         ("did not find expected node content", "a value was expected here."),
     ];
 
     /// <summary>Whether the parser waits for a bracket to close.</summary>
     public static bool IsNotClosed(string message) => message.Contains("expected ',' or", StringComparison.Ordinal);
 
+    /// <summary>The parser's message in plain words; its first sentence where it is not known.</summary>
     public static string InPlainWords(string message)
     {
         var known = Array.FindIndex(Sayings, saying => message.Contains(saying.Parser, StringComparison.OrdinalIgnoreCase));

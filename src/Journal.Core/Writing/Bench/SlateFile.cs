@@ -121,7 +121,7 @@ public sealed class SlateFile : IDisposable
         try
         {
             var slate = JsonSerializer.Deserialize(Bytes(PathIn(journal)), SlateJson.Default.Slate) ?? new Slate();
-            return IsWhole(slate) ? slate : throw new JsonException("something in it is missing, or from another century");
+            return IsWhole(slate) ? slate : throw new JsonException("something is missing, or a date is impossible");
         }
         catch (Exception e) when (e is FileNotFoundException or DirectoryNotFoundException)
         {
@@ -129,7 +129,7 @@ public sealed class SlateFile : IDisposable
         }
         catch (JsonException e)
         {
-            throw new IOException($"{PathIn(journal)} cannot be read ({e.Message}). Look into it for what you want to keep, then delete it.", e);
+            throw new IOException($"{PathIn(journal)} cannot be read ({e.Message}). Copy what you want to keep from it, then delete it.", e);
         }
     }
 

@@ -24,5 +24,5 @@ public static class HoursText
     public static bool IsOfOneDay(string text) => !Duration.TryParse(text.Trim(), out var time, out _) || time.Count <= 24 * 60;
 
     /// <summary>What is wrong with hours that mean nothing, or too much.</summary>
-    public static string WhyNot(string text) => Read(text) is not null ? $"`{text}` is more than a day has. Minutes are written `45m`." : $"`{text}` is not a time. Write `1h30`, `45m`, `1.5`, `1:30` or `19:10-20:40`.";
+    public static string WhyNot(string text) => Read(text) is not null ? $"`{text}` is more than a day. Write minutes as `45m`." : $"`{text}` is not a time. Write `1h30`, `45m`, `1.5`, `1:30` or `19:10-20:40`.";
 }

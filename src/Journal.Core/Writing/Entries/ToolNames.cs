@@ -31,11 +31,11 @@ public sealed class ToolNames(MakerJournal journal)
     /// <summary>Tools that may be meant by a name that none has: those that share a word with it, then the one that is spelt most like it.</summary>
     public IReadOnlyList<Id<Tool>> Near(string name)
     {
-        var stems = TextWords.Of(name).Select(WordStem.Of).ToHashSet();
+        var stems = TextTokens.Of(name).Select(WordStem.Of).ToHashSet();
         return
         [
             .. journal.Tools
-                .Select(tool => (tool.Id, Shared: TextWords.Of($"{tool.Id} {tool.Title}").Select(WordStem.Of).Distinct().Count(stems.Contains)))
+                .Select(tool => (tool.Id, Shared: TextTokens.Of($"{tool.Id} {tool.Title}").Select(WordStem.Of).Distinct().Count(stems.Contains)))
                 .Where(one => one.Shared > 0)
                 .OrderByDescending(one => one.Shared)
                 .Select(one => one.Id)

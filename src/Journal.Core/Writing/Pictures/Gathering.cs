@@ -54,7 +54,7 @@ public static class Gathering
         try
         {
             shelf.Digest(picture.Path);
-            return null;
+            return picture.Fault;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

@@ -8,6 +8,9 @@ namespace Journal.Core.Writing.Pictures;
 /// <param name="IsFileTime">Whether that is only the time of the file, because the picture itself does not say.</param>
 public sealed record TakenPicture(string Path, DateTime Taken, bool IsFileTime)
 {
+    /// <summary>What is wrong with it, in half a sentence; null where nothing is.</summary>
+    public string? Fault { get; init; }
+
     /// <summary>The evening that it belongs to.</summary>
     public DateOnly Evening => BenchClock.Evening(Taken);
 }
@@ -24,7 +27,7 @@ public enum Fate
     /// <summary>There is no entry for its evening.</summary>
     NoEntry,
 
-    /// <summary>Its entry is written in a way that nothing can be added to.</summary>
+    /// <summary>It cannot be read, or its entry is written in a way that nothing can be added to.</summary>
     Refused,
 }
 

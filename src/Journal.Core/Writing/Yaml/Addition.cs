@@ -40,7 +40,7 @@ internal sealed class Addition(string text, int start, int end)
     {
         if (Read(yaml) is not { } old || Outline.Of(yaml) is not { } outline)
         {
-            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+            return Added.Refused($"The file cannot be read. {Remedy}");
         }
 
         var spans = outline.TopKeys.Where(one => one.Key == key).ToList();
@@ -48,9 +48,9 @@ internal sealed class Addition(string text, int start, int end)
         {
             [] => NewKey(outline, key, items),
             [var only] => IntoValue(key, only.End, only.Start, only.Value, items),
-            _ => Added.Refused($"`{key}` stands there twice. Take one out, then try again."),
+            _ => Added.Refused($"`{key}` is there twice. Remove one, then try again."),
         };
-        return added.Text is { } longer && !Keeps(old, longer, key, items) ? Added.Refused($"`{key}` is written in a way that this program does not dare to touch. {Remedy}") : added;
+        return added.Text is { } longer && !Keeps(old, longer, key, items) ? Added.Refused($"`{key}` is written in a way that cannot be changed safely. {Remedy}") : added;
     }
 
     /// <summary>Adds items to a file that is a list.</summary>
@@ -58,7 +58,7 @@ internal sealed class Addition(string text, int start, int end)
     {
         if (Read(yaml) is not { } old || Outline.Of(yaml) is not { } outline)
         {
-            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+            return Added.Refused($"The file cannot be read. {Remedy}");
         }
 
         var added = outline.Top.Form switch
@@ -68,7 +68,7 @@ internal sealed class Addition(string text, int start, int end)
             _ => Added.Refused($"The file is not a list. {Remedy}"),
         };
         return added.Text is { } longer && (Read(Yaml(longer)) is not { } read || !SameItems(old, read, Nodes(items)))
-            ? Added.Refused($"The list is written in a way that this program does not dare to touch. {Remedy}")
+            ? Added.Refused($"The list is written in a way that cannot be changed safely. {Remedy}")
             : added;
     }
 
@@ -77,7 +77,7 @@ internal sealed class Addition(string text, int start, int end)
     {
         if (Read(yaml) is not MapNode old || Outline.Of(yaml) is not { } outline)
         {
-            return Added.Refused($"The file cannot be read as it is. {Remedy}");
+            return Added.Refused($"The file cannot be read. {Remedy}");
         }
 
         var missing = pairs.Where(pair => outline.TopKeys.All(one => one.Key != pair.Key)).ToList();
@@ -88,7 +88,7 @@ internal sealed class Addition(string text, int start, int end)
 
         if (outline.Top.Form != Form.BlockMap)
         {
-            return Added.Refused($"The keys stand in braces. {Remedy}");
+            return Added.Refused($"The keys are in braces. {Remedy}");
         }
 
         var added = AtEnd(missing.Select(pair => $"{Indent(outline.TopKeys[0].Start)}{pair.Key}: {pair.Value}"));
@@ -96,7 +96,7 @@ internal sealed class Addition(string text, int start, int end)
             && read.Pairs.Count == old.Pairs.Count + missing.Count
             && old.Pairs.Zip(read.Pairs).All(pair => pair.First.Key.Text == pair.Second.Key.Text && Same(pair.First.Value, pair.Second.Value))
             && missing.Zip(read.Pairs.Skip(old.Pairs.Count)).All(pair => pair.First.Key == pair.Second.Key.Text && Same(Nodes([pair.First.Value])[0], pair.Second.Value));
-        return isKept ? added : Added.Refused($"The keys are written in a way that this program does not dare to touch. {Remedy}");
+        return isKept ? added : Added.Refused($"The keys are written in a way that cannot be changed safely. {Remedy}");
     }
 
     /// <summary>Puts a key into an item of a list, which has it not.</summary>
@@ -154,7 +154,7 @@ internal sealed class Addition(string text, int start, int end)
     {
         if (outline.Top.Form is not (Form.BlockMap or Form.Nothing))
         {
-            return Added.Refused($"The keys stand in braces. {Remedy}");
+            return Added.Refused($"The keys are in braces. {Remedy}");
         }
 
         var indent = outline.TopKeys.Count == 0 ? "" : Indent(outline.TopKeys[0].Start);

@@ -24,7 +24,7 @@ public class HelpTests
         var help = journal.Ask(command, "--help");
 
         Assert.Equal((0, ""), (help.Status, help.Error));
-        Assert.Contains(command switch { "completions" => "<shell>", "start" => "<folder>", "stint" => "begin", "add" => "part", _ => "--in <folder>" }, help.Out, StringComparison.Ordinal);
+        Assert.Contains(command switch { "completions" => "<shell>", "start" => "<folder>", "stint" => "begin", "add" or "rename" or "split" => "part", "merge" => "tool", _ => "--in <folder>" }, help.Out, StringComparison.Ordinal);
         Assert.All(help.Lines, line => Assert.True(line.Length <= 80, line));
         var example = help.Lines[^1].Trim().Replace("my-journal", journal.Folder, StringComparison.Ordinal).Split(" >")[0];
         Assert.StartsWith($"journal {command}", example, StringComparison.Ordinal);

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using Journal.Cli.Output;
 using Journal.Core.Checking;
+using Journal.Core.Figures;
 using Journal.Core.Model;
 
 namespace Journal.Cli.Options;
@@ -22,6 +23,16 @@ internal static class JournalCompletions
         ["--tool"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
         ["--plan"] = (journal, _) => Plans(journal),
         ["--like"] = (journal, _) => journal.Builds.SelectMany(build => build.Parts, (build, part) => $"{build.Id}/{part.Id}"),
+        ["entry"] = (journal, build) => journal.Entries.Reverse().Where(entry => build is null || entry.Build.Value == build).Select(entry => entry.Id.Value),
+        ["--finished"] = Parts,
+        ["--cleared"] = (journal, _) => State.Of(journal).Builds.SelectMany(build => build.Snags).Select(open => open.Snag.Id.Value),
+        ["--cause"] = (journal, _) => Words(journal.Vocabulary.Causes),
+        ["part"] = Parts,
+        ["tool"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
+        ["operation"] = (journal, _) => Words(journal.Vocabulary.Operations),
+        ["lesson"] = (journal, _) => journal.Entries.Reverse().SelectMany(entry => entry.Lessons).Select(lesson => lesson.Id.Value),
+        ["build"] = (journal, _) => Builds(journal),
+        ["into"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
         ["plan"] = (journal, _) => Plans(journal),
         ["plan or build"] = (journal, _) => [.. Plans(journal), .. Builds(journal)],
         ["destination"] = (journal, _) => journal.Destinations.Select(one => one.Name.Value),

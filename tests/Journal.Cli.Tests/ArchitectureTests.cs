@@ -8,7 +8,7 @@ namespace Journal.Cli.Tests;
 public class ArchitectureTests
 {
     private static readonly string[] FoldersOfCore =
-        ["Statistics", "Model", "Trade", "Parsing", "Figures", "Wording", "Estimating", "Checking", "Writing", "Import"];
+        ["Statistics", "Model", "Trade", "Parsing", "Figures", "Wording", "Estimating", "Checking", "PlainWords", "Writing", "Import"];
 
     private static readonly string[] FoldersOfSite =
         ["Html", "Output", "Text", "Photos", "Charts", "Pages", "Templates", "Search", "Feeds", "Contents", "Publishing", "Preview", "Sending"];

@@ -12,14 +12,17 @@ public class CommandFuzzTests
     private static readonly string[] Readings =
     [
         "check", "hours", "timeline", "lessons", "lessons --for boring --material cast-iron", "tooling", "costs", "readings", "settings", "next",
-        "estimate bench-shaper", "estimate drill", "stint show", "hours --format csv", "lessons --format json", "next --format json", "estimate bench-shaper --format json",
+        "estimate bench-shaper", "estimate drill", "stint show", "hours --format csv", "lessons --format json", "next --format json", "propose", "propose - --format json", "estimate bench-shaper --format json",
+        "hours --by-evening", "hours --part head --since 2025-09-07 --format csv", "timeline --part head", "tooling --part quill", "costs --build drill", "find boss", "find --part head --format json",
+        "show", "show 2025-09-06 --format json", "words causes", "order", "order bench-shaper --format json", "rename part head top-slide --dry-run", "rename lesson lap-last lap --dry-run",
     ];
 
     // Each on a journal of its own making: what one writes, the next reads.
     private static readonly string[] Writings =
     [
         "jot It_sings.", "stint begin --part head --operation boring", "stint end", "write --part head --operation boring --hours 1h", "add part cap --title Cap",
-        "add tool plug --kind fixture", "add build fan", "begin bench-shaper", "gather . --dry-run", "check",
+        "add tool plug --kind fixture", "add build fan", "begin bench-shaper", "gather . --dry-run",
+        "amend --lesson Oil_it", "rename part head top-slide", "split part quill quill cap", "merge tool boring-head lathe", "rename build drill bench-drill", "check",
     ];
 
     [Fact]

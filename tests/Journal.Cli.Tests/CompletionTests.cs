@@ -5,7 +5,7 @@ namespace Journal.Cli.Tests;
 public class CompletionTests
 {
     [Theory]
-    [InlineData("journal ho", "hours")]
+    [InlineData("journal hou", "hours")]
     [InlineData("journal hours --f", "--format")]
     [InlineData("journal hours --format ", "csv\njson\ntable")]
     [InlineData("journal hours --format j", "json")]

@@ -17,13 +17,14 @@ public class HelpTests
         using var journal = JournalOnDisk.Small()
             .With("phone/read-me.txt", "No pictures yet.")
             .With("journal.yaml", $"title: The Lean-to\ndestinations: {{disk: {{folder: {disk.Folder}/sent}}}}\n")
-            .With("hours.csv", "2024-10-03,,,1h\n");
+            .With("hours.csv", "2024-10-03,,,1h\n")
+            .With("evening.txt", "Bored the head for an hour.\n");
         Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
 
         var help = journal.Ask(command, "--help");
 
         Assert.Equal((0, ""), (help.Status, help.Error));
-        Assert.Contains(command switch { "completions" => "<shell>", "start" => "<folder>", "stint" => "begin", "add" => "part", _ => "--in <folder>" }, help.Out, StringComparison.Ordinal);
+        Assert.Contains(command switch { "completions" => "<shell>", "start" => "<folder>", "stint" => "begin", "add" or "rename" or "split" => "part", "merge" => "tool", _ => "--in <folder>" }, help.Out, StringComparison.Ordinal);
         Assert.All(help.Lines, line => Assert.True(line.Length <= 80, line));
         var example = help.Lines[^1].Trim().Replace("my-journal", journal.Folder, StringComparison.Ordinal).Split(" >")[0];
         Assert.StartsWith($"journal {command}", example, StringComparison.Ordinal);

@@ -44,9 +44,11 @@ internal static class CheckCommand
                 new CsvTable(["severity", "code", "file", "line", "column", "message", "remedy"], reading.Problems.Select(Row)).WriteTo(terminal.Out);
                 break;
             default:
-                var print = new Printout(terminal);
-                ProblemList.Print(folder, reading, print);
-                Tell(offers, print);
+                terminal.Show(print =>
+                {
+                    ProblemList.Print(folder, reading, print);
+                    Tell(offers, print);
+                });
                 break;
         }
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -10,17 +11,28 @@ namespace Journal.Cli.Commands;
 internal static class CostsCommand
 {
     /// <summary>The command, talking to a terminal.</summary>
-    public static Command Create(Terminal terminal) => new FigureCommand
+    public static Command Create(Terminal terminal)
+    {
+        var part = PartOption.Create();
+        return (Of(null) with { Options = [part], Narrowed = asked => Of(asked.GetValue(part)) }).Create(terminal);
+    }
+
+    private static FigureCommand Of(string? part) => new()
     {
         Name = "costs",
         Description = "What was spent on each build: kit, stock, hardware, tooling, mistakes.",
         Example = "journal costs --format json",
-        Table = (journal, print) => CostsTable.Print(journal, Costs.Of(journal), print),
+        By = Narrows.Build | Narrows.Dates,
+        Objection = journal => PartOption.Objection(part, journal),
+        Table = (journal, print) => CostsTable.Print(journal, For(part, journal), print),
         Csv = journal => new CsvTable(
             ["build", "kind", "cost"],
-            Costs.Of(journal).Builds.SelectMany(build => build.Kinds, (build, kind) => new object?[] { build.Build, kind.What.ToWord(), kind.Cost })),
-        Json = journal => Shape(Costs.Of(journal)),
-    }.Create(terminal);
+            For(part, journal).Builds.SelectMany(build => build.Kinds, (build, kind) => new object?[] { build.Build, kind.What.ToWord(), kind.Cost })),
+        Json = journal => Shape(For(part, journal)),
+    };
+
+    private static Costs For(string? part, MakerJournal journal) =>
+        Costs.Of(part is null ? journal : Excerpt.BoughtFor(journal, (build, one) => PartOption.Takes(part, build, one)));
 
     private static object Shape(Costs costs) => new
     {

@@ -99,7 +99,7 @@ internal static class EstimateCommand
                 Csv(estimate).WriteTo(terminal.Out);
                 break;
             default:
-                EstimateTable.Print(estimate, preparation, journal, options, new Printout(terminal));
+                terminal.Show(print => EstimateTable.Print(estimate, preparation, journal, options, print), EstimateTable.Sentence(estimate));
                 break;
         }
     }

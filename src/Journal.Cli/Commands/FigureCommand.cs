@@ -30,11 +30,20 @@ internal sealed record FigureCommand
     /// <summary>Options of its own, which narrow the figures down.</summary>
     public IReadOnlyList<Option> Options { get; init; } = [];
 
+    /// <summary>What stands behind its name.</summary>
+    public IReadOnlyList<Argument> Arguments { get; init; } = [];
+
+    /// <summary>By what the journal is narrowed down before its figures are worked out.</summary>
+    public Narrows By { get; init; }
+
     /// <summary>The command as those options narrow it; null where there are none.</summary>
     public Func<ParseResult, FigureCommand>? Narrowed { get; init; }
 
     /// <summary>Why its options cannot be meant, in a sentence, now that the journal is read; null where all is well.</summary>
     public Func<MakerJournal, string?> Objection { get; init; } = _ => null;
+
+    /// <summary>The command with what the journal’s folder holds beside the journal; null where it asks for none of that.</summary>
+    public Func<string, FigureCommand, FigureCommand>? Beside { get; init; }
 
     /// <summary>What people are told besides, of what the journal’s folder holds beside the journal.</summary>
     public Func<string, MakerJournal, IEnumerable<string>> Besides { get; init; } = (_, _) => [];
@@ -43,17 +52,29 @@ internal sealed record FigureCommand
     public Command Create(Terminal terminal)
     {
         var (folder, format, today) = (InOption.Create(), FormatOption.Create(), TodayOption.Create(hidden: true));
+        var excerpt = new ExcerptOptions(By);
         var command = new ExampledCommand(Name, Description, Example);
-        foreach (var option in Options.Concat([folder, format, today]))
+        foreach (var argument in Arguments)
+        {
+            command.Add(argument);
+        }
+
+        foreach (var option in Options.Concat(excerpt.Options).Concat([folder, format, today]))
         {
             command.Add(option);
         }
 
-        command.SetAction(asked => (Narrowed?.Invoke(asked) ?? this).Run(asked.GetValue(folder), asked.GetValue(format), asked.GetValue(today), terminal));
+        command.SetAction(asked => (Narrowed?.Invoke(asked) ?? this).Run(
+            asked.GetValue(folder),
+            asked.GetValue(format),
+            asked.GetValue(today),
+            journal => excerpt.Objection(asked, journal),
+            journal => excerpt.Of(asked, journal),
+            terminal));
         return command;
     }
 
-    private int Run(string? named, OutputFormat format, DateOnly? today, Terminal terminal)
+    private int Run(string? named, OutputFormat format, DateOnly? today, Func<MakerJournal, string?> objection, Func<MakerJournal, MakerJournal> piece, Terminal terminal)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
         {
@@ -65,13 +86,13 @@ internal sealed record FigureCommand
         var reading = JournalReader.Read(folder, today ?? DateOnly.MaxValue);
         if (reading.Journal is { } journal)
         {
-            if (Objection(journal) is { } objection)
+            if ((objection(journal) ?? Objection(journal)) is { } wrong)
             {
-                terminal.Complain($"{objection} See `journal {Name} --help`.");
+                terminal.Complain($"{wrong} See `journal {Name} --help`.");
                 return ExitStatus.WrongUse;
             }
 
-            Show(journal, format, terminal);
+            (Beside?.Invoke(folder, this) ?? this).Show(piece(journal), format, terminal);
             terminal.Out.Flush();
             foreach (var told in format == OutputFormat.Table ? Besides(folder, journal) : [])
             {
@@ -98,7 +119,7 @@ internal sealed record FigureCommand
                 Csv(journal).WriteTo(terminal.Out);
                 break;
             default:
-                Table(journal, new Printout(terminal));
+                terminal.Show(print => Table(journal, print));
                 break;
         }
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -12,15 +13,53 @@ internal static class HoursCommand
     private const string Whole = "whole";
 
     /// <summary>The command, talking to a terminal.</summary>
-    public static Command Create(Terminal terminal) => new FigureCommand
+    public static Command Create(Terminal terminal)
+    {
+        var (part, evenings) = (PartOption.Create(), new Option<bool>("--by-evening") { Description = "A line for each evening, with its part, operation and kind of time." });
+        return (Of(null) with
+        {
+            Options = [evenings, part],
+            Narrowed = asked => asked.GetValue(evenings) ? EveningsOf(asked.GetValue(part)) : Of(asked.GetValue(part)),
+        }).Create(terminal);
+    }
+
+    private static FigureCommand Of(string? part) => new()
     {
         Name = "hours",
         Description = "Where the hours went: by build, part, operation and kind of time.",
         Example = "journal hours --format csv > hours.csv",
-        Table = (journal, print) => HoursTable.Print(journal, Hours.Of(journal), print),
-        Csv = journal => new CsvTable(["build", "part", "operation", "minutes"], Hours.Of(journal).Builds.SelectMany(Rows)),
-        Json = journal => Shape(Hours.Of(journal)),
-    }.Create(terminal);
+        By = Narrows.Build | Narrows.Dates,
+        Objection = journal => PartOption.Objection(part, journal),
+        Table = (journal, print) => HoursTable.Print(journal, For(part, journal), print),
+        Csv = journal => new CsvTable(["build", "part", "operation", "minutes"], For(part, journal).Builds.SelectMany(Rows)),
+        Json = journal => Shape(For(part, journal)),
+    };
+
+    private static FigureCommand EveningsOf(string? part) => Of(part) with
+    {
+        Table = (journal, print) => EveningsTable.Print(journal, Evenings(part, journal), print),
+        Csv = journal => new CsvTable(
+            ["date", "build", "part", "operation", "minutes", "kind"],
+            Evenings(part, journal).Select(share => new object?[] { share.Date, share.Entry.Build, share.Part?.Value ?? Whole, share.Operation, share.Minutes, share.Kind.ToWord() })),
+        Json = journal => new
+        {
+            Evenings = Evenings(part, journal).Select(share => new
+            {
+                share.Date,
+                share.Entry.Build,
+                share.Entry.Entry,
+                Part = share.Part?.Value ?? Whole,
+                share.Operation,
+                share.Minutes,
+                Kind = share.Kind.ToWord(),
+            }),
+        },
+    };
+
+    private static Hours For(string? part, MakerJournal journal) => Hours.Of(journal, (build, one) => PartOption.Takes(part, build, one));
+
+    private static List<EveningShare> Evenings(string? part, MakerJournal journal) =>
+        [.. EveningShare.Of(journal).Where(share => PartOption.Takes(part, share.Entry.Build, share.Part))];
 
     private static IEnumerable<object?[]> Rows(BuildHours build) =>
         from part in build.Parts.Select(part => (Id: part.Part.Value, part.Work)).Append((Id: Whole, Work: build.General))

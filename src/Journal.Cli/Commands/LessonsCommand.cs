@@ -10,27 +10,31 @@ namespace Journal.Cli.Commands;
 /// <summary><c>journal lessons</c>: what was learned and what it cost.</summary>
 internal static class LessonsCommand
 {
-    private static readonly FigureCommand SiteFigures = new()
+    private static FigureCommand Of(Func<MakerJournal, Lessons> lessons) => new()
     {
         Name = "lessons",
         Description = "What was learned, what it cost, and why things went wrong; or what to read before a job.",
         Example = "journal lessons --for boring --material cast-iron --part head",
-        Table = (journal, print) => LessonsTable.Print(journal, Lessons.Of(journal), print),
+        Table = (journal, print) => LessonsTable.Print(journal, lessons(journal), print),
         Csv = journal => new CsvTable(
             ["id", "text", "build", "entry", "operation", "minutesLost", "repeated", "heeded"],
-            Lessons.Of(journal).All.Select(Row)),
-        Json = journal => Shape(Lessons.Of(journal)),
+            lessons(journal).All.Select(Row)),
+        Json = journal => Shape(lessons(journal)),
     };
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var question = new JobQuestion();
-        return (SiteFigures with
+        var (question, excerpt) = (new JobQuestion(), new ExcerptOptions(Narrows.Build | Narrows.Dates));
+        FigureCommand Of(ParseResult asked)
         {
-            Options = question.Options,
-            Narrowed = asked => question.IsAsked(asked) ? LessonsForTheJob.Of(SiteFigures, journal => question.Understand(asked, journal)) : SiteFigures,
-        }).Create(terminal);
+            var all = LessonsCommand.Of(journal => Lessons.Of(journal, excerpt.Of(asked, journal))) with { Objection = journal => excerpt.Objection(asked, journal) };
+            return !question.IsAsked(asked) ? all
+                : excerpt.Options.Any(option => asked.GetResult(option) is not null) ? all with { Objection = _ => "What to read before a job is looked for in all builds and years: leave out `--build`, `--since` and `--until`." }
+                : LessonsForTheJob.Of(all, journal => question.Understand(asked, journal));
+        }
+
+        return (LessonsCommand.Of(Lessons.Of) with { Options = [.. question.Options, .. excerpt.Options], Narrowed = Of }).Create(terminal);
     }
 
     private static object?[] Row(LessonFigure lesson) =>

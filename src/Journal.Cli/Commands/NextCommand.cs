@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Cli.Writing;
@@ -12,16 +13,27 @@ namespace Journal.Cli.Commands;
 internal static class NextCommand
 {
     /// <summary>The command, talking to a terminal.</summary>
-    public static Command Create(Terminal terminal) => new FigureCommand
+    public static Command Create(Terminal terminal) => (Of(terminal, null) with { Narrowed = asked => Of(terminal, asked.GetValue<DateOnly?>("--today")) }).Create(terminal);
+
+    private static FigureCommand Of(Terminal terminal, DateOnly? today) => new()
     {
         Name = "next",
         Description = "Where was I? The next step, the set-up left on the machine, open snags, and lessons for the job.",
         Example = "journal next",
-        Table = NextNote.Print,
-        Csv = journal => new CsvTable(["what", "id", "text", "entry"], Rows(journal)),
-        Json = Shape,
+        By = Narrows.Build,
+        Table = (journal, print) =>
+        {
+            NextNote.Print(journal, print);
+            DueList.Print(DueTool.Of(journal, Today(terminal, today, journal)), print);
+        },
+        Csv = journal => new CsvTable(
+            ["what", "id", "text", "entry"],
+            Rows(journal).Concat(DueTool.Of(journal, Today(terminal, today, journal)).Select(due => new object?[] { "due", due.Tool.Id, Wording.Written.Date(due.Tool.Due), null }))),
+        Json = journal => Shape(journal, DueTool.Of(journal, Today(terminal, today, journal))),
         Besides = (folder, journal) => AtTheBench(folder, journal, terminal),
-    }.Create(terminal);
+    };
+
+    private static DateOnly Today(Terminal terminal, DateOnly? said, MakerJournal journal) => said ?? BenchClock.Of(journal).Evening(terminal.Now);
 
     // A stint that is running, and remarks that no entry has yet.
     private static IEnumerable<string> AtTheBench(string folder, MakerJournal journal, Terminal terminal)
@@ -62,7 +74,7 @@ internal static class NextCommand
         return rows;
     }
 
-    private static object Shape(MakerJournal journal)
+    private static object Shape(MakerJournal journal, IEnumerable<DueTool> due)
     {
         var state = State.Of(journal).Current;
         return new
@@ -77,6 +89,7 @@ internal static class NextCommand
             state?.Left?.Datum,
             Date = state?.LatestDate,
             NextFrom = state?.Next?.Entry.Entry,
+            Due = due.Select(one => new { Tool = one.Tool.Id, one.Tool.BorrowedFrom, one.Tool.Due, one.Days }),
             PiecesToGo = (state?.ToGo ?? []).Select(part => new { part.Part, part.Pieces, part.Of }),
         };
     }

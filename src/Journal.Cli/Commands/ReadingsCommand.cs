@@ -15,28 +15,33 @@ internal static class ReadingsCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var part = PartOption.Create();
-        return (Of(null) with { Options = [part], Narrowed = asked => Of(asked.GetValue(part)) }).Create(terminal);
+        var (part, excerpt) = (PartOption.Create(), new ExcerptOptions(Narrows.Build | Narrows.Dates));
+        return (Of(null, _ => null, (_, _) => true) with
+        {
+            Options = [part, .. excerpt.Options],
+            Narrowed = asked => Of(asked.GetValue(part), journal => excerpt.Objection(asked, journal), (build, date) => excerpt.Takes(asked, build, date)),
+        }).Create(terminal);
     }
 
-    private static FigureCommand Of(string? part) => new()
+    // What is required may stand in a reading long before, so the whole journal is judged and then what was asked for taken.
+    private static FigureCommand Of(string? part, Func<MakerJournal, string?> objection, Func<Id<Build>, DateOnly?, bool> takes) => new()
     {
         Name = "readings",
         Description = "How sizes came out: each measured dimension beside the required one, and the mates.",
         Example = "journal readings --part head",
-        Objection = journal => PartOption.Objection(part, journal),
-        Table = (journal, print) => ReadingsTable.Print(journal, Wanted(journal, part), WantedMates(journal, part), print),
+        Objection = journal => objection(journal) ?? PartOption.Objection(part, journal),
+        Table = (journal, print) => ReadingsTable.Print(journal, Wanted(journal, part, takes), WantedMates(journal, part, takes), print),
         Csv = journal => new CsvTable(
             ["build", "part", "entry", "feature", "required", "unit", "nominal", "least", "greatest", "actual", "deviation", "within", "share", "with"],
-            Wanted(journal, part).Select(Row)),
-        Json = journal => new { Readings = Wanted(journal, part).Select(Shape), Mates = WantedMates(journal, part).Select(Shape) },
+            Wanted(journal, part, takes).Select(Row)),
+        Json = journal => new { Readings = Wanted(journal, part, takes).Select(Shape), Mates = WantedMates(journal, part, takes).Select(Shape) },
     };
 
-    private static List<ReadingFigure> Wanted(MakerJournal journal, string? part) =>
-        [.. Readings.Of(journal).All.Where(reading => PartOption.Takes(part, reading.Build, reading.Part))];
+    private static List<ReadingFigure> Wanted(MakerJournal journal, string? part, Func<Id<Build>, DateOnly?, bool> takes) =>
+        [.. Readings.Of(journal).All.Where(reading => takes(reading.Build, reading.Date) && PartOption.Takes(part, reading.Build, reading.Part))];
 
-    private static List<MateFigure> WantedMates(MakerJournal journal, string? part) =>
-        [.. Mates.Of(journal).Where(mate => new[] { mate.Mate.Hole, mate.Mate.Shaft }.Any(feature => PartOption.Takes(part, mate.Build, feature.Part)))];
+    private static List<MateFigure> WantedMates(MakerJournal journal, string? part, Func<Id<Build>, DateOnly?, bool> takes) =>
+        [.. Mates.Of(journal).Where(mate => takes(mate.Build, null) && new[] { mate.Mate.Hole, mate.Mate.Shaft }.Any(feature => PartOption.Takes(part, mate.Build, feature.Part)))];
 
     private static object?[] Row(ReadingFigure reading)
     {

@@ -13,9 +13,14 @@ internal static class SettingsCommand
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
     {
-        var (operation, material, part) = (WordOptions.For.Create(), WordOptions.Material.Create(), PartOption.Create());
-        Asked Read(ParseResult asked) => new(asked.GetValue(operation), asked.GetValue(material), asked.GetValue(part));
-        return (Of(new Asked(null, null, null)) with { Options = [operation, material, part], Narrowed = asked => Of(Read(asked)) }).Create(terminal);
+        var (operation, material, part, excerpt) = (WordOptions.For.Create(), WordOptions.Material.Create(), PartOption.Create(), new ExcerptOptions(Narrows.Build | Narrows.Dates));
+        FigureCommand Narrowed(ParseResult asked)
+        {
+            var command = Of(new Asked(asked.GetValue(operation), asked.GetValue(material), asked.GetValue(part)) { Takes = (build, date) => excerpt.Takes(asked, build, date) });
+            return command with { Objection = journal => excerpt.Objection(asked, journal) ?? command.Objection(journal) };
+        }
+
+        return (Of(new Asked(null, null, null)) with { Options = [operation, material, part, .. excerpt.Options], Narrowed = Narrowed }).Create(terminal);
     }
 
     private static FigureCommand Of(Asked asked) => new()
@@ -76,13 +81,16 @@ internal static class SettingsCommand
     /// <summary>Which settings were asked for.</summary>
     private sealed record Asked(string? Operation, string? Material, string? Part)
     {
+        public Func<Id<Build>, DateOnly?, bool> Takes { get; init; } = (_, _) => true;
+
         public string? Objection(MakerJournal journal) =>
             WordOptions.For.Objection(Operation, journal) ?? WordOptions.Material.Objection(Material, journal) ?? PartOption.Objection(Part, journal);
 
         public List<SettingFigure> Of(MakerJournal journal) =>
         [
             .. Settings.Of(journal).All.Where(setting =>
-                WordOptions.For.Takes(Operation, setting.Operation, journal)
+                Takes(setting.Build, setting.Date)
+                && WordOptions.For.Takes(Operation, setting.Operation, journal)
                 && WordOptions.Material.Takes(Material, setting.Material?.Family, journal)
                 && PartOption.Takes(Part, setting.Build, setting.Part)),
         ];

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -14,6 +15,7 @@ internal static class TimelineCommand
         Name = "timeline",
         Description = "When the work was done: parts, idle stretches, milestones and trials.",
         Example = "journal timeline --in my-journal",
+        By = Narrows.Build | Narrows.Part | Narrows.Dates,
         Table = (journal, print) => TimelineTable.Print(journal, Timeline.Of(journal), print),
         Csv = journal => new CsvTable(
             ["build", "part", "first", "last", "daysWorked", "setUps", "minutes"],

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
 using Journal.Core.Figures;
@@ -15,6 +16,7 @@ internal static class ToolingCommand
         Name = "tooling",
         Description = "What was used: tools, jigs and fixtures, what they cost, and what each build needs.",
         Example = "journal tooling --format csv > tools.csv",
+        By = Narrows.Build | Narrows.Part | Narrows.Dates,
         Table = (journal, print) => ToolingTable.Print(journal, Tooling.Of(journal), print),
         Csv = journal => new CsvTable(
             ["id", "title", "kind", "got", "cost", "firstUsed", "minutes", "jobs", "parts", "operations", "minutesToMake"],

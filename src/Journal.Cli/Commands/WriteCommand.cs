@@ -2,6 +2,7 @@ using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Writing;
+using Journal.Core.Writing.Entries;
 
 namespace Journal.Cli.Commands;
 
@@ -18,13 +19,14 @@ internal static class WriteCommand
         var mistakes = Many("--mistake", "words", "What went wrong, in a sentence; repeat the option for each.");
         var next = new Option<string?>("--next") { Description = "What to do next, and how the machine was left.", HelpName = "words" };
         var captions = new Option<bool>("--captions") { Description = "Ask for one line per picture, and little else." };
+        var entry = Many("--entry", "words", "With `--captions`: the pictures of this entry, by its id, its date or words in it.");
         var photos = new Option<string?>("--photos") { Description = "Also take tonight's pictures from this folder.", HelpName = "folder" };
         var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Default: tonight (before four in the morning: last night).", "--today");
         var command = new ExampledCommand("write", "Write tonight's entry, filled in from what the journal knows. Never overwrites another.", "journal write --part head --operation boring --hours 1h30")
         {
-            part, operation, hours, tools, title, mistakes, next, captions, photos, build, date, folder,
+            part, operation, hours, tools, title, mistakes, next, captions, entry, photos, build, date, folder,
         };
-        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => new EveningWriter(open, terminal).Write(new EntryRequest
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => asked.GetValue(entry) is { Length: > 0 } words ? Caption(open, words, asked.GetValue(captions), terminal) : new EveningWriter(open, terminal).Write(new EntryRequest
         {
             Build = asked.GetValue(build),
             Part = asked.GetValue(part),
@@ -39,6 +41,17 @@ internal static class WriteCommand
             Evening = asked.GetValue(date),
         })));
         return command;
+    }
+
+    private static int Caption(OpenJournal open, string[] words, bool wantsCaptions, Terminal terminal)
+    {
+        if (!wantsCaptions)
+        {
+            throw new UsageException("`--entry` goes with `--captions`. To add anything else to an entry: `journal amend`.");
+        }
+
+        var entry = EntryArgument.Find(words, open.Journal, build: null, open.Folder, open.Clock.Evening(terminal.Now));
+        return AmendCommand.Amend(open, entry, new Amendment(), wantsCaptions: true, terminal);
     }
 
     private static Option<string[]> Many(string name, string what, string description) =>

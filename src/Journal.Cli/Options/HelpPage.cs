@@ -23,7 +23,7 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
         print.Say(command.Description ?? "");
         print.Gap();
         print.Put($"  {Call(command)}");
-        var options = command.Arguments.Select(argument => ($"<{argument.Name}>", argument.Description ?? ""))
+        var options = command.Arguments.Select(argument => (Label(argument), argument.Description ?? ""))
             .Concat(Options.Of(command).Select(option => (Label(option), option.Description ?? "")))
             .ToList();
         var commands = command.Subcommands.Where(one => !one.Hidden).Select(one => (one.Name, one.Description ?? "")).ToList();
@@ -41,7 +41,9 @@ internal sealed class HelpPage(Terminal terminal) : SynchronousCommandLineAction
 
     private static string Call(Command command) => command is RootCommand ? "journal <command> [options]"
         : command.Subcommands.Count > 0 ? $"{Options.Call(command)} {string.Join('|', command.Subcommands.Select(one => one.Name))} [options]"
-        : $"{Options.Call(command)}{string.Concat(command.Arguments.Select(argument => $" <{argument.Name}>"))} [options]";
+        : $"{Options.Call(command)}{string.Concat(command.Arguments.Select(argument => $" {Label(argument)}"))} [options]";
+
+    private static string Label(Argument argument) => argument.Arity.MinimumNumberOfValues == 0 ? $"[{argument.Name}]" : $"<{argument.Name}>";
 
     private static string Label(Option option) => option.HelpName is { } what ? $"{option.Name} <{what}>" : option.Name;
 

@@ -8,6 +8,9 @@ internal static class JobOptions
     /// <summary><c>--build id</c>.</summary>
     public static Option<string?> Build() => new("--build") { Description = "The build. Default: the one under way.", HelpName = "id" };
 
+    /// <summary><c>--build id</c>, of a command that looks into all builds.</summary>
+    public static Option<string?> OfAny() => new("--build") { Description = "Only this build.", HelpName = "id" };
+
     /// <summary><c>--part id</c>.</summary>
     public static Option<string?> Part() => new("--part") { Description = "The part, or `whole`. Default: the same as last time.", HelpName = "id" };
 

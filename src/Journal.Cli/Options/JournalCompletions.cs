@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.CommandLine.Completions;
 using Journal.Cli.Output;
 using Journal.Core.Checking;
+using Journal.Core.Figures;
 using Journal.Core.Model;
 
 namespace Journal.Cli.Options;
@@ -14,6 +15,7 @@ internal static class JournalCompletions
         ["--build"] = (journal, _) => Builds(journal),
         ["--part"] = (journal, build) => [.. Parts(journal, build), "whole"],
         ["--without"] = (journal, _) => journal.Plans.SelectMany(plan => plan.Parts).Select(part => part.Id.Value).Concat(Parts(journal, null)),
+        ["--twice"] = (journal, _) => journal.Plans.SelectMany(plan => plan.Parts).Select(part => part.Id.Value).Concat(Parts(journal, null)),
         ["--operation"] = (journal, _) => Words(journal.Vocabulary.Operations),
         ["--for"] = (journal, _) => Words(journal.Vocabulary.Operations),
         ["--material"] = (journal, _) => Words(journal.Vocabulary.Materials),
@@ -24,6 +26,16 @@ internal static class JournalCompletions
         ["--tool"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
         ["--plan"] = (journal, _) => Plans(journal),
         ["--like"] = (journal, _) => journal.Builds.SelectMany(build => build.Parts, (build, part) => $"{build.Id}/{part.Id}"),
+        ["entry"] = (journal, build) => journal.Entries.Reverse().Where(entry => build is null || entry.Build.Value == build).Select(entry => entry.Id.Value),
+        ["--finished"] = Parts,
+        ["--cleared"] = (journal, _) => State.Of(journal).Builds.SelectMany(build => build.Snags).Select(open => open.Snag.Id.Value),
+        ["--cause"] = (journal, _) => Words(journal.Vocabulary.Causes),
+        ["part"] = Parts,
+        ["tool"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
+        ["operation"] = (journal, _) => Words(journal.Vocabulary.Operations),
+        ["lesson"] = (journal, _) => journal.Entries.Reverse().SelectMany(entry => entry.Lessons).Select(lesson => lesson.Id.Value),
+        ["build"] = (journal, _) => Builds(journal),
+        ["into"] = (journal, _) => journal.Tools.Select(tool => tool.Id.Value),
         ["plan"] = (journal, _) => Plans(journal),
         ["plan or build"] = (journal, _) => [.. Plans(journal), .. Builds(journal)],
         ["destination"] = (journal, _) => journal.Destinations.Select(one => one.Name.Value),

@@ -1,3 +1,6 @@
+using Journal.Core.Writing.Bench;
+using Journal.Core.Writing.Names;
+
 namespace Journal.Cli.Options;
 
 /// <summary>Which folder holds the journal that the maker means.</summary>
@@ -6,10 +9,22 @@ internal static class JournalPlace
     private const string Head = "journal.yaml";
     private const string UsualName = "journal";
 
-    /// <summary>The journal's folder; null where there is none.</summary>
+    /// <summary>The journal's folder; null where there is none. A change of names that a crash left half done is finished first.</summary>
     /// <param name="named">The folder that the maker named; null where none was.</param>
     /// <param name="from">The folder that the maker stands in.</param>
+    /// <exception cref="IOException">It cannot be finished.</exception>
     public static string? Find(string? named, string from)
+    {
+        var folder = Look(named, from);
+        if (folder is not null && UnfinishedChange.IsThere(folder))
+        {
+            SlateFile.Take(folder).Dispose();
+        }
+
+        return folder;
+    }
+
+    private static string? Look(string? named, string from)
     {
         if (named is not null)
         {

@@ -47,6 +47,12 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// <summary>Opens a file in the maker's editor and waits for it; null where no editor is set.</summary>
     public Action<string>? Edit { get; init; }
 
+    /// <summary>How many lines can be seen at once; 0 where that is not known.</summary>
+    public int Height { get; init; }
+
+    /// <summary>Shows a long text page by page and waits until the maker has read it; null where it is to run through.</summary>
+    public Action<string>? Page { get; init; }
+
     /// <summary>What kept results from arriving where they were to go; null where nothing did.</summary>
     public Func<Exception?> LostResults { get; init; } = () => null;
 
@@ -76,6 +82,8 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
             In = Console.In,
             CanAsk = !Console.IsInputRedirected && !Console.IsErrorRedirected,
             Edit = MakersEditor.Find(Environment.GetEnvironmentVariable) is { } edit ? path => stopping.Hold(() => edit(path)) : null,
+            Height = isTerminal && Console.WindowHeight is > 0 and var lines ? lines : 0,
+            Page = isTerminal && MakersPager.Find(Environment.GetEnvironmentVariable) is { } page ? text => stopping.Hold(() => page(text)) : null,
             Stopping = stopping,
         };
     }
@@ -85,6 +93,39 @@ internal sealed record Terminal(TextWriter Out, TextWriter Error)
     /// </summary>
     public static bool WantsColour(bool isTerminal, Func<string, string?> variable) =>
         isTerminal && string.IsNullOrEmpty(variable("NO_COLOR")) && variable("TERM") != "dumb";
+
+    /// <summary>
+    /// Shows an answer: page by page where it is longer than the screen and the maker has a pager; else as it comes, and then
+    /// what matters most is said once more at the end, for its beginning has scrolled away.
+    /// </summary>
+    /// <param name="print">Prints the answer.</param>
+    /// <param name="matters">What matters most, which the answer begins with; null where it needs no repeating.</param>
+    public void Show(Action<Printout> print, string? matters = null)
+    {
+        if (!IsTerminal || Height == 0)
+        {
+            print(new Printout(this));
+            return;
+        }
+
+        using var answer = new StringWriter { NewLine = Out.NewLine };
+        print(new Printout(this with { Out = answer }));
+        var text = answer.ToString();
+        var isLong = text.AsSpan().Count('\n') >= Height;
+        if (isLong && Page is not null)
+        {
+            Out.Flush();
+            Page(text);
+            return;
+        }
+
+        Out.Write(text);
+        if (isLong && matters is not null)
+        {
+            Out.WriteLine();
+            new Printout(this).Say(matters, Ink.Strong);
+        }
+    }
 
     /// <summary>Says what stands should the maker stop the program from here on.</summary>
     public void IfStopped(Func<string> whatStands)

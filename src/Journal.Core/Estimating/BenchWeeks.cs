@@ -64,6 +64,9 @@ internal sealed class BenchCalendar
     // (The moving-block bootstrap: H. R. Künsch, Annals of Statistics 17, 1989.)
     private const int Run = 4;
 
+    // How far the pace of the coming weeks may lie from that of the last, on the scale of logarithms.
+    private const double PaceScale = 0.3;
+
     private readonly IReadOnlyList<double> hours;
     private readonly int[] worked;
     private readonly DateOnly start;
@@ -96,6 +99,18 @@ internal sealed class BenchCalendar
         }
 
         return DateOnly.MaxValue;
+    }
+
+    /// <summary>
+    /// The day of each draw (docs/estimating.md, Hours to dates). Each draw has a stream of its own, so that other hours meet
+    /// the same weeks; and a pace of its own, as the coming season may be busier or quieter than the last.
+    /// </summary>
+    /// <param name="work">The hours to come in each draw.</param>
+    /// <param name="seed">The seed of chance.</param>
+    public IEnumerable<DateOnly> DaysOf(IEnumerable<double> work, int seed)
+    {
+        var (weeks, pace) = (Luck.For(seed, "weeks"), Luck.For(seed, "pace"));
+        return work.Select(hours => DayOf(hours / SameEverywhere.Exp(PaceScale * pace.Normal()), Luck.Of(weeks.Next())));
     }
 
     // Work begins in a week at the bench; later runs begin with any.

@@ -6,9 +6,6 @@ namespace Journal.Core.Estimating;
 /// <summary>When it is done: hours still to come, spread over weeks drawn from the maker's own.</summary>
 internal sealed record Finish
 {
-    // How far the pace of the coming weeks may lie from that of the last, on the scale of logarithms.
-    private const double PaceScale = 0.3;
-
     private Finish(DateOnly start) => Start = start;
 
     /// <summary>The day from which the dates are reckoned.</summary>
@@ -48,7 +45,7 @@ internal sealed record Finish
         }
 
         var spent = undertaking.SpentInAll.InHours;
-        DateOnly[] days = [.. DaysOf([.. totals.Select(hours => hours - spent)], new BenchCalendar(weeks, start, undertaking.Away), options.Seed).Order()];
+        DateOnly[] days = [.. new BenchCalendar(weeks, start, undertaking.Away).DaysOf(totals.Select(hours => hours - spent), options.Seed).Order()];
         return new Finish(start)
         {
             Range = new(By(days, 0.5), By(days, 0.8), By(days, 0.9)),
@@ -62,16 +59,6 @@ internal sealed record Finish
     private static string NoPace(MakerJournal journal, DateOnly today) => journal.StoodOn(today).Entries.Count == 0
         ? "The pace is not known yet. Add `hours-a-week` to get dates."
         : "No work is noted in the last 13 weeks, so nothing is known of the pace: dates want `hours-a-week`.";
-
-    /// <summary>
-    /// The day of each draw (docs/estimating.md, Hours to dates). Each draw has a stream of its own, so that other hours meet
-    /// the same weeks; and a pace of its own, as the coming season may be busier or quieter than the last.
-    /// </summary>
-    private static IEnumerable<DateOnly> DaysOf(double[] work, BenchCalendar calendar, int seed)
-    {
-        var (weeks, pace) = (Luck.For(seed, "weeks"), Luck.For(seed, "pace"));
-        return work.Select(hours => calendar.DayOf(hours / SameEverywhere.Exp(PaceScale * pace.Normal()), Luck.Of(weeks.Next())));
-    }
 
     private static DateOnly? By(DateOnly[] days, double share) =>
         Statistics.Quantiles.FirstReaching<DateOnly>(days, share) is var day && day == DateOnly.MaxValue ? null : day;

@@ -24,11 +24,12 @@ public sealed record BuildHours(
     /// <summary>All the time of the build.</summary>
     public Minutes Minutes => Work.Minutes;
 
-    internal static BuildHours Of(Build build, Vocabulary vocabulary, IReadOnlyDictionary<Id<Operation>, int> ranks)
+    internal static BuildHours Of(Build build, Vocabulary vocabulary, IReadOnlyDictionary<Id<Operation>, int> ranks, Func<Id<Part>?, bool>? isMeant = null)
     {
+        isMeant ??= _ => true;
         var jobs = build.Entries.SelectMany(entry => entry.Jobs, (entry, job) => (entry, job)).ToList();
-        List<OperationCell> cells = [.. jobs.SelectMany(at => JobSharing.OperationCells(at.entry, at.job))];
-        List<KindCell> kinds = [.. jobs.SelectMany(at => JobSharing.KindCells(at.entry, at.job, vocabulary))];
+        List<OperationCell> cells = [.. jobs.SelectMany(at => JobSharing.OperationCells(at.entry, at.job)).Where(cell => isMeant(cell.Part))];
+        List<KindCell> kinds = [.. jobs.SelectMany(at => JobSharing.KindCells(at.entry, at.job, vocabulary)).Where(cell => isMeant(cell.Part))];
         var (cellsOfPart, kindsOfPart) = (cells.ToLookup(cell => cell.Part), kinds.ToLookup(cell => cell.Part));
         var (cellsOfEntry, kindsOfEntry) = (cells.ToLookup(cell => cell.Entry), kinds.ToLookup(cell => cell.Entry));
 
@@ -38,8 +39,8 @@ public sealed record BuildHours(
             build.Id,
             Work.Of(cells, kinds, ranks),
             PartWork(null),
-            [.. build.PartsNamed().Select(part => new PartHours(part, PartWork(part)))],
-            WorkCalendar.Of(build.Entries),
+            [.. build.PartsNamed().Where(part => isMeant(part)).Select(part => new PartHours(part, PartWork(part)))],
+            WorkCalendar.Of(cells),
             [.. build.Entries.Select(entry => new EntryHours(entry.Ref, entry.Date, EntryWork(entry.Ref)))],
             cells,
             kinds);

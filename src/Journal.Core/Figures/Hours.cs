@@ -16,13 +16,18 @@ public sealed record Hours(IReadOnlyList<BuildHours> Builds, Work Work, WorkCale
     public Minutes Minutes => Work.Minutes;
 
     /// <summary>The hours of a journal.</summary>
-    public static Hours Of(MakerJournal journal)
+    public static Hours Of(MakerJournal journal) => Of(journal, (_, _) => true);
+
+    /// <summary>The hours of some parts: of a job on several what fell to them.</summary>
+    /// <param name="journal">The journal.</param>
+    /// <param name="isMeant">Whether a part of a build counts; null stands for the build as a whole.</param>
+    public static Hours Of(MakerJournal journal, Func<Id<Build>, Id<Part>?, bool> isMeant)
     {
         var ranks = journal.Vocabulary.Operations.Ranks();
-        List<BuildHours> builds = [.. journal.Builds.Select(build => BuildHours.Of(build, journal.Vocabulary, ranks))];
+        List<BuildHours> builds = [.. journal.Builds.Select(build => BuildHours.Of(build, journal.Vocabulary, ranks, part => isMeant(build.Id, part)))];
         return new Hours(
             builds,
             Work.Of(builds.SelectMany(build => build.Cells), builds.SelectMany(build => build.KindCells), ranks),
-            WorkCalendar.Of(journal.Builds.SelectMany(build => build.Entries)));
+            WorkCalendar.Of(builds.SelectMany(build => build.Cells)));
     }
 }

@@ -19,10 +19,20 @@ public sealed record Lessons(
     public static Lessons Of(MakerJournal journal) => Of(journal, Hours.Of(journal));
 
     /// <summary>The lessons of a journal whose hours are known.</summary>
-    public static Lessons Of(MakerJournal journal, Hours hours)
+    public static Lessons Of(MakerJournal journal, Hours hours) => Of(journal, hours, _ => true);
+
+    /// <summary>The lessons and mistakes of a piece of a journal; what each cost, and how often it was repeated and heeded, is counted in the whole.</summary>
+    public static Lessons Of(MakerJournal journal, MakerJournal piece)
     {
-        var mistakes = MistakeCost.Of(journal);
-        var lessons = Figures(journal, mistakes);
+        var entries = piece.Builds.SelectMany(build => build.Entries).Select(entry => entry.Ref).ToHashSet();
+        return Of(journal, Hours.Of(piece), entries.Contains);
+    }
+
+    private static Lessons Of(MakerJournal journal, Hours hours, Func<EntryRef, bool> isMeant)
+    {
+        var all = MistakeCost.Of(journal);
+        IReadOnlyList<MistakeCost> mistakes = [.. all.Where(cost => isMeant(cost.Ref.Entry))];
+        var lessons = Figures(journal, all).Where(lesson => isMeant(lesson.Entry)).ToList();
         return new Lessons(
             lessons,
             mistakes,

@@ -39,9 +39,13 @@ public sealed record WorkCalendar(
     IReadOnlyList<TimeOf<CalendarMonth>> Months,
     IReadOnlyList<TimeOf<DateOnly>> Days)
 {
-    internal static WorkCalendar Of(IEnumerable<Entry> entries)
+    internal static WorkCalendar Of(IEnumerable<Entry> entries) => Of(Sums.By(entries, entry => entry.Date, entry => entry.Time));
+
+    internal static WorkCalendar Of(IEnumerable<OperationCell> cells) => Of(Sums.By(cells, cell => cell.Date, cell => cell.Minutes));
+
+    private static WorkCalendar Of(IEnumerable<TimeOf<DateOnly>> sums)
     {
-        List<TimeOf<DateOnly>> days = [.. Sums.By(entries, entry => entry.Date, entry => entry.Time).OrderBy(day => day.What)];
+        List<TimeOf<DateOnly>> days = [.. sums.OrderBy(day => day.What)];
         return new WorkCalendar(
             [.. Sums.By(days, day => IsoWeek.Of(day.What), day => day.Minutes)],
             [.. Sums.By(days, day => CalendarMonth.Of(day.What), day => day.Minutes)],

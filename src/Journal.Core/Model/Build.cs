@@ -59,6 +59,9 @@ public sealed record Build
     /// <summary>Guesses for work on the build as a whole, by operation.</summary>
     public IReadOnlyDictionary<Id<Operation>, Minutes> Whole { get; init; } = new Dictionary<Id<Operation>, Minutes>();
 
+    /// <summary>Ids that it had before; their addresses on the site lead to it still.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+
     /// <summary>Features that must fit each other.</summary>
     public IReadOnlyList<Mate> Mates { get; init => field = value.ToArray(); } = [];
 

@@ -31,6 +31,9 @@ public sealed record Lesson
     /// <summary>Whether it came from a mistake.</summary>
     public bool FromMistake { get; init; }
 
+    /// <summary>Ids that it had before; their addresses on the site lead to it still.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+
     /// <summary>The maker's verdict on what was done.</summary>
     public Verdict? Verdict { get; init; }
 

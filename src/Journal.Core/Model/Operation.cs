@@ -32,4 +32,8 @@ public enum TimeKind
 }
 
 /// <summary>What the hands did, and the kind of time it stands for.</summary>
-public sealed record Operation(Id<Operation> Id, string Title, TimeKind Kind);
+public sealed record Operation(Id<Operation> Id, string Title, TimeKind Kind)
+{
+    /// <summary>Ids that it had before; their addresses on the site lead to it still.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+}

@@ -39,6 +39,9 @@ public sealed record Part
     /// <summary>The guess that counts for what is left: the second where there is one. What a guess was worth is judged by the first.</summary>
     public Guess? CurrentGuess => Reguess ?? Guess;
 
+    /// <summary>Ids that it had before; their addresses on the site lead to it still.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+
     /// <summary>A part made before that this one is like.</summary>
     public PartRef? Like { get; init; }
 }

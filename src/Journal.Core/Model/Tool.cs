@@ -68,6 +68,15 @@ public sealed record Tool
     /// <summary>What readers should know beside the link, such as <c>gift</c>.</summary>
     public string? Disclose { get; init; }
 
+    /// <summary>Whom it is borrowed from; never published.</summary>
+    public string? BorrowedFrom { get; init; }
+
+    /// <summary>The day it is due back; never published.</summary>
+    public DateOnly? Due { get; init; }
+
+    /// <summary>Ids that it had before; their addresses on the site lead to it still.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+
     /// <summary>The entry that defined it with <c>made</c>; null for what the crib lists.</summary>
     public EntryRef? DefinedIn { get; init; }
 

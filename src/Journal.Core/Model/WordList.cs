@@ -52,6 +52,9 @@ public sealed class WordList<T>
     /// <summary>Finds the word that an id or alias stands for.</summary>
     public bool TryFind(string spelling, out Id<T> id) => spellings.TryGetValue(spelling, out id);
 
+    /// <summary>Other spellings of a word, in their order; none for most.</summary>
+    public IReadOnlyList<string> Also(Id<T> id) => [.. spellings.Where(pair => pair.Value == id && pair.Key != id.Value).Select(pair => pair.Key)];
+
     /// <summary>Whether the list has a word with this id.</summary>
     public bool Has(Id<T> id) => words.ContainsKey(id);
 

@@ -91,15 +91,15 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
         var own = scope.Vocabulary;
         return own with
         {
-            Operations = own.Operations.With(NewWords<Operation>(fields, "operations", Keys.NewOperation, (id, title, kind) => new Operation(id, title, kind))),
-            Causes = own.Causes.With(NewWords<Cause>(fields, "causes", Keys.NewWord, (id, title, _) => new Cause(id, title))),
-            Materials = own.Materials.With(NewWords<MaterialFamily>(fields, "materials", Keys.NewWord, (id, title, _) => new MaterialFamily(id, title))),
-            ToolKinds = own.ToolKinds.With(NewWords<ToolKind>(fields, "tool-kinds", Keys.NewWord, (id, title, _) => new ToolKind(id, title))),
+            Operations = own.Operations.With(NewWords<Operation>(fields, "operations", Keys.NewOperation, (id, title, kind, formerly) => new Operation(id, title, kind) { Formerly = formerly })),
+            Causes = own.Causes.With(NewWords<Cause>(fields, "causes", Keys.NewWord, (id, title, _, _) => new Cause(id, title))),
+            Materials = own.Materials.With(NewWords<MaterialFamily>(fields, "materials", Keys.NewWord, (id, title, _, _) => new MaterialFamily(id, title))),
+            ToolKinds = own.ToolKinds.With(NewWords<ToolKind>(fields, "tool-kinds", Keys.NewWord, (id, title, _, _) => new ToolKind(id, title))),
         };
     }
 
     // A new operation without a kind makes chips: that is what most operations do.
-    private static List<(Id<T> Id, T Word)> NewWords<T>(Fields list, string key, string[] known, Func<Id<T>, string, TimeKind, T> create)
+    private static List<(Id<T> Id, T Word)> NewWords<T>(Fields list, string key, string[] known, Func<Id<T>, string, TimeKind, IReadOnlyList<string>, T> create)
     {
         var words = new List<(Id<T>, T)>();
         foreach (var node in list.Items(key))
@@ -111,7 +111,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
                 continue;
             }
 
-            words.Add((new Id<T>(id), create(new Id<T>(id), fields?.Text("title") ?? Titles.FromId(id), fields?.Choice<TimeKind>("kind") ?? TimeKind.Cutting)));
+            words.Add((new Id<T>(id), create(new Id<T>(id), fields?.Text("title") ?? Titles.FromId(id), fields?.Choice<TimeKind>("kind") ?? TimeKind.Cutting, fields?.FormerIds(id) ?? [])));
         }
 
         return words;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Journal.Core.Model;
 using Journal.Site.Html;
 
 namespace Journal.Site.Charts;
@@ -71,12 +72,14 @@ internal static class RatioChart
         (Math.Min(-1, (int)Math.Floor(Math.Log2(ratios.Min()))), Math.Max(1, (int)Math.Ceiling(Math.Log2(ratios.Max()))));
 
     // Room at the left for the lettering; one part alone stands in the middle.
-    private static double Across(int i, int count) => count == 1 ? 50 : 24 + (74.0 * i / (count - 1));
+    private static double Across(int i, int count) => count == 1 ? 50 : 20 + (78.0 * i / (count - 1));
+
+    private static Minutes Time(double hours) => new((int)Math.Round(60 * hours, MidpointRounding.AwayFromZero));
 
     private static ChartTable Table(IReadOnlyList<GuessAndHours> parts) => new(
         ["Part", "Finished", "Guess", "Taken", "Taken / guess"],
         [.. parts.Select(part => new ChartRow(
             part.Label,
-            [ChartText.Date(part.Finished), ChartText.Measure(Math.Round(part.Guess, 1), "h"), ChartText.Measure(Math.Round(part.Taken, 1), "h"), part.Ratio.ToString("0.00", CultureInfo.InvariantCulture)],
+            [ChartText.Date(part.Finished), ChartText.Hours(Time(part.Guess)), ChartText.Hours(Time(part.Taken)), part.Ratio.ToString("0.00", CultureInfo.InvariantCulture)],
             part.Address))]);
 }

@@ -79,7 +79,7 @@ internal sealed class SiteContents
         yield return Text("robots.txt", () => SiteMap.Robots(journal.Address));
         if (journal.Address is { } home)
         {
-            yield return new SiteFile("sitemap.xml", take => take(SiteMap.Of(home, Pages.Select(page => page.Address).Where(address => address != Addresses.NotFound))));
+            yield return new SiteFile("sitemap.xml", take => take(SiteMap.Of(home, Pages.Select(page => page.Address).Where(address => address != Addresses.NotFound && pagesByAddress.Value[address].Template != MovedPage.Template))));
         }
 
         foreach (var (path, bytes) in look.Plain)

@@ -9,6 +9,12 @@ internal interface IPictureShelf
     /// <param name="hash">SHA-256 of its contents, in hexadecimal.</param>
     void Take(string address, string from, string hash);
 
+    /// <summary>Whether it has a file already, as it was made: then it need not be read again to be looked over.</summary>
+    /// <param name="address">Where it stands, from the root of the site.</param>
+    /// <param name="hash">SHA-256 of its contents, in hexadecimal.</param>
+    /// <param name="length">Its bytes.</param>
+    bool Has(string address, string hash, long length);
+
     /// <summary>Takes in a file by its contents.</summary>
     void Write(string address, ReadOnlySpan<byte> bytes);
 }

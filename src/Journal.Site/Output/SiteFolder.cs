@@ -90,6 +90,13 @@ internal sealed class SiteFolder : IPictureShelf, IDisposable
         }
     }
 
+    /// <summary>Whether the old site has a file at an address, as a publish left it.</summary>
+    /// <param name="address">The address.</param>
+    /// <param name="hash">SHA-256 of its contents, in hexadecimal.</param>
+    /// <param name="length">How many bytes it has.</param>
+    public bool Has(string address, string hash, long length) =>
+        before.Files.TryGetValue(address, out var old) && old == hash && IsUntouched(At(Target, address), length);
+
     /// <summary>Takes in a file whose contents are known by their hash; one that the old site has is not copied again.</summary>
     public void Take(string address, string from, string hash)
     {

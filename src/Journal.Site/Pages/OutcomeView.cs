@@ -25,11 +25,6 @@ public sealed record OutcomeView(IReadOnlyList<string> Words, ChartView? Parts)
             yield return $"It was to be finished by {Show.PlainDate(half)} at even odds, by {Show.PlainDate(eight)} eight times in ten. "
                 + $"It was finished on {Show.PlainDate(outcome.Day)}: of a hundred {InAHundred(place)} would have been done before.";
         }
-
-        if (outcome.Parts.Count > 0)
-        {
-            yield return $"{Show.Number(outcome.Parts.Count(part => part.Held))} of {Show.Count(outcome.Parts.Count, "part", "parts")} fell in the range for eight in ten.";
-        }
     }
 
     private static string InAHundred(double place) => Math.Round(100 * place) switch

@@ -15,7 +15,14 @@ internal sealed record PageOrder(string Address, string Template, Func<object> M
 /// <summary>Every page of a site.</summary>
 internal static class PageList
 {
+    /// <summary>The pages, and at former addresses those that lead to them.</summary>
     public static IEnumerable<PageOrder> Of(SiteFigures figures)
+    {
+        List<PageOrder> pages = [.. Pages(figures)];
+        return pages.Concat(FormerAddresses.Of(figures, pages));
+    }
+
+    private static IEnumerable<PageOrder> Pages(SiteFigures figures)
     {
         yield return new PageOrder(Addresses.Front, "front", () => FrontPage.Of(figures));
         yield return new PageOrder(Addresses.Timeline, "timeline", () => TimelinePage.Of(figures));

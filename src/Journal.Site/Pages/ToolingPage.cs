@@ -5,7 +5,11 @@ namespace Journal.Site.Pages;
 
 /// <summary>A line of the tooling bill.</summary>
 public sealed record ToolRowView(
-    string Id, string Title, string? Note, string? Link, string? Disclose, string Got, string Cost, string FirstUsed, string Jobs, string Hours, IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> PointingHere);
+    string Id, string Title, string? Note, string? Link, string? Disclose, string Got, string Cost, string FirstUsed, string Jobs, string Hours, IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> PointingHere)
+{
+    /// <summary>Ids that it had before: links to them still lead here.</summary>
+    public IReadOnlyList<string> Formerly { get; init; } = [];
+}
 
 /// <summary>Tools of a kind. No id that a maker gives has an underscore, so ours never meet a tool's.</summary>
 public sealed record ToolGroupView(string Id, string Title, IReadOnlyList<ToolRowView> Tools);
@@ -57,6 +61,9 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
             Show.Number(figure.Jobs),
             Show.HoursOrDash(figure.Minutes),
             [.. figure.Parts.Select(figures.Link)],
-            [.. figures.BackLinks.To(tool.Id).Select(link => link.Entry).Distinct().Where(figures.Visibility.Shows).Select(figures.Link)]);
+            [.. figures.BackLinks.To(tool.Id).Select(link => link.Entry).Distinct().Where(figures.Visibility.Shows).Select(figures.Link)])
+        {
+            Formerly = [.. tool.Formerly.Where(old => figures.Journal.Tools.All(one => one.Id.Value != old))],
+        };
     }
 }

@@ -32,6 +32,9 @@ public sealed record PageFrame
     /// <summary>The page's absolute address; null where the site has none.</summary>
     public string? Canonical { get; init; }
 
+    /// <summary>The address, from the root of the site, that viewers are led to; null where they stay.</summary>
+    public string? MovedTo { get; init; }
+
     /// <summary>What kind of thing the page is where it is shared, in the words of the Open Graph protocol.</summary>
     public string ShareType { get; init; } = "website";
 

@@ -14,7 +14,8 @@ internal sealed record MadePicture(int Width, int Height, string Ground, IReadOn
 /// <param name="Width">In pixels.</param>
 /// <param name="Extension"><c>webp</c> or <c>jpg</c>.</param>
 /// <param name="Hash">SHA-256 of its contents, in hexadecimal.</param>
-internal sealed record MadeFile(int Width, string Extension, string Hash)
+/// <param name="Length">How many bytes it has; 0 where an earlier version did not note it.</param>
+internal sealed record MadeFile(int Width, string Extension, string Hash, long Length = 0)
 {
     public string Name => $"{Width.ToString(System.Globalization.CultureInfo.InvariantCulture)}.{Extension}";
 }

@@ -94,7 +94,7 @@ internal sealed class PhotoStage(string journal, IPictureShelf shelf, UserCache 
 
     private PublishedPhoto Publish(string path, string content, byte[]? bytes, CancellationToken cancellation)
     {
-        if (cache.Find(content, settings) is { } before)
+        if (cache.Find(content, settings) is { } before && IsWhole(content, before))
         {
             var known = PhotoOf(content, before);
             foreach (var file in before.Files)
@@ -123,6 +123,15 @@ internal sealed class PhotoStage(string journal, IPictureShelf shelf, UserCache 
         }
 
         return photo;
+    }
+
+    // What the old site has, by hash and length, is not taken from the cache: it need not be read there.
+    private bool IsWhole(string content, MadePicture kept)
+    {
+        var photo = PhotoOf(content, kept);
+        return kept.Files.All(file =>
+            (new FileInfo(cache.PathOf(content, settings, file)) is { Exists: true } there && there.Length == file.Length && shelf.Has(photo.Address(file.Width, file.Extension), file.Hash, file.Length))
+            || cache.IsWhole(content, settings, file));
     }
 
     private static PublishedPhoto PhotoOf(string content, MadePicture picture) => new(content[..24], picture.Width, picture.Height, picture.Ground, picture.Widths);

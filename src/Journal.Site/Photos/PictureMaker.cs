@@ -55,7 +55,7 @@ internal static class PictureMaker
 
         void Add(int size, string extension, byte[] content)
         {
-            var file = new MadeFile(size, extension, Convert.ToHexStringLower(SHA256.HashData(content)));
+            var file = new MadeFile(size, extension, Convert.ToHexStringLower(SHA256.HashData(content)), content.Length);
             files.Add(file);
             write(file, content);
         }

@@ -1,5 +1,7 @@
+using System.Security.Cryptography;
 using System.Text.Json;
 using Journal.Core.Writing.Files;
+using Journal.Site.Output;
 
 namespace Journal.Site.Photos;
 
@@ -43,20 +45,34 @@ internal sealed class UserCache(string folder)
     /// <summary>Where a file of a picture lies.</summary>
     public string PathOf(string content, PictureSettings settings, MadeFile file) => Path.Combine(PlaceOf(content, settings), file.Name);
 
+    /// <summary>Whether a file of a picture is as it was made: a disk may damage it, or a power cut leave its name and not its bytes.</summary>
+    public bool IsWhole(string content, PictureSettings settings, MadeFile file)
+    {
+        try
+        {
+            return Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(PathOf(content, settings, file)))) == file.Hash;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Keeps a picture, whole or not at all; false where the cache cannot take it, and the next publish makes it again.</summary>
     public bool Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
     {
         var place = PlaceOf(content, settings);
-        var draft = $"{place}.{Environment.ProcessId}-{Environment.CurrentManagedThreadId}.draft";
         try
         {
-            Directory.CreateDirectory(draft);
+            using var desk = HeldFolder.Make(Folder);
+            var draft = Directory.CreateDirectory(Path.Combine(desk.Folder, content)).FullName;
             foreach (var (file, contents) in files)
             {
-                DiskFile.Write(Path.Combine(draft, file.Name), contents);
+                DiskFile.CreateFlushed(Path.Combine(draft, file.Name), contents);
             }
 
-            DiskFile.Write(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
+            DiskFile.CreateFlushed(Path.Combine(draft, Account), JsonSerializer.SerializeToUtf8Bytes(made, PictureJson.Default.MadePicture));
+            Directory.CreateDirectory(Path.GetDirectoryName(place)!);
             if (Directory.Exists(place))
             {
                 Directory.Delete(place, recursive: true);
@@ -67,24 +83,7 @@ internal sealed class UserCache(string folder)
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Discard(draft);
-            return false;
-        }
-    }
-
-    // Half a picture must not take the room that is short.
-    private static void Discard(string draft)
-    {
-        try
-        {
-            if (Directory.Exists(draft))
-            {
-                Directory.Delete(draft, recursive: true);
-            }
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return;
+            return false; // A cache that cannot be written costs time and nothing else.
         }
     }
 

@@ -42,6 +42,8 @@ internal sealed class ShownSite : IPictureShelf
 
     void IPictureShelf.Take(string address, string from, string hash) => pictures[address] = () => File.ReadAllBytes(from);
 
+    bool IPictureShelf.Has(string address, string hash, long length) => false;
+
     void IPictureShelf.Write(string address, ReadOnlySpan<byte> bytes)
     {
         // Only where the cache cannot take it: this is all there is.

@@ -6,7 +6,7 @@ namespace Journal.Site.Search;
 /// Splits texts into words as a search compares them: small letters without accents, and numbers with their points.
 /// <c>site-template/find/matcher.js</c> splits what the reader types by the same rules; the index carries the letters.
 /// </summary>
-internal ref struct SearchTokens
+public ref struct SearchTokens
 {
     private enum Sort : byte
     {
@@ -61,6 +61,9 @@ internal ref struct SearchTokens
         this.text = Fold(text);
     }
 
+    /// <summary>A text in small letters without accents, as its words are compared; as long as it was but for marks of their own.</summary>
+    public static string Folding(string text) => Fold(text).ToString();
+
     /// <summary>Letters with accents.</summary>
     public static string Accented { get; } = string.Concat(Families.Select(family => family.Accented));
 
@@ -70,6 +73,7 @@ internal ref struct SearchTokens
     /// <summary>The word; good until the next.</summary>
     public ReadOnlySpan<char> Current { get; private set; }
 
+    /// <summary>The words, for <c>foreach</c>.</summary>
     public readonly SearchTokens GetEnumerator() => this;
 
     /// <summary>Goes to the next word: a number with points or strokes inside, else letters and digits together.</summary>

@@ -76,7 +76,25 @@ public static class SiteToSend
     {
         var path = SiteAddress.PathIn(site, address);
         var contents = File.Exists(path) ? File.ReadAllBytes(path) : [];
-        return Convert.ToHexStringLower(SHA256.HashData(contents)) == hash ? contents
-            : throw new SendingException($"{address} is not as it was published: either the site was published again during the send, or something else changed it. Publish, then send again.");
+        if (Convert.ToHexStringLower(SHA256.HashData(contents)) == hash)
+        {
+            return contents;
+        }
+
+        MakeDoubtful(path);
+        throw new SendingException($"{address} is not as it was published: either the site was published again during the send, or something else changed it. Publish, then send again.");
+    }
+
+    // A disk that damages a file does not touch its time. By a new time the next publish sees that it must be made anew.
+    private static void MakeDoubtful(string path)
+    {
+        try
+        {
+            File.SetLastWriteTimeUtc(path, DateTime.UtcNow);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return; // It is gone, which the publish sees as well, or it is not ours to touch.
+        }
     }
 }

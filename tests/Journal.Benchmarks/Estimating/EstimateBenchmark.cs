@@ -5,7 +5,10 @@ using Journal.Core.Model;
 namespace Journal.Benchmarks.Estimating;
 
 /// <summary>An estimate of 60 parts by 10,000 draws, back-test included, from a journal of five builds.</summary>
-internal sealed class EstimateBenchmark : Benchmark
+/// <param name="name">The benchmark's name.</param>
+/// <param name="without">The parts to leave out, each told as a difference.</param>
+/// <param name="mostSeconds">How long it may take, warm.</param>
+internal sealed class EstimateBenchmark(string name, IReadOnlyList<Id<Part>> without, double mostSeconds) : Benchmark
 {
     private const int Parts = 60;
     private const int Draws = 10_000;
@@ -22,20 +25,20 @@ internal sealed class EstimateBenchmark : Benchmark
     };
 
     /// <inheritdoc/>
-    public override string Name => "estimate";
+    public override string Name => name;
 
     /// <inheritdoc/>
     protected override string What =>
         $"{Draws:N0} draws over {Parts} parts from 150 finished ones, dates and back-test included; floor: as many bare normals and sums";
 
     /// <inheritdoc/>
-    protected override double MostSeconds => 0.3;
+    protected override double MostSeconds => mostSeconds;
 
     /// <inheritdoc/>
     protected override void Work()
     {
-        var result = Estimate.Of(journal, plan, new EstimateOptions { Today = new(2026, 11, 1), Draws = Draws });
-        if (!result.IsEstimate || result.Estimate.Backtest.Kits != 4)
+        var result = Estimate.Of(journal, plan, new EstimateOptions { Today = new(2025, 10, 20), Draws = Draws, Without = without });
+        if (!result.IsEstimate || result.Estimate.Backtest.Kits != 4 || result.Estimate.Finish is null)
         {
             throw new InvalidOperationException("The estimate was not made.");
         }

@@ -71,14 +71,7 @@ public sealed class HonestRangesTests(ITestOutputHelper output)
     [MemberData(nameof(WrongWorlds))]
     public void Ranges_InAnotherWorld_HoldRoughly(string what, bool withGuesses, double leastHalf, double leastEight)
     {
-        var world = new InventedWorld(withGuesses);
-        world = what switch
-        {
-            "past builds differ" => world with { PastBuildsDiffer = true },
-            "heavy tails" => world with { Part = StudentOfThree },
-            "drift" => world with { Drift = -0.5 },
-            _ => world with { OddBuild = 1 },
-        };
+        var world = InventedWorld.Wrong(what, withGuesses);
 
         var shares = Shares(world);
 
@@ -99,13 +92,6 @@ public sealed class HonestRangesTests(ITestOutputHelper output)
     ];
 
     private static double Place(double[] totals, double took) => (totals.Count(total => total < took) + 0.5) / (totals.Length + 1);
-
-    // Student's t with three degrees of freedom, scaled to variance 1.
-    private static double StudentOfThree(Luck luck)
-    {
-        var chi = Enumerable.Range(0, 3).Sum(_ => Math.Pow(luck.Normal(), 2));
-        return luck.Normal() / Math.Sqrt(chi / 3) / Math.Sqrt(3);
-    }
 
     private static double Within(List<double> shares, double range) => shares.Count(share => Math.Abs(share - 0.5) <= range / 2) / (double)shares.Count;
 

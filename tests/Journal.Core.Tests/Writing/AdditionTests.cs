@@ -75,8 +75,8 @@ public class AdditionTests
         iter: 5_000);
 
     [Theory]
-    [InlineData("photos: a.jpg", "single value")]
-    [InlineData("photos: {file: a.jpg}", "single value")]
+    [InlineData("photos:\n  file: a.jpg", "single value")]
+    [InlineData("photos: |\n  a.jpg", "single value")]
     [InlineData("photos: ~", "single value")]
     [InlineData("photos: [a]\nphotos: [b]", "twice")]
     [InlineData("photos: [a", "cannot be read")]
@@ -87,6 +87,17 @@ public class AdditionTests
 
         Assert.Null(added.Text);
         Assert.Contains(why, added.WhyNot, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("photos: a.jpg # the bore", "photos: \n  - a.jpg # the bore\n  - b.jpg")]
+    [InlineData("photos:   {file: a.jpg}", "photos:   \n  - {file: a.jpg}\n  - b.jpg")]
+    [InlineData("photos: \"a, b.jpg\"", "photos: \n  - \"a, b.jpg\"\n  - b.jpg")]
+    public void Items_OneThingAlone_BecomesTheFirstOfAList(string one, string list)
+    {
+        var added = new EntryText($"---\ndate: 2025-10-03\n{one}\nhours: 1h\n---\n").Items("photos", ["b.jpg"]);
+
+        Assert.Equal($"---\ndate: 2025-10-03\n{list}\nhours: 1h\n---\n", added.Text);
     }
 
     [Fact]

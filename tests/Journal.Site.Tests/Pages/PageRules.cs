@@ -39,7 +39,7 @@ internal static class PageRules
                 yield return $"script: {element.OuterHtml}";
             }
 
-            if (name == "meta" && element.GetAttribute("http-equiv") is { } equivalent && !equivalent.Equals("content-security-policy", StringComparison.OrdinalIgnoreCase))
+            if (name == "meta" && element.GetAttribute("http-equiv") is { } equivalent && !equivalent.Equals("content-security-policy", StringComparison.OrdinalIgnoreCase) && !LeadsOnWithin(equivalent, element.GetAttribute("content") ?? ""))
             {
                 yield return $"meta: {element.OuterHtml}";
             }
@@ -85,4 +85,8 @@ internal static class PageRules
             yield return $"href on {element.LocalName}: {attribute.Value}";
         }
     }
+
+    // A page at a former address leads on at once, to a page of the site.
+    private static bool LeadsOnWithin(string equivalent, string content) =>
+        equivalent == "refresh" && content.StartsWith("0; url=", StringComparison.Ordinal) && IsWithin(content["0; url=".Length..]);
 }

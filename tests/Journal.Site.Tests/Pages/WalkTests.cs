@@ -94,7 +94,8 @@ public class WalkTests(DemoSite demo)
             }
         }
 
-        Assert.Equal([NotFound], demo.Site.Pages.Except(seen));
+        // What leads on from a former address is reached by old links alone.
+        Assert.Equal([NotFound], demo.Site.Pages.Except(seen).Where(page => demo.Site.Page(page).QuerySelector("meta[http-equiv=refresh]") is null));
     }
 
     // Addresses are permanent: readers and search engines keep them.

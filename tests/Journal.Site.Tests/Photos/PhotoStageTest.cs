@@ -71,6 +71,63 @@ public sealed class PhotoStageTest : IDisposable
         Assert.Equal(1, Publish(PictureSettings.Usual, "a.jpg").Made);
     }
 
+    // Emptied, cut, and with one byte changed; with the site that was published before, and without.
+    [Theory]
+    [InlineData("empty", true)]
+    [InlineData("empty", false)]
+    [InlineData("cut", true)]
+    [InlineData("cut", false)]
+    [InlineData("changed", false)]
+    public void Publish_FileDamagedInTheCache_IsMadeAnew(string damage, bool hasSite)
+    {
+        Save("a.jpg", 700);
+        var whole = Publish(PictureSettings.Usual, "a.jpg").Photos["a.jpg"];
+        var first = Published(whole);
+        var file = Directory.EnumerateFiles(Path.Combine(root, "cache"), "480.webp", SearchOption.AllDirectories).Single();
+        var bytes = File.ReadAllBytes(file);
+        bytes[bytes.Length / 2] ^= 1;
+        File.WriteAllBytes(file, damage switch { "empty" => [], "cut" => bytes[..^9], _ => bytes });
+        if (!hasSite)
+        {
+            Directory.Delete(Path.Combine(root, "site"), recursive: true);
+        }
+
+        Publish(PictureSettings.Usual, "a.jpg");
+
+        Assert.Equal(first, Published(whole));
+    }
+
+    // As an earlier version left it, and as a bad disk may: the site's own file is damaged as well.
+    [Fact]
+    public void Publish_FileDamagedInCacheAndSite_IsMadeAnew()
+    {
+        Save("a.jpg", 700);
+        var photo = Publish(PictureSettings.Usual, "a.jpg").Photos["a.jpg"];
+        var first = Published(photo);
+        File.WriteAllBytes(Directory.EnumerateFiles(Path.Combine(root, "cache"), "480.webp", SearchOption.AllDirectories).Single(), []);
+        var there = Path.Combine(root, "site", photo.Address(480, "webp"));
+        var time = File.GetLastWriteTimeUtc(there);
+        File.WriteAllBytes(there, []);
+        File.SetLastWriteTimeUtc(there, time);
+
+        Publish(PictureSettings.Usual, "a.jpg");
+
+        Assert.Equal(first, Published(photo));
+    }
+
+    [Fact]
+    public void Publish_AfterOneThatWasKilled_LeavesNoDraftInTheCache()
+    {
+        Save("a.jpg", 700);
+        var left = Directory.CreateDirectory(Path.Combine(root, "cache", "at-work", "left", "half a picture"));
+        File.WriteAllText(Path.Combine(left.FullName, "480.webp"), "half");
+        File.WriteAllText(Path.Combine(left.Parent!.FullName, ".held"), "");
+
+        Publish(PictureSettings.Usual, "a.jpg");
+
+        Assert.Empty(Directory.EnumerateFileSystemEntries(Path.Combine(root, "cache", "at-work")));
+    }
+
     [Fact]
     public void Publish_SameContentTwice_IsMadeOnce()
     {
@@ -151,6 +208,10 @@ public sealed class PhotoStageTest : IDisposable
         jpeg.AsSpan(table + 4, 4).Fill(0xFF);
         return jpeg;
     }
+
+    private Dictionary<string, string> Published(PublishedPhoto photo) => Directory.EnumerateFiles(Path.Combine(root, "site", "photos"))
+        .Where(path => Path.GetFileName(path).StartsWith(photo.Name, StringComparison.Ordinal))
+        .ToDictionary(path => Path.GetFileName(path), path => Convert.ToHexString(File.ReadAllBytes(path)));
 
     private void Save(string file, int width)
     {

@@ -139,6 +139,10 @@ internal sealed class Fields
         return pairs;
     }
 
+    /// <summary>Ids that a thing had before, each once; its present one is none of them.</summary>
+    public IReadOnlyList<string> FormerIds(string? now) =>
+        [.. Items("formerly").Select(node => TryId(node, "formerly", out var id) ? id : null).OfType<string>().Where(id => id != now).Distinct()];
+
     /// <summary>Mentions an id of a kind, to be checked when all files are read; null where it has not the form of one.</summary>
     public Id<T>? Mention<T>(string key, IdKind kind, Id<Build>? build) => this[key] is { } node ? Mention<T>(node, key, kind, build) : null;
 

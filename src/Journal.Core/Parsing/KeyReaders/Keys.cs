@@ -17,15 +17,15 @@ internal static class Keys
     public static readonly string[] NewWord = ["id", "title"];
 
     /// <summary>The keys of an operation of the journal's own.</summary>
-    public static readonly string[] NewOperation = [.. NewWord, "kind"];
+    public static readonly string[] NewOperation = [.. NewWord, "kind", "formerly"];
 
     /// <summary>The keys of build.yaml.</summary>
     public static readonly string[] Build =
-        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "hours-a-week", "away", "parts", "whole", "mates", "videos"];
+        ["title", "status", "started", "units", "cost", "drawings", "general-tolerance", "hours-a-week", "away", "parts", "whole", "mates", "videos", "formerly"];
 
     /// <summary>The same in builds and plans, so that a plan's parts list can become a build's as it stands.</summary>
     public static readonly string[] Part =
-        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess", "operations", "like"];
+        ["id", "item", "title", "material", "stock", "supplied", "drawing", "quantity", "guess", "reguess", "operations", "like", "formerly"];
 
     /// <summary>The keys of a pair of features that must fit.</summary>
     public static readonly string[] Mate = ["hole", "shaft"];
@@ -40,7 +40,7 @@ internal static class Keys
     public static readonly string[] ThreePoints = ["low", "likely", "high"];
 
     /// <summary>The keys of a tool.</summary>
-    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose"];
+    public static readonly string[] Tool = ["id", "title", "kind", "got", "cost", "since", "need", "resolution", "link", "disclose", "borrowed-from", "due", "formerly"];
 
     /// <summary>The keys of a plan.</summary>
     public static readonly string[] Plan = ["title", "start", "hours-a-week", "away", "parts", "whole", "publish"];
@@ -62,10 +62,10 @@ internal static class Keys
     public static readonly string[] Mistake = ["what", "id", "cause", "lost", "outcome", "pieces", "made-on", "lesson", "repeats", "job"];
 
     /// <summary>The keys of a mistake's lesson.</summary>
-    public static readonly string[] MistakesLesson = ["id", "text", "verdict", "better"];
+    public static readonly string[] MistakesLesson = ["id", "text", "verdict", "better", "formerly"];
 
     /// <summary>The keys of a lesson learned without a mistake.</summary>
-    public static readonly string[] Lesson = ["id", "text", "verdict", "better", "job"];
+    public static readonly string[] Lesson = ["id", "text", "verdict", "better", "job", "formerly"];
 
     /// <summary>The keys of a snag.</summary>
     public static readonly string[] Snag = ["id", "text"];

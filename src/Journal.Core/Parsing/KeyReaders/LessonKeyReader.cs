@@ -121,6 +121,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
         {
             Verdict = fields.Choice<Verdict>("verdict"),
             Better = fields.Text("better"),
+            Formerly = fields.FormerIds(id),
         };
         found.Add((fields["id"]?.Place ?? node.Place, id, lesson, mistake ?? -1));
     }

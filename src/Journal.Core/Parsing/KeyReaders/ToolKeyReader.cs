@@ -29,6 +29,9 @@ internal sealed class ToolKeyReader(FileScope scope)
             Resolution = DimensionKeyReader.Resolution(fields, scope),
             Link = fields.Address("link"),
             Disclose = fields.Text("disclose"),
+            BorrowedFrom = fields.Text("borrowed-from"),
+            Due = fields.Date("due"),
+            Formerly = fields.FormerIds(id),
             DefinedIn = definedIn,
         };
     }

@@ -41,6 +41,7 @@ public sealed class SlateFile : IDisposable
         {
             var file = new SlateFile(journal, hold);
             file.Settle();
+            Names.UnfinishedChange.Settle(journal, file);
             return file;
         }
         catch

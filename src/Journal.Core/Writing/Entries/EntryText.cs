@@ -19,6 +19,16 @@ internal sealed record EntryText(string Text)
     /// <summary>Whether a key stands among the keys.</summary>
     public bool Has(string key) => Keys()?.Has(key) ?? false;
 
+    /// <summary>Whether one key stands before another; null where not both are there.</summary>
+    public bool? IsBefore(string key, string other)
+    {
+        var keys = Halves() is { } halves && Outline.Of(halves.Yaml) is { } outline ? outline.TopKeys.Select(one => one.Key).ToList() : [];
+        return keys.Contains(key) && keys.Contains(other) ? keys.IndexOf(key) < keys.IndexOf(other) : null;
+    }
+
+    /// <summary>Says what a picture shows, which said nothing so far; one that stands in the text alone is listed for it.</summary>
+    public Added Caption(NewPhoto photo) => Keys() is { } keys ? PhotoCaption.Add(keys, photo) : Added.Refused(NoKeys);
+
     /// <summary>Whether nothing is told below the keys.</summary>
     public bool IsWordless => string.IsNullOrWhiteSpace(Halves()?.Body);
 

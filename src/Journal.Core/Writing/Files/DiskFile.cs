@@ -40,6 +40,16 @@ public static class DiskFile
         }
     }
 
+    /// <summary>Writes a file where there is none, and forces it to the disk, so that it can be given its name when it is whole.</summary>
+    /// <exception cref="IOException">The disk is full, takes no file that large, or has a file of that name.</exception>
+    /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>
+    public static void CreateFlushed(string path, ReadOnlySpan<byte> bytes)
+    {
+        Create(path, bytes);
+        using var file = File.OpenHandle(path, FileMode.Open, FileAccess.ReadWrite, FileShare.Read);
+        RandomAccess.FlushToDisk(file);
+    }
+
     /// <summary>Copies a file to where there is none.</summary>
     /// <exception cref="IOException">The disk is full, or takes no file that large.</exception>
     /// <exception cref="UnauthorizedAccessException">The file may not be written.</exception>

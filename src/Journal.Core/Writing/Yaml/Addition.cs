@@ -99,6 +99,57 @@ internal sealed class Addition(string text, int start, int end)
         return isKept ? added : Added.Refused($"The keys are written in a way that cannot be changed safely. {Remedy}");
     }
 
+    /// <summary>Puts a key into an item of a list, which has it not.</summary>
+    /// <param name="list">The key of the list, at the top.</param>
+    /// <param name="isMeant">The item by what it says: its text, or the value of the key that <paramref name="single"/> names.</param>
+    /// <param name="single">The key that an item of one value stands for, such as <c>file</c>.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="value">Its value, fit to stand in braces.</param>
+    /// <returns>Null where the list has no such item.</returns>
+    public Added? KeyOfItem(string list, Func<string, bool> isMeant, string single, string key, string value)
+    {
+        if (Read(yaml) is not MapNode old || SourceNode.Of(yaml) is not SourceMap map || map[list] is not { } found)
+        {
+            return null;
+        }
+
+        var at = found.Items.Index().Where(item => Says(item.Item, single) is { } said && isMeant(said)).Select(item => (int?)item.Index).FirstOrDefault();
+        if (at is not { } index)
+        {
+            return null;
+        }
+
+        if (found.Items[index] is SourceMap item && item[key] is not null)
+        {
+            return Added.Refused($"`{Says(item, single)}` has its `{key}` already, which stays as it is. Change it in the editor.");
+        }
+
+        var longer = ItemKey.Put(yaml, found.Items[index], single, key, value) is { } splices ? Splice.Apply(text, splices.Select(splice => splice.Behind(start))) : null;
+        return longer is not null && Read(Yaml(longer)) is MapNode read && KeepsBut(old, read, list, index, single, key, Nodes([value])[0])
+            ? Added.As(longer)
+            : Added.Refused($"`{Says(found.Items[index], single)}` is written in a way that this program does not dare to touch. {Remedy}");
+    }
+
+    private static string? Says(SourceNode item, string single) => (item as SourceText ?? (item as SourceMap)?[single] as SourceText)?.Text;
+
+    // All as it was, but that one item of one list has a key more.
+    private static bool KeepsBut(MapNode old, MapNode read, string list, int index, string single, string key, Node value) =>
+        old.Pairs.Count == read.Pairs.Count && old.Pairs.Zip(read.Pairs).All(pair => pair.First.Key.Text == pair.Second.Key.Text && (pair.First.Key.Text != list
+            ? Same(pair.First.Value, pair.Second.Value)
+            : ItemsOf(pair.First.Value).Count == ItemsOf(pair.Second.Value).Count && ItemsOf(pair.First.Value).Zip(ItemsOf(pair.Second.Value)).Index().All(items => items.Index == index
+                ? HasOneMore(items.Item.First, items.Item.Second, single, key, value)
+                : Same(items.Item.First, items.Item.Second))));
+
+    private static IReadOnlyList<Node> ItemsOf(Node node) => node is ListNode list ? list.Nodes : [node];
+
+    private static bool HasOneMore(Node before, Node after, string single, string key, Node value)
+    {
+        var pairs = before is MapNode map ? map.Pairs : [new(new TextNode(default, single, IsQuoted: false), before)];
+        return after is MapNode longer && longer.Pairs.Count == pairs.Count + 1
+            && longer.Pairs.Any(pair => pair.Key.Text == key && Same(pair.Value, value))
+            && pairs.All(pair => longer.Pairs.Any(one => one.Key.Text == pair.Key.Text && Same(one.Value, pair.Value)));
+    }
+
     private Added NewKey(Outline outline, string key, IReadOnlyList<string> items)
     {
         if (outline.Top.Form is not (Form.BlockMap or Form.Nothing))
@@ -121,6 +172,11 @@ internal sealed class Addition(string text, int start, int end)
                 return Added.As(text.Insert(start + at, (value.Items == 0 ? "" : ", ") + string.Join(", ", items)));
             case Form.BlockList:
                 return Lines(PastComments(value.End, Indent(value.Start).Length), items.Select(item => $"{Indent(value.Start)}- {item}"));
+            case Form.Single or Form.FlowMap when value.Start > keyEnd && !IsInLines(value):
+                // One thing alone becomes the first of a list; not a letter of it is touched.
+                var indent = Indent(keyStart) + "  ";
+                var below = Lines(value.End, items.Select(item => $"{indent}- {item}")).Text!;
+                return Added.As(below.Insert(start + value.Start, $"{LineEndAbove(start + value.End)}{indent}- "));
             default:
                 return Added.Refused($"`{key}` holds a single value. Write it as a list, `{key}: [one, another]`, then try again.");
         }
@@ -132,6 +188,8 @@ internal sealed class Addition(string text, int start, int end)
         var rest = yaml.AsSpan(keyEnd, LineEnd(keyEnd) - keyEnd).TrimEnd("\r\n").TrimStart();
         return rest.StartsWith(":") && (rest[1..].TrimStart() is "" || rest[1..].TrimStart().StartsWith("#"));
     }
+
+    private bool IsInLines(Span value) => yaml.AsSpan(value.Start, value.End - value.Start).Contains('\n');
 
     // Behind the last item, so that a comment or a comma behind it stays where it is.
     private int LastItemEnd(Span list) => list.Start + (Outline.Of(yaml[list.Start..list.End])?.LastItemEnd ?? list.End - list.Start - 1);

@@ -1,0 +1,88 @@
+using Journal.Core.Model;
+using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Facts;
+
+namespace Journal.Core.PlainWords;
+
+/// <summary>
+/// Reads an account of an evening in plain words and proposes keys: text, tokens, quantities, clauses, facts. It works by rule, the same
+/// for the same words, in time that grows with the length of the account; what it is not sure of it leaves out. It writes nothing.
+/// </summary>
+public static class AccountReader
+{
+    /// <summary>Longer than anyone talks of an evening: what stands behind is not read.</summary>
+    public const int LongestAccount = 2_000_000;
+
+    /// <summary>Proposes the keys of an entry.</summary>
+    /// <param name="text">The account, as typed, dictated or spoken.</param>
+    /// <param name="journal">The journal, whose parts, tools, lessons, mistakes and snags it may speak of.</param>
+    /// <param name="build">The build that the evening was for.</param>
+    /// <param name="date">The evening; only what was known before it is known here.</param>
+    public static Proposal Read(string text, MakerJournal journal, Build build, DateOnly date)
+    {
+        var account = Account.Of(text.Length > LongestAccount ? text[..LongestAccount] : text, journal, build);
+        var lessons = KnownTexts.Lessons(journal, date);
+        var topic = new Topic(account);
+        var jobs = new JobReader(account, topic);
+        var holding = new HoldingReader(account, jobs);
+        var readings = new ReadingReader(account, topic, jobs);
+        var settings = new SettingReader(account);
+        var mistakes = new MistakeReader(account, lessons);
+        var learned = new LessonReader(account, lessons, mistakes);
+        var events = new EventReader(account, topic);
+        var state = new StateReader(account, KnownTexts.OpenSnags(build, date), KnownTexts.Mistakes(build, date));
+        for (var index = 0; index < account.Clauses.Count; index++)
+        {
+            jobs.Read(index);
+            readings.Read(index);
+            settings.Read(index);
+            mistakes.Read(index);
+            learned.Read(index);
+            events.Read(index);
+            state.Read(index);
+            state.ReadMends(index);
+        }
+
+        jobs.Finish();
+        for (var index = 0; index < account.Clauses.Count; index++)
+        {
+            holding.Read(index);
+        }
+
+        state.Settle(jobs);
+        return new Proposal
+        {
+            Jobs = [.. jobs.Jobs.Select(ToJob)],
+            Total = jobs.Total is { } total ? new Minutes(total.Minutes) : null,
+            TotalWords = jobs.Total is { } said ? [said.Words] : [],
+            Mistakes = mistakes.Mistakes,
+            Lessons = learned.Lessons,
+            Heeded = learned.Heeded,
+            Mends = state.Mends,
+            Readings = readings.Readings,
+            Settings = settings.Settings,
+            Finished = events.Finished,
+            Bought = events.Bought,
+            Made = events.Made,
+            Snags = state.Snags,
+            Cleared = state.Cleared,
+            Trials = events.Trials,
+            Next = state.Next,
+            NewTools = ToolNames.New(account),
+            Questions = [.. jobs.Unplaced.Select(time => OpenQuestions.OfTime(account, time))],
+        };
+    }
+
+    private static ProposedJob ToJob(JobDraft draft) => new()
+    {
+        Parts = [.. draft.Parts.Select(id => new Id<Part>(id))],
+        Operations = draft.Operations,
+        Time = draft.Minutes is { } minutes ? new Minutes(minutes) : null,
+        SetUp = draft.SetUp is { } setUp && (draft.Minutes is null || setUp <= draft.Minutes) ? new Minutes(setUp) : null,
+        Held = draft.Held,
+        Datum = draft.Datum,
+        Tools = [.. draft.Tools.Select(id => new Id<Tool>(id))],
+        Mends = draft.Mends,
+        Words = draft.Words,
+    };
+}

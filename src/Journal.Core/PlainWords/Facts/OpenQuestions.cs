@@ -1,0 +1,13 @@
+using Journal.Core.Model;
+using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Quantities;
+
+namespace Journal.Core.PlainWords.Facts;
+
+/// <summary>What is asked where the words are not sure enough.</summary>
+internal static class OpenQuestions
+{
+    /// <summary>A time that no job was found for.</summary>
+    public static Question OfTime(Account account, Quantity time) =>
+        new($"What were the {new Minutes(time.Minutes)} for?", account.SpanOf(time.First, time.Next));
+}

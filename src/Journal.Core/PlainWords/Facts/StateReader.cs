@@ -1,0 +1,157 @@
+using Journal.Core.Model;
+using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Words;
+
+namespace Journal.Core.PlainWords.Facts;
+
+/// <summary>Reads how things stand at the end: the next step, new snags, snags put right, earlier mistakes mended.</summary>
+internal sealed class StateReader(Account account, Recall knownSnags, Recall knownMistakes)
+{
+    private readonly List<ProposedText> snags = [];
+    private readonly List<Known<Snag>> cleared = [];
+    private readonly List<Known<Mistake>> mends = [];
+    private readonly List<int> mendedAt = [];
+
+    public ProposedText? Next { get; private set; }
+
+    public IReadOnlyList<ProposedText> Snags => snags;
+
+    public IReadOnlyList<Known<Snag>> Cleared => cleared;
+
+    public IReadOnlyList<Known<Mistake>> Mends => mends;
+
+    public void Read(int index)
+    {
+        var clause = account.Clauses[index];
+        ReadNext(clause, index);
+        if (!clause.IsTonight)
+        {
+            return;
+        }
+
+        if (!ReadCleared(clause, index))
+        {
+            ReadSnag(clause);
+        }
+    }
+
+    private void ReadNext(Clause clause, int index)
+    {
+        if (clause.IsOthers || clause.IsPast || clause.HasAny(Cue.Film, Cue.Lesson) && !clause.Has(Cue.Next) || clause.FirstOf(Cue.Next) is not { } hit || clause.HasBefore(Cue.Negation, hit.First) || clause.IsQuestion)
+        {
+            return;
+        }
+
+        var word = account.Word(hit.First);
+        if (word is "next" && account.Word(hit.Next) is "to" or "door" && hit.Next - hit.First == 1)
+        {
+            return;
+        }
+
+        // "the nose thread is next", "pulley keyway next".
+        var isBehind = hit.First > clause.First && hit.Next - hit.First == 1 && (hit.Next >= clause.Next || account.Tokens[hit.Next].Kind != Tokens.TokenKind.Word) && word is "next";
+        var said = isBehind ? Wording.ThingOf(account, clause.First, hit.First) : Wording.ThingOf(account, hit.Next, clause.Next);
+        if (said is null && index + 1 < account.Clauses.Count && account.Clauses[index + 1] is { IsOthers: false, IsPast: false } behind)
+        {
+            said = Wording.ThingOf(account, behind.First, behind.Next);
+        }
+
+        if (said is { } text && (Next is null || Next.Text.Length < 4))
+        {
+            Next = new(text.Text, text.Words);
+        }
+    }
+
+    // A known snag spoken of, and words near it that say it is gone; or work on the very thing.
+    private bool ReadCleared(Clause clause, int index)
+    {
+        var (first, next) = Around(index);
+        var isSaid = clause.FirstOf(Cue.Cleared) is { } hit && clause.IsTonight && !IsDenied(clause, hit);
+        var isWorked = clause.Operations.Exists(operation => operation.Form == VerbForm.Past && clause.IsReal(operation.First));
+        if ((!isSaid && !isWorked) || Says(clause, "still"))
+        {
+            return false;
+        }
+
+        var enough = isSaid ? 0.3 : 0.6;
+        var found = isSaid ? knownSnags.In(account, first, next) : knownSnags.In(account, clause.First, clause.Next);
+        if (found is [var snag, ..] && snag.Share >= enough && snag.Words > 1 && !cleared.Exists(known => known.Id.Value == snag.Id))
+        {
+            cleared.Add(new(new Id<Snag>(snag.Id), account.SpanOf(clause.First, clause.Next)));
+            return true;
+        }
+
+        return false;
+    }
+
+    private bool Says(Clause clause, string word) => Enumerable.Range(clause.First, clause.Next - clause.First).Any(at => account.Word(at) == word);
+
+    private static bool IsDenied(Clause clause, CueHit hit) =>
+        clause.Hits.Exists(other => other.First < hit.First && other.Cue is Cue.Negation or Cue.Unreal or Cue.Future && other.First < hit.First);
+
+    // The clause with its neighbours, as far as they tell of tonight.
+    private (int First, int Next) Around(int index, int reach = 2)
+    {
+        var (first, next) = (index, index);
+        while (first > 0 && index - first < reach && !account.Clauses[first - 1].IsOthers)
+        {
+            first--;
+        }
+
+        while (next + 1 < account.Clauses.Count && next - index < 1 && !account.Clauses[next + 1].IsOthers)
+        {
+            next++;
+        }
+
+        return (account.Clauses[first].First, account.Clauses[next].Next);
+    }
+
+    private void ReadSnag(Clause clause)
+    {
+        if (clause.FirstOf(Cue.Snag) is not { } hit || !clause.IsReal(hit.First) || clause.Has(Cue.Mistake) && !clause.Hits.Exists(cue => cue.Cue == Cue.Snag && account.Word(cue.First) == "snag"))
+        {
+            return;
+        }
+
+        if (knownSnags.In(account, clause.First, clause.Next) is [{ Share: >= 0.35, Words: > 1 }, ..])
+        {
+            return;
+        }
+
+        var first = account.Word(hit.First) == "snag" ? hit.Next : clause.First;
+        if (Wording.Of(account, first, clause.Next) is { } text && snags.Count < 20)
+        {
+            snags.Add(new(text.Text, text.Words));
+        }
+    }
+
+    /// <summary>An earlier mistake spoken of, and words near it that say it was put right.</summary>
+    public void ReadMends(int index)
+    {
+        var clause = account.Clauses[index];
+        if (clause.FirstOf(Cue.Mended) is not { } hit || !clause.IsReal(hit.First))
+        {
+            return;
+        }
+
+        var (first, next) = Around(index, 3);
+        if (knownMistakes.In(account, first, next) is [{ Share: >= 0.3, Words: > 1 } best, ..] && !mends.Exists(known => known.Id.Value == best.Id))
+        {
+            mends.Add(new(new Id<Mistake>(best.Id), account.SpanOf(clause.First, clause.Next)));
+            mendedAt.Add(index);
+        }
+    }
+
+    /// <summary>Each mended mistake stands on the job nearest to where it was told.</summary>
+    public void Settle(JobReader jobs)
+    {
+        for (var i = 0; i < mends.Count; i++)
+        {
+            var job = jobs.Jobs.Where(job => job.Mends is null).MinBy(job => Math.Abs(job.Clause - mendedAt[i]));
+            if (job is not null)
+            {
+                job.Mends = mends[i].Id;
+            }
+        }
+    }
+}

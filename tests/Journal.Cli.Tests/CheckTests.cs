@@ -66,7 +66,7 @@ public class CheckTests
     {
         using var journal = JournalOnDisk.Small().With("drill/README.md", "# Drawings\n").With("drill/drawings/Contributing.md", "Please do.\n").With("drill/LICENSE.md", "Mine.\n");
 
-        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
+        Assert.Equal("No problems: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
     }
 
     [Theory]

@@ -44,8 +44,29 @@ public class CheckTests
         var lines = journal.Ask("check").Lines;
 
         Assert.Single(lines, line => line == "drill/2025-10-01-slip.md");
-        Assert.Single(lines, line => line == "drill/2025-10-02-slip.md");
+        Assert.Equal(2, lines.Count(line => line == "drill/2025-10-02-slip.md"));
         Assert.Contains(lines, line => line.StartsWith("2 errors, 1 omission and 1 warning in 2 files.", StringComparison.Ordinal));
+    }
+
+    // What stops publishing comes first, whatever the files are called.
+    [Fact]
+    public void Problems_ErrorsComeBeforeOmissionsAndWarnings()
+    {
+        using var journal = JournalOnDisk.Small()
+            .With("drill/2025-10-01-a.md", "---\noperation: boring\nhours: 1h\nphotos: {file: photos/no.jpg, caption: The bore}\n---\n")
+            .With("drill/2025-10-02-b.md", "---\npart: head\noperation: borring\nhours: 1h\n---\n");
+
+        var severities = journal.Ask("check").Lines.Select(line => line.Trim().Split(' ')[^1]).Where(word => word is "error" or "omission" or "warning");
+
+        Assert.Equal(["error", "omission", "warning"], severities);
+    }
+
+    [Fact]
+    public void PagesOfARepository_InABuild_AreNoEntries()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/README.md", "# Drawings\n").With("drill/drawings/Contributing.md", "Please do.\n").With("drill/LICENSE.md", "Mine.\n");
+
+        Assert.Equal("All well: 2 builds, 4 entries, 2 tools.\n", journal.Ask("check").Out);
     }
 
     [Theory]

@@ -19,6 +19,53 @@ public class TableTests
         Assert.Contains("No hours yet on: Gib screw.", answer.Lines);
     }
 
+    // On the narrowest terminal too: a word in two halves is found by nobody.
+    [Theory]
+    [InlineData("hours")]
+    [InlineData("lessons")]
+    [InlineData("tooling")]
+    [InlineData("costs")]
+    [InlineData("timeline")]
+    [InlineData("readings")]
+    [InlineData("settings")]
+    public void Table_NarrowTerminal_BreaksNoWord(string command)
+    {
+        using var journal = JournalOnDisk.Small()
+            .With("tools.yaml", "- {id: lathe, title: Screwcutting lathe with quick-change gearbox, kind: machine, got: had}\n- {id: boring-head, title: Boring head, kind: tool-holding, got: bought, cost: 85}\n")
+            .With("drill/2025-10-01-more.md", "---\npart: head\noperation: [counterboring, centre-drilling]\nhours: 1h\nreadings: {feature: counterbore-diameter, required: 12 H7, actual: 12.008}\nsettings: {diameter: 30 mm, rpm: 480, feed: 0.1 mm/rev, depth: 0.5 mm, verdict: worked wonderfully, cutter: carbide-tipped}\n---\n");
+        string[] Words(int width) => [.. Answer.To(journal.Folder, terminal => terminal with { Width = width }, command).Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries).Where(word => word.Length > 3 && !word.Contains('─', StringComparison.Ordinal))];
+
+        Assert.Subset(Words(100).ToHashSet(), Words(40).ToHashSet());
+    }
+
+    [Fact]
+    public void Settings_ShowTheDepthOfCut()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-more.md", "---\npart: head\noperation: turning\nhours: 1h\nsettings: {diameter: 30 mm, rpm: 480, feed: 0.1 mm/rev, depth: 0.5 mm, verdict: worked}\n---\n");
+
+        Assert.Contains(journal.Ask("settings").Lines, line => line.Contains("Depth", StringComparison.Ordinal));
+        Assert.Contains(journal.Ask("settings").Lines, line => line.Contains("0.5 mm  ", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Readings_OneSidedTolerance_SayWhatTheShareCountsFrom()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-more.md", "---\npart: head\noperation: turning\nhours: 1h\nreadings: {feature: bore, required: 38 +0.05/0, actual: 38.03}\n---\n");
+
+        var words = string.Join(' ', journal.Ask("readings").Lines.Select(line => line.Trim()));
+
+        Assert.Contains("20 %", words, StringComparison.Ordinal);
+        Assert.Contains("counted from the middle of the limits", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Lessons_SharesOfCauses_AddUp()
+    {
+        using var journal = JournalOnDisk.Small().With("drill/2025-10-01-more.md", "---\npart: head\noperation: turning\nhours: 5h\nmistakes:\n  - {what: A., cause: haste, lost: 1h15}\n  - {what: B., cause: chatter, lost: 1h15}\n---\n");
+
+        Assert.Equal(["34 % 34 %", "33 % 67 %", "33 % 100 %"], journal.Ask("lessons").Lines.Select(line => line.Trim()).Where(line => line.Contains(" %", StringComparison.Ordinal) && line.Contains("1h15", StringComparison.Ordinal)).Select(line => string.Join(' ', line[line.IndexOf("1h15", StringComparison.Ordinal)..][4..].Split(' ', StringSplitOptions.RemoveEmptyEntries))));
+    }
+
     [Fact]
     public void Next_SmallJournal_ReadsLikeANote()
     {

@@ -93,14 +93,13 @@ public sealed class TakeInTests : IDisposable
                 "old.csv, line 3: there is no operation “borring”; Did you mean `boring`? New words go under `operations` in journal.yaml.",
                 "old.csv, line 4: “2024-02-30” is not a date like `yyyy-mm-dd`.",
                 "old.csv, line 5: there is no date.",
-                "old.csv, line 6: there are no hours.",
                 "old.csv, line 7: “long” is not a time of a minute or more.",
                 "old.csv, line 8: 25h is more than a day.",
                 "old.csv, line 9: “1,250” could mean decimals or thousands; write at most two decimals.",
                 "old.csv, line 11: with this, 2024-10-03 would have 24h30 of work, more than 24 hours.",
             ],
             answer.Error.TrimEnd('\n').Split('\n'));
-        Assert.Contains("Took in 1 row, 1h, as 1 entry of `drill`. 9 could not be read.", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("Took in 2 rows, 1h, as 1 entry of `drill`. 8 could not be read.", answer.Out, StringComparison.Ordinal);
         Assert.Equal(0, journal.Ask("check").Status);
     }
 
@@ -176,7 +175,7 @@ public sealed class TakeInTests : IDisposable
 
         File.SetLastWriteTime(Path.Combine(journal.Folder, "old", "undated.txt"), new DateTime(2024, 3, 9, 12, 0, 0, DateTimeKind.Local));
 
-        var answer = journal.Ask("take-in", "old", "--build", "drill");
+        var answer = journal.Ask("take-in", "old", "--build", "drill", "--dates", "file");
 
         Assert.Equal((0, ""), (answer.Status, answer.Error));
         foreach (var (file, bytes) in new[]
@@ -196,7 +195,58 @@ public sealed class TakeInTests : IDisposable
         var problems = journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).ToList();
         Assert.Equal(4, problems.Count(code => code == "hours-missing"));
         Assert.All(problems, code => Assert.Contains(code, new[] { "hours-missing", "part-not-said" }));
-        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill", "--dates", "file").Out, StringComparison.Ordinal);
+    }
+
+    // Nothing is dated today because nobody understood it; missing hours hold no publishing up.
+    [Fact]
+    public void Notes_DatedAsMakersDateThem_AreReadOrAskedAbout_AndCanBePublished()
+    {
+        journal.With("old/a.txt", "5 Nov 2023\nSquared the block.\n").With("old/b 21.11.2023.txt", "Bored it.\n").With("old/c.md", "# The cap\n\nDate: 22. November 2023\n\nFaced it.\n")
+            .With("old/d 12.11.23.txt", "Lapped it.\n").With("old/e.txt", "No day anywhere.\n");
+
+        var answer = journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.Equal(1, answer.Status);
+        Assert.Equal(
+            [
+                "d 12.11.23.txt, line 1: which number of “12.11.23” is the day? Give the date format, such as `--dates dd.mm.yy` or `--dates mm.dd.yy` or `--dates yy.mm.dd`.",
+                "e.txt, line 1: there is no date in its name or its first lines; write one there, or take the file's own date with `--dates file`.",
+            ],
+            answer.Error.TrimEnd('\n').Split('\n'));
+        Assert.Equal(["2023-11-05-squared-the-block.md", "2023-11-21-bored-it.md", "2023-11-22-the-cap.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Equal(0, journal.Ask("take-in", "old", "--build", "drill", "--dates", "dd.mm.yy,file").Status);
+        Assert.True(File.Exists(Path.Combine(Drill, "taken-in-2", "2023-11-12-lapped-it.md")));
+        Assert.Equal(0, journal.Ask("check").Status);
+        Assert.Equal(0, journal.Ask("publish", "--to", "site").Status);
+    }
+
+    [Fact]
+    public void Notes_OnATerminal_AreAskedAboutOnce()
+    {
+        journal.With("old/a 12.11.23.txt", "Lapped it.\n").With("old/b 03.04.23.txt", "Bored it.\n");
+
+        var answer = Answer.To(journal.Folder, terminal => terminal with { CanAsk = true, In = new StringReader("1\n") }, "take-in", "old", "--build", "drill");
+
+        Assert.Equal(0, answer.Status);
+        Assert.Equal("  1 dd.mm.yy  2 mm.dd.yy  3 yy.mm.dd\nWhich number of “12.11.23” is the day?: ", answer.Error);
+        Assert.Equal(["2023-04-03-bored-it.md", "2023-11-12-lapped-it.md"], Directory.EnumerateFiles(Path.Combine(Drill, "taken-in")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+    }
+
+    // Free text becomes the note; what was done is left for the plain words to read.
+    [Fact]
+    public void Table_MixedDatesAndATextColumn_IsTakenInInOneRun()
+    {
+        journal.With("old.csv", "date,hours,operation,remarks\n12.11.23,2,boring,Bored it to size\n\"Nov 5, 2023\",1.5,faced the back and cleaned up,It sang\n2023-11-06,,turning,Forgot the clock\n21/11/2023,1,,\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill", "--dates", "dd.mm.yy");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.Contains("Took in 4 rows, 4h30, as 4 entries of `drill`.", answer.Out, StringComparison.Ordinal);
+        Assert.EndsWith("---\nfaced the back and cleaned up\n\nIt sang\n", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-05-hours.md")), StringComparison.Ordinal);
+        Assert.Contains("  - {part: whole, hours: 1h30} #", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-05-hours.md")), StringComparison.Ordinal);
+        Assert.Contains("  - {part: whole, operation: turning} #", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-06-hours.md")), StringComparison.Ordinal);
+        Assert.Equal(0, journal.Ask("check").Status);
     }
 
     [Fact]

@@ -19,13 +19,14 @@ internal static class GatherCommand
     {
         var folder = InOption.Create();
         var from = new Argument<string>("photo folder") { Description = "The folder with the pictures; they are copied, never moved." };
+        var captions = new Option<bool>("--captions") { Description = "Use the captions in the pictures. Default: each is offered; in a script, none is used." };
         var trial = new Option<bool>("--dry-run") { Description = "Only show what would be done." };
-        var command = new ExampledCommand("gather", "Copy new pictures to the evenings on which they were taken.", "journal gather phone --dry-run") { from, trial, folder };
-        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => Gather(open, asked.GetValue(from)!, asked.GetValue(trial), terminal)));
+        var command = new ExampledCommand("gather", "Copy new pictures to the evenings on which they were taken.", "journal gather phone --dry-run") { from, captions, trial, folder };
+        command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => Gather(open, asked.GetValue(from)!, asked.GetValue(captions), asked.GetValue(trial), terminal)));
         return command;
     }
 
-    private static int Gather(OpenJournal open, string named, bool isTrial, Terminal terminal)
+    private static int Gather(OpenJournal open, string named, bool takesCaptions, bool isTrial, Terminal terminal)
     {
         var from = Path.GetFullPath(named, terminal.Folder);
         if (!Directory.Exists(from))
@@ -36,6 +37,7 @@ internal static class GatherCommand
         var files = BehindLinks.FilesBelow(from).Where(path => !Path.GetFileName(path).StartsWith('.')).ToList();
         var pictures = files.Where(PictureShelf.IsPicture).Select(path => PictureTimes.Of(path, open.Clock)).ToList();
         var print = new Printout(terminal);
+        pictures = takesCaptions ? pictures : Offered(open, pictures, isTrial, terminal);
         var fates = Run(open, pictures, isTrial, terminal);
         Tell(fates, from, isTrial, print);
         if (files.Where(IsPhonePicture).ToList() is { Count: > 0 } phones)
@@ -45,6 +47,29 @@ internal static class GatherCommand
         }
 
         return fates.Any(fate => fate.Fate == Fate.Refused) ? ExitStatus.Flawed : ExitStatus.Well;
+    }
+
+    // A camera's caption may be the maker's own words, or the camera's name.
+    private static List<TakenPicture> Offered(OpenJournal open, List<TakenPicture> pictures, bool isTrial, Terminal terminal)
+    {
+        if (pictures.All(picture => picture.Caption is null))
+        {
+            return pictures;
+        }
+
+        var offered = Gathering.Run(open.Folder, open.Journal, pictures, isTrial: true).Where(fate => fate.Fate == Fate.Added).Select(fate => fate.Picture).Where(picture => picture.Caption is not null).ToList();
+        if (!terminal.CanAsk || isTrial)
+        {
+            foreach (var picture in offered)
+            {
+                terminal.Complain($"{Path.GetFileName(picture.Path)} brings the caption “{picture.Caption}”; `--captions` takes it.");
+            }
+
+            return [.. pictures.Select(picture => picture with { Caption = null })];
+        }
+
+        var taken = offered.Where(picture => new Questions(terminal).YesOrNo($"{Path.GetFileName(picture.Path)} says “{picture.Caption}”. Take it as the caption?", offered: true)).Select(picture => picture.Path).ToHashSet(StringComparer.Ordinal);
+        return [.. pictures.Select(picture => taken.Contains(picture.Path) ? picture : picture with { Caption = null })];
     }
 
     private static IReadOnlyList<Gathered> Run(OpenJournal open, List<TakenPicture> pictures, bool isTrial, Terminal terminal)

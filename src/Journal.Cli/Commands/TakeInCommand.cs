@@ -20,7 +20,7 @@ internal static class TakeInCommand
     private const int MostShown = 20;
     private const int MostNamed = 6;
 
-    private sealed record ImportRequest(string From, string? Journal, string? Build, Columns? Columns, DateForm? Dates, char? Separator, bool DryRun, DateOnly? Today);
+    private sealed record ImportRequest(string From, string? Journal, string? Build, Columns? Columns, DateForms Dates, char? Separator, bool DryRun, DateOnly? Today);
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
@@ -29,7 +29,13 @@ internal static class TakeInCommand
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
         var build = new Option<string?>("--build") { Description = "The build that it belongs to. Default: the only one.", HelpName = "build" };
         var columns = new Option<Columns?>("--columns") { Description = "Which column holds what, by letter or heading: date, part, operation, hours, note.", HelpName = "date=A,hours=D,…", CustomParser = ReadColumns };
-        var dates = new Option<DateForm?>("--dates") { Description = "How dates are written. Default: 2025-10-03.", HelpName = "dd.mm.yyyy", CustomParser = ReadDates };
+        var dates = new Option<DateForms?>("--dates")
+        {
+            Description = "How dates are written; several formats with commas between. `file` takes the file's own date where a note gives none. Default: dates that can be read in one way only.",
+            HelpName = "dd.mm.yyyy,…",
+            CustomParser = ReadDates,
+            Arity = ArgumentArity.OneOrMore,
+        };
         var separator = new Option<char?>("--separator") { Description = "Column separator. Default: detected from the first line.", HelpName = ",|;|tab", CustomParser = ReadSeparator };
         var dryRun = new Option<bool>("--dry-run") { Description = "Only show what would be taken in." };
         separator.CompletionSources.Add(_ => [new CompletionItem(","), new CompletionItem(";"), new CompletionItem("tab")]);
@@ -38,7 +44,7 @@ internal static class TakeInCommand
             from, build, columns, dates, separator, dryRun, folder, today,
         };
         command.SetAction(asked => Run(
-            new ImportRequest(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates), asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
+            new ImportRequest(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates) ?? DateForms.Untold, asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
             terminal));
         return command;
     }
@@ -68,6 +74,7 @@ internal static class TakeInCommand
         var buildFolder = Path.Combine(folder, build.Folder.Replace('/', Path.DirectorySeparatorChar));
         try
         {
+            request = terminal.CanAsk ? Settled(request, journal, build, buildFolder, today, terminal) : request;
             // Two at once would take each other's half-done folder away.
             using var slate = request.DryRun ? null : SlateFile.Take(folder, terminal.Complain);
             return Read(request, journal, build, buildFolder, today, terminal) is { } log ? Take(request, log, build, buildFolder, terminal) : ExitStatus.WrongUse;
@@ -83,6 +90,33 @@ internal static class TakeInCommand
             return ExitStatus.NotFinished;
         }
     }
+
+    // Asks how dates are written that can be read in several ways, until all can be read.
+    private static ImportRequest Settled(ImportRequest request, MakerJournal journal, Build build, string buildFolder, DateOnly today, Terminal terminal)
+    {
+        while (Open() is { } open)
+        {
+            List<string> forms = [.. open.CouldBe.Select(form => form.Written)];
+            var form = new Questions(terminal).Choose($"Which number of “{open.Text}” is the day?", null, new Options.Choices("forms", forms, forms, word => forms.Contains(word) ? word : null));
+            request = request with { Dates = request.Dates.With(open.CouldBe[forms.IndexOf(form!)]) };
+        }
+
+        return request;
+
+        AmbiguousDate? Open()
+        {
+            try
+            {
+                return Exists(request, terminal) ? Read(request, journal, build, buildFolder, today, terminal)?.Open : null;
+            }
+            catch (ImportException e)
+            {
+                return e.Open;
+            }
+        }
+    }
+
+    private static bool Exists(ImportRequest request, Terminal terminal) => Path.Exists(Path.GetFullPath(request.From, terminal.Folder));
 
     private static Build? BuildOf(string? named, MakerJournal journal, Terminal terminal)
     {
@@ -167,7 +201,7 @@ internal static class TakeInCommand
         }
 
         var rows = log.Rows.Take(MostShown);
-        if (log.Rows.Any(row => row.Missing.Length > 0))
+        if (log.IsOfNotes)
         {
             print.Table(
                 [Column.Words("Note"), Column.Words("Date"), Column.Words("Title"), Column.Words("Missing")],
@@ -177,7 +211,7 @@ internal static class TakeInCommand
         {
             print.Table(
                 [Column.Figures("Line"), Column.Words("Date"), Column.Words("Part"), Column.Words("Operation"), Column.Figures("Hours"), Column.Words("Note")],
-                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, Written.Time(row.Time), row.Note }));
+                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, row.Time == Minutes.Zero ? "" : Written.Time(row.Time), row.Note }));
         }
 
         if (log.Rows.Count > MostShown)
@@ -207,7 +241,7 @@ internal static class TakeInCommand
         var already = log.Already == 0 ? "" : $" {Casing.Capital(Count.Of(log.Already, "was", "were"))} already in the journal.";
         var faults = log.Faults.Count == 0 ? "" : $" {Casing.Capital(Count.Of(log.Faults.Count, "could", "could"))} not be read.";
         var taken = log.Entries.Count == 0 ? "Nothing to take in."
-            : $"{(request.DryRun ? "Would take in" : "Took in")} {Count.Of(log.Rows.Count, log.Time == Minutes.Zero ? "note" : "row")}{time}, as {Count.Of(log.Entries.Count, "entry", "entries")} of `{build.Id}`.";
+            : $"{(request.DryRun ? "Would take in" : "Took in")} {Count.Of(log.Rows.Count, log.IsOfNotes ? "note" : "row")}{time}, as {Count.Of(log.Entries.Count, "entry", "entries")} of `{build.Id}`.";
         return taken + already + faults;
     }
 
@@ -224,15 +258,16 @@ internal static class TakeInCommand
         }
     }
 
-    private static DateForm? ReadDates(ArgumentResult result)
+    private static DateForms? ReadDates(ArgumentResult result)
     {
-        var form = DateForm.Of(result.Tokens[0].Value);
-        if (form is null)
+        var texts = result.Tokens.Select(token => token.Value).ToList();
+        var forms = DateForms.Of(texts);
+        if (forms is null)
         {
-            result.AddError($"`{result.Tokens[0].Value}` is not a date format. Use d, m and y for day, month and year, such as `dd.mm.yyyy`.");
+            result.AddError($"`{string.Join(' ', texts)}` is not a date format. Use d, m and y for day, month and year, such as `dd.mm.yyyy`, and commas between several formats.");
         }
 
-        return form;
+        return forms;
     }
 
     private static char? ReadSeparator(ArgumentResult result)

@@ -85,6 +85,13 @@ internal sealed class Printout
     public void Table(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows, IReadOnlyList<string>? totals = null)
     {
         isEmpty = false;
+        List<IReadOnlyList<string>> cells = [.. rows.Select(row => (IReadOnlyList<string>)[.. row.Select(Printable.Of)])];
+        if (ColumnWidths.Of(columns, [[.. columns.Select(column => column.Title)], .. cells, .. totals is null ? [] : new[] { totals }], Width) is not { } widths)
+        {
+            Stack(columns, totals is null ? cells : [.. cells, totals]);
+            return;
+        }
+
         var table = new Table { Border = new ThinRule(), BorderStyle = Ink.Faint, ShowFooters = totals is not null, UseSafeBorder = false };
         foreach (var (i, column) in columns.Index())
         {
@@ -92,17 +99,36 @@ internal sealed class Printout
             {
                 Alignment = column.IsFigure ? Justify.Right : Justify.Left,
                 NoWrap = column.IsFigure,
+                Width = widths[i],
                 Padding = new Padding(0, 0, i == columns.Count - 1 ? 0 : 1, 0),
                 Footer = totals is null ? null : new Text(totals[i], Ink.Strong),
             });
         }
 
-        foreach (var row in rows)
+        foreach (var row in cells)
         {
-            table.AddRow(row.Select(cell => new Text(Printable.Of(cell))));
+            table.AddRow(row.Select(cell => new Text(cell)));
         }
 
         WriteTrimmed(table);
+    }
+
+    // Where the columns do not fit beside each other they stand below each other, a row at a time.
+    private void Stack(IReadOnlyList<Column> columns, IReadOnlyList<IReadOnlyList<string>> rows)
+    {
+        var titles = columns.Max(column => column.Title.GetCellWidth());
+        foreach (var (i, row) in rows.Index())
+        {
+            if (i > 0)
+            {
+                terminal.Out.WriteLine();
+            }
+
+            foreach (var (column, cell) in columns.Zip(row).Where(pair => pair.Second.Length > 0))
+            {
+                Hang($"{column.Title.PadRight(titles)}  ", cell);
+            }
+        }
     }
 
     // Cells are filled up with spaces; what is copied from a terminal or kept in a file should not end in them.

@@ -72,8 +72,8 @@ internal static class LessonsTable
                 titles.Of(cause.Cause),
                 Count.Cell(cause.Mistakes),
                 Written.Time(cause.MinutesLost),
-                Share.Percent(cause.Share),
-                Share.Percent(cause.Cumulative),
+                Share.Percent(cause.Percent),
+                Share.Percent(cause.PercentTogether),
             }),
             ["Total", lessons.Mistakes.Count.ToString(CultureInfo.InvariantCulture), lessons.Totals.MinutesLost.ToString(), "", ""]);
     }

@@ -35,10 +35,11 @@ internal static class ProblemList
     /// <param name="print">Where to.</param>
     public static void Print(string folder, IReadOnlyList<Problem> problems, Printout print)
     {
-        foreach (var file in problems.GroupBy(problem => problem.Place.File))
+        // What stops publishing comes first, whatever file it stands in.
+        foreach (var file in problems.GroupBy(problem => (problem.Severity, problem.Place.File)).OrderBy(group => Rank(group.Key.Severity)))
         {
-            var lines = SourceLines.Of(Path.Combine(folder, file.Key));
-            print.Heading(file.Key);
+            var lines = SourceLines.Of(Path.Combine(folder, file.Key.File));
+            print.Heading(file.Key.File);
             foreach (var problem in file)
             {
                 PrintProblem(problem, lines, print);
@@ -48,6 +49,8 @@ internal static class ProblemList
         print.Gap();
         print.Say(LastLine(problems), problems.All(problem => problem.Severity == Severity.Warning) ? Ink.Good : Ink.Bad);
     }
+
+    private static int Rank(Severity severity) => severity switch { Severity.Error => 0, Severity.Omission => 1, _ => 2 };
 
     private static void PrintProblem(Problem problem, SourceLines lines, Printout print)
     {

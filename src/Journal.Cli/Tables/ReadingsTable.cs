@@ -32,6 +32,12 @@ internal static class ReadingsTable
                 part.Select(Row));
         }
 
+        if (readings.Any(HasShare))
+        {
+            print.Gap();
+            print.Say("Used: how much of the tolerance, counted from the middle of the limits (0 % in the middle, 100 % at either limit), also where the tolerance lies to one side.");
+        }
+
         PrintMates(mates, titles, print);
         PrintNotes(readings, titles, print);
     }
@@ -50,9 +56,11 @@ internal static class ReadingsTable
         reading.RequiredText ?? None,
         reading.Actual is { } size ? Size(size) : reading.ActualText ?? None,
         reading.Deviation is { } off ? Signed(off) : "",
-        reading.Share is { } share && reading.Requirement?.Kind is RequirementKind.Limits or RequirementKind.AtMost ? Share.Percent((double)share) : "",
+        HasShare(reading) ? Share.Percent((double)reading.Share!.Value) : "",
         Verdict(reading),
     ];
+
+    private static bool HasShare(ReadingFigure reading) => reading.Share is not null && reading.Requirement?.Kind is RequirementKind.Limits or RequirementKind.AtMost;
 
     private static string Verdict(ReadingFigure reading) => reading.Within switch
     {

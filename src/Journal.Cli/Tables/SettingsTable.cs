@@ -28,7 +28,7 @@ internal static class SettingsTable
             print.Table(
                 [
                     Column.Figures("Date"), Column.Figures("Diameter"), Column.Figures("rev/min"), Column.Figures("m/min"), Column.Figures("ft/min"),
-                    Column.Words("Feed"), Column.Words("How it went"),
+                    Column.Words("Feed"), Column.Words("Depth"), Column.Words("How it went"),
                 ],
                 group.Settings.Select(Row));
         }
@@ -81,6 +81,7 @@ internal static class SettingsTable
         setting.Speed is { } speed ? Speed(speed.MetresPerMinute) : "",
         setting.Speed is { } same ? Speed(same.FeetPerMinute) : "",
         setting.FeedText ?? "",
+        setting.Depth?.ToString() ?? "",
         setting.VerdictText ?? "",
     ];
 

@@ -33,6 +33,7 @@ public static class JournalReader
         {
             Dimensions.Check(journal, parsed.Values, parsed.Log);
             HiddenTargets.Check(journal, today, parsed.Log);
+            Verdicts.Check(journal, parsed.Log);
         }
 
         return new JournalReading(parsed.Journal, parsed.Problems());

@@ -22,14 +22,24 @@ public sealed record BuildTimeline(
     /// <summary>The fewest idle days that count as an idle stretch: two weeks.</summary>
     public const int ShortestIdle = 14;
 
+    /// <summary>The days of work, in order.</summary>
+    public IReadOnlyList<DateOnly> Days { get; init; } = [.. Gathered.Select(day => day.Date)];
+
     /// <summary>The first day of work; null without entries.</summary>
-    public DateOnly? First => Gathered.Count == 0 ? null : Gathered[0].Date;
+    public DateOnly? First => Days.Count == 0 ? null : Days[0];
 
     /// <summary>The latest day of work; null without entries.</summary>
-    public DateOnly? Last => Gathered.Count == 0 ? null : Gathered[^1].Date;
+    public DateOnly? Last => Days.Count == 0 ? null : Days[^1];
 
     /// <summary>How many days had work.</summary>
-    public int DaysWorked => Gathered.Count;
+    public int DaysWorked => Days.Count;
+
+    /// <summary>The same with the minutes of another timeline of the build: hours gathered, pace, and time by part.</summary>
+    internal BuildTimeline WithMinutesOf(BuildTimeline counted)
+    {
+        var minutes = counted.Parts.ToDictionary(part => part.Part, part => part.Minutes);
+        return this with { Gathered = counted.Gathered, Pace = counted.Pace, Parts = [.. Parts.Select(part => part with { Minutes = minutes[part.Part] })], Days = Days };
+    }
 
     internal static BuildTimeline Of(Build build)
     {

@@ -13,6 +13,12 @@ namespace Journal.Core.Figures;
 /// <param name="Cumulative">Its share with those before it, 0 to 1; the last has 1, or 0 where nothing was lost.</param>
 public sealed record CauseShare(Id<Cause>? Cause, int Mistakes, Minutes MinutesLost, double Share, double Cumulative)
 {
+    /// <summary>Its share in whole per cent; those of all causes add up to a hundred.</summary>
+    public int Percent { get; init; }
+
+    /// <summary>The sum of its per cent and those before it.</summary>
+    public int PercentTogether { get; init; }
+
     /// <summary>By time lost; ties by count, then in the vocabulary's order, no cause last.</summary>
     public static IReadOnlyList<CauseShare> ByMinutes(IEnumerable<MistakeCost> mistakes, Vocabulary vocabulary) =>
         WithShares(
@@ -43,7 +49,16 @@ public sealed record CauseShare(Id<Cause>? Cause, int Mistakes, Minutes MinutesL
             return bars;
         }
 
-        var gathered = 0;
-        return [.. bars.Select(bar => bar with { Share = (double)measure(bar) / total, Cumulative = (double)(gathered += measure(bar)) / total })];
+        var (gathered, together) = (0, 0);
+        return
+        [
+            .. bars.Zip(WholePercents.Of([.. bars.Select(measure)]), (bar, percent) => bar with
+            {
+                Share = (double)measure(bar) / total,
+                Cumulative = (double)(gathered += measure(bar)) / total,
+                Percent = percent,
+                PercentTogether = together += percent,
+            }),
+        ];
     }
 }

@@ -35,6 +35,9 @@ public sealed record LessonFigure(
     /// <summary>What became of the part, where the maker says so.</summary>
     public Outcome? Outcome => Own?.Mistake.Outcome;
 
+    /// <summary>The jobs on which it was forgotten or heeded later: a lesson forgotten in turning is about turning too.</summary>
+    public IReadOnlyList<JobFacts> Again { get; } = [.. Repeated.Select(repeat => repeat.On).OfType<JobFacts>(), .. Heeded.SelectMany(heeded => heeded.On)];
+
     /// <summary>The time that its mistakes cost together.</summary>
     public Minutes MinutesLost { get; } = Mistakes.Sum(mistake => mistake.Minutes);
 
@@ -47,9 +50,17 @@ public sealed record LessonFigure(
 /// <param name="Date">That entry's date.</param>
 /// <param name="DaysAfterLearning">Days from learning to telling of the repeat; below 0 where the lesson is dated later.</param>
 /// <param name="Mistake">The mistake that repeats it.</param>
-public sealed record Repeat(EntryRef Entry, DateOnly Date, int DaysAfterLearning, MistakeRef Mistake);
+public sealed record Repeat(EntryRef Entry, DateOnly Date, int DaysAfterLearning, MistakeRef Mistake)
+{
+    /// <summary>The job that the mistake belongs to.</summary>
+    public JobFacts? On { get; init; }
+}
 
 /// <summary>A lesson applied.</summary>
 /// <param name="Entry">The entry that says so.</param>
 /// <param name="Date">That entry's date.</param>
-public sealed record HeededOn(EntryRef Entry, DateOnly Date);
+public sealed record HeededOn(EntryRef Entry, DateOnly Date)
+{
+    /// <summary>The jobs of that evening.</summary>
+    public IReadOnlyList<JobFacts> On { get; init; } = [];
+}

@@ -49,7 +49,7 @@ public sealed record Lessons(
             .SelectMany(cost => new[] { cost.Mistake.Lesson, cost.Mistake.Repeats }.OfType<Id<Lesson>>().Distinct(), (cost, id) => (cost, id))
             .ToLookup(pair => pair.id, pair => pair.cost);
         var heeded = entries.SelectMany(entry => entry.Heeded.Distinct(), (entry, id) => (entry, id))
-            .ToLookup(pair => pair.id, pair => new HeededOn(pair.entry.Ref, pair.entry.Date));
+            .ToLookup(pair => pair.id, pair => new HeededOn(pair.entry.Ref, pair.entry.Date) { On = [.. pair.entry.Jobs.Select(job => JobFacts.Of(pair.entry, job.Number, parts[pair.entry.Build]))] });
         return
         [
             .. entries.SelectMany(entry => entry.Lessons, (entry, lesson) => (entry, lesson))
@@ -61,7 +61,7 @@ public sealed record Lessons(
         {
             IReadOnlyList<MistakeCost> costs = [.. mistakesOf[lesson.Id]];
             var repeats = costs.Where(cost => cost.Mistake.Repeats == lesson.Id)
-                .Select(cost => new Repeat(cost.Ref.Entry, cost.On.Date, cost.On.Date.DayNumber - entry.Date.DayNumber, cost.Ref));
+                .Select(cost => new Repeat(cost.Ref.Entry, cost.On.Date, cost.On.Date.DayNumber - entry.Date.DayNumber, cost.Ref) { On = cost.On });
             return new LessonFigure(
                 lesson,
                 JobFacts.Of(entry, lesson.Job, parts[entry.Build]),

@@ -35,6 +35,9 @@ public sealed class LessonsToRead
     /// <summary>A lesson that shares less than this of what was asked, such as only the material, is about another job.</summary>
     private const double Least = 0.3;
 
+    /// <summary>What was learned elsewhere and forgotten or heeded here is as near as what only speaks of it.</summary>
+    private const double AsGoodAsNamed = 0.5;
+
     private readonly IReadOnlyList<(LessonFigure Lesson, HashSet<string> Words, HashSet<string> Stems)> lessons;
 
     private LessonsToRead(IReadOnlyList<LessonFigure> lessons) => this.lessons =
@@ -79,7 +82,7 @@ public sealed class LessonsToRead
     // Null where it is about another job.
     private static LessonToRead? Read(LessonFigure lesson, HashSet<string> words, HashSet<string> stems, IReadOnlyList<Subject> asked, double whole)
     {
-        var shared = asked.Select(subject => (Subject: subject, Share: subject.IsShared(lesson) ? 1 : subject.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
+        var shared = asked.Select(subject => (Subject: subject, Share: subject.IsShared(lesson) ? 1 : subject.IsSharedAgain(lesson) ? AsGoodAsNamed : subject.ShareNamed(words, stems))).Where(one => one.Share > 0).ToList();
         var nearness = shared.Sum(one => one.Share * one.Subject.Rarity) / whole;
         if (nearness < Least)
         {
@@ -95,7 +98,7 @@ public sealed class LessonsToRead
             Of<MaterialFamily>(SubjectKind.Material),
             [.. lesson.On.Parts.Where(part => parts.Contains(part.Part))],
             Of<Tool>(SubjectKind.Tool),
-            [.. shared.Where(one => one.Share < 1).Select(one => one.Subject.Id)]);
+            [.. shared.Where(one => one.Share < 1 && !one.Subject.IsSharedAgain(lesson)).Select(one => one.Subject.Id)]);
     }
 
     // A part or tool that no lesson knows yet is left out: the rest of the job still has its lessons. An operation or a material
@@ -128,16 +131,20 @@ public sealed class LessonsToRead
         {
             // A part's name is a common word of the shop as often as not: only having worked on it counts.
             var subject = new Subject(kind, id, kind == SubjectKind.Part ? [] : [.. TextTokens.Of(id)], IsKnown: false, Rarity: 0);
-            var (all, having) = lessons.Aggregate((All: 0, Having: 0), (sum, lesson) => (sum.All + 1, sum.Having + (subject.IsShared(lesson) ? 1 : 0)));
-            return subject with { IsKnown = having > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
+            var (all, having, again) = lessons.Aggregate((All: 0, Having: 0, Again: 0), (sum, lesson) => (sum.All + 1, sum.Having + (subject.IsShared(lesson) ? 1 : 0), sum.Again + (subject.IsSharedAgain(lesson) ? 1 : 0)));
+            return subject with { IsKnown = having + again > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
         }
 
-        public bool IsShared(LessonFigure lesson) => Kind switch
+        public bool IsShared(LessonFigure lesson) => IsOf(lesson.On);
+
+        public bool IsSharedAgain(LessonFigure lesson) => Kind is SubjectKind.Operation or SubjectKind.Part && lesson.Again.Any(IsOf);
+
+        private bool IsOf(JobFacts on) => Kind switch
         {
-            SubjectKind.Operation => lesson.On.Operations.Any(id => id.Value == Id),
-            SubjectKind.Material => lesson.On.Materials.Any(material => material.Family.Value == Id),
-            SubjectKind.Part => lesson.On.Parts.Any(part => part.Part.Value == Id),
-            _ => lesson.On.Tools.Any(id => id.Value == Id),
+            SubjectKind.Operation => on.Operations.Any(id => id.Value == Id),
+            SubjectKind.Material => on.Materials.Any(material => material.Family.Value == Id),
+            SubjectKind.Part => on.Parts.Any(part => part.Part.Value == Id),
+            _ => on.Tools.Any(id => id.Value == Id),
         };
 
         public double ShareNamed(HashSet<string> words, HashSet<string> stems) =>

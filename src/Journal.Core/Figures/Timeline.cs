@@ -14,6 +14,13 @@ public sealed record Timeline(IReadOnlyList<BuildTimeline> Builds, IReadOnlyList
         var calendar = WorkCalendar.Of(journal.Builds.SelectMany(build => build.Entries));
         return new Timeline([.. journal.Builds.Select(BuildTimeline.Of)], GatheredDay.Of(calendar), Figures.Pace.Of(calendar));
     }
+
+    /// <summary>The timeline that viewers see: days, milestones and trials of what is told, minutes of all that counts.</summary>
+    public static Timeline Of(ShownJournal shown)
+    {
+        var counted = Of(shown.Counted);
+        return counted with { Builds = [.. Of(shown.Told).Builds.Zip(counted.Builds, (told, all) => told.WithMinutesOf(all))] };
+    }
 }
 
 /// <summary>The hours gathered up to a day on which work was done.</summary>

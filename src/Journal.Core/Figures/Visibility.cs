@@ -3,13 +3,12 @@ using Journal.Core.Model;
 namespace Journal.Core.Figures;
 
 /// <summary>
-/// What may be shown on a day. What stays at home counts in every figure, but its text, titles and pictures appear
-/// nowhere, nor do tools, parts and lessons that only it names.
+/// What may be shown on a day (docs/figures.md, Hidden evenings): of an evening that stays at home nothing, nor of a tool that
+/// only it names. Parts and the crib are shown as if that evening had not been.
 /// </summary>
 public sealed class Visibility
 {
     private readonly HashSet<EntryRef> hiddenEntries;
-    private readonly HashSet<PartRef> hiddenParts;
     private readonly HashSet<Id<Tool>> hiddenTools;
     private readonly HashSet<Id<Lesson>> lessons;
 
@@ -21,8 +20,9 @@ public sealed class Visibility
         var (shown, hidden) = (byShown[true].ToList(), byShown[false].ToList());
         hiddenEntries = [.. hidden.Select(entry => entry.Ref)];
         lessons = [.. shown.SelectMany(entry => entry.Lessons).Select(lesson => lesson.Id)];
-        hiddenParts = NamedOnlyBy(hidden, shown, PartsUsed, PartsTold);
-        hiddenTools = NamedOnlyBy(hidden, shown, ToolsUsed, ToolsTold);
+        hiddenTools = [.. hidden.SelectMany(ToolsUsed).Concat(journal.Tools.Where(tool => tool.DefinedIn is not null).Select(tool => tool.Id))];
+        hiddenTools.ExceptWith(journal.Tools.Where(tool => tool.DefinedIn is not { } entry || !hiddenEntries.Contains(entry)).Select(tool => tool.Id));
+        hiddenTools.ExceptWith(shown.SelectMany(ToolsUsed));
     }
 
     /// <summary>The day of publishing.</summary>
@@ -34,10 +34,7 @@ public sealed class Visibility
     /// <summary>Whether an entry of the journal is shown.</summary>
     public bool Shows(EntryRef entry) => !hiddenEntries.Contains(entry);
 
-    /// <summary>Whether a part is shown: unless only hidden entries name it.</summary>
-    public bool Shows(PartRef part) => !hiddenParts.Contains(part);
-
-    /// <summary>Whether a tool is shown: unless only hidden entries name it.</summary>
+    /// <summary>Whether a tool is shown: unless it stands in no crib and only hidden entries name it.</summary>
     public bool Shows(Id<Tool> tool) => !hiddenTools.Contains(tool);
 
     /// <summary>Whether a lesson is shown: as its entry is.</summary>
@@ -52,45 +49,15 @@ public sealed class Visibility
     /// <summary>Whether what a link points to is shown.</summary>
     public bool Shows(LinkTarget target) => target.Kind switch
     {
-        LinkKind.Part => Shows(new PartRef(target.Build!.Value, new(target.Id))),
+        LinkKind.Part => true,
         LinkKind.Tool => Shows(new Id<Tool>(target.Id)),
         LinkKind.Lesson => Shows(new Id<Lesson>(target.Id)),
         _ => Shows(new EntryRef(target.Build!.Value, new(target.Id))),
     };
-
-    // Work tells more than words: what only hidden entries worked on or with stays hidden even where a shown text
-    // links to it; that link is reported.
-    private static HashSet<T> NamedOnlyBy<T>(List<Entry> hidden, List<Entry> shown, Func<Entry, IEnumerable<T>> used, Func<Entry, IEnumerable<T>> told)
-    {
-        var names = hidden.SelectMany(told).ToHashSet();
-        names.ExceptWith(shown.SelectMany(told));
-        names.UnionWith(hidden.SelectMany(used));
-        names.ExceptWith(shown.SelectMany(used));
-        return names;
-    }
-
-    private static IEnumerable<PartRef> PartsUsed(Entry entry) => entry.Jobs
-        .SelectMany(job => job.Parts.Select(share => share.Part))
-        .Concat(entry.Finished.Select(finished => finished.Part))
-        .Concat(entry.Readings.Select(reading => reading.Part).OfType<Id<Part>>())
-        .Concat(entry.Bought.Select(bought => bought.ForPart).OfType<Id<Part>>())
-        .Select(part => new PartRef(entry.Build, part));
-
-    private static IEnumerable<PartRef> PartsTold(Entry entry) => entry.Body.Links
-        .Select(link => link.Target)
-        .OfType<LinkTarget>()
-        .Where(target => target.Kind == LinkKind.Part)
-        .Select(target => new PartRef(target.Build!.Value, new(target.Id)));
 
     private static IEnumerable<Id<Tool>> ToolsUsed(Entry entry) => entry.Jobs
         .SelectMany(job => job.Tools.Concat(job.Made))
         .Concat(entry.Readings.Select(reading => reading.With).OfType<Id<Tool>>())
         .Concat(entry.Settings.Select(setting => setting.Machine).OfType<Id<Tool>>())
         .Concat(entry.Bought.Select(bought => bought.ForTool).OfType<Id<Tool>>());
-
-    private static IEnumerable<Id<Tool>> ToolsTold(Entry entry) => entry.Body.Links
-        .Select(link => link.Target)
-        .OfType<LinkTarget>()
-        .Where(target => target.Kind == LinkKind.Tool)
-        .Select(target => new Id<Tool>(target.Id));
 }

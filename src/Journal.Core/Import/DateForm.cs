@@ -10,7 +10,6 @@ namespace Journal.Core.Import;
 /// </summary>
 public sealed partial class DateForm
 {
-    private static readonly string[] Months = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
     private readonly Regex form;
 
     private DateForm(string written, Regex form) => (Written, this.form) = (written, form);
@@ -20,6 +19,16 @@ public sealed partial class DateForm
 
     /// <summary>As the maker wrote it.</summary>
     public string Written { get; }
+
+    /// <summary>Which numbers of four digits (<c>Y</c>), shorter numbers (<c>n</c>) and names (<c>M</c>) it has, with the signs between.</summary>
+    internal string Shape => Pieces().Replace(Written.ToLowerInvariant(), piece => piece.Value switch
+    {
+        "yyyy" => "Y",
+        "mmm" => "M",
+        " " => "",
+        [var letter, ..] when char.IsAsciiLetterLower(letter) => "n",
+        var sign => sign,
+    });
 
     /// <summary>The form that a text describes; null where it is none.</summary>
     public static DateForm? Of(string written)
@@ -31,7 +40,7 @@ public sealed partial class DateForm
             {
                 "d" or "dd" => "(?<d>[0-9]{1,2})",
                 "m" or "mm" => "(?<m>[0-9]{1,2})",
-                "mmm" => "(?<m>[a-z]{3})[a-z]*\\.?",
+                "mmm" => @"(?<m>\p{L}{3,})\.?",
                 "yy" => "(?<y>[0-9]{2})",
                 "yyyy" => "(?<y>[0-9]{4})",
                 _ => char.IsAsciiLetterLower(piece[0]) ? null : piece == " " ? "[ ]+" : Regex.Escape(piece),
@@ -78,17 +87,19 @@ public sealed partial class DateForm
     private static bool TryRead(Match match, out DateOnly date)
     {
         date = default;
-        var month = char.IsAsciiDigit(match.Groups["m"].ValueSpan[0]) ? Number(match, "m") : 1 + Array.IndexOf(Months, match.Groups["m"].Value.ToLowerInvariant());
-        var year = Number(match, "y") + (match.Groups["y"].Length == 2 ? 2000 : 0);
-        var day = Number(match, "d");
-        if (year < 1900 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month))
+        var month = char.IsAsciiDigit(match.Groups["m"].ValueSpan[0]) ? Number(match, "m") : MonthNames.Find(match.Groups["m"].Value);
+        if (DateOf(Number(match, "y") + (match.Groups["y"].Length == 2 ? 2000 : 0), month ?? 0, Number(match, "d")) is not { } found)
         {
             return false;
         }
 
-        date = new DateOnly(year, month, day);
+        date = found;
         return true;
     }
+
+    /// <summary>A date of its numbers; null where there is no such day, or none since 1900.</summary>
+    internal static DateOnly? DateOf(int year, int month, int day) =>
+        year < 1900 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(year, month) ? null : new DateOnly(year, month, day);
 
     private static int Number(Match match, string group) => int.Parse(match.Groups[group].ValueSpan, CultureInfo.InvariantCulture);
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using System.Text.RegularExpressions;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
@@ -8,7 +7,7 @@ using Journal.Core.Parsing.Problems;
 namespace Journal.Core.Import;
 
 /// <summary>Hours from a table: one row for one stretch of work.</summary>
-public sealed partial class HoursLog
+public sealed class HoursLog
 {
     private const int MostRowsOfAnEntry = 200;
     private const int LongestNotes = 60_000;
@@ -17,7 +16,7 @@ public sealed partial class HoursLog
     private readonly Dictionary<DateOnly, int> minutes = [];
     private readonly Build build;
     private readonly Vocabulary words;
-    private readonly DateForm dates;
+    private readonly DateForms dates;
     private readonly DateOnly today;
     private readonly TakenMarks marks;
     private readonly string file;
@@ -25,7 +24,7 @@ public sealed partial class HoursLog
     private char separator;
     private IReadOnlyDictionary<string, int> places = new Dictionary<string, int>();
 
-    private HoursLog(string file, Build build, Vocabulary words, DateForm dates, DateOnly today, TakenMarks marks)
+    private HoursLog(string file, Build build, Vocabulary words, DateForms dates, DateOnly today, TakenMarks marks)
     {
         (this.file, this.build, this.words, this.dates, this.today, this.marks) = (file, build, words, dates, today, marks);
         foreach (var part in build.Parts)
@@ -47,11 +46,11 @@ public sealed partial class HoursLog
     /// <param name="build">The build.</param>
     /// <param name="words">The words that the journal knows.</param>
     /// <param name="columns">Which column holds what.</param>
-    /// <param name="dates">How dates are written; null where the maker has not said.</param>
+    /// <param name="dates">How dates are written.</param>
     /// <param name="separator">What parts the fields; null to see it from the first line.</param>
     /// <param name="today">The day after which nothing can have been done.</param>
     /// <exception cref="ImportException">Nothing can be taken in.</exception>
-    public static ImportedLog Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForm? dates, char? separator, DateOnly today)
+    public static ImportedLog Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForms dates, char? separator, DateOnly today)
     {
         var text = OlderText.Of(OlderText.BytesOf(path)) ?? throw new ImportException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
         var parts = separator ?? CsvReader.SeparatorOf(text);
@@ -62,12 +61,13 @@ public sealed partial class HoursLog
         }
 
         var (places, hasHeadings) = columns.In(records[0]);
-        var log = new HoursLog(Path.GetFileName(path), build, words, dates ?? DateForm.Iso, today, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
+        var log = new HoursLog(Path.GetFileName(path), build, words, dates, today, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
         hasHeadings |= log.LooksLikeHeadings(records[0]);
         var rest = hasHeadings ? records.Skip(1).ToList() : records;
-        if (dates is null)
+        log.RefuseOpenDates(rest);
+        if (columns == Columns.Usual && log.FreeText(rest) is { } note)
         {
-            log.ExpectIso(rest);
+            log.places = new Dictionary<string, int>(log.places) { ["note"] = note };
         }
 
         return log.Read(rest, EntryNames.In(buildFolder));
@@ -109,9 +109,9 @@ public sealed partial class HoursLog
             return (null, string.Create(CultureInfo.InvariantCulture, $"it has {record.Fields.Count} columns where the first line has {width}; put fields that contain {Sign} in double quotes"));
         }
 
-        if (!dates.TryRead(Field(record, "date"), out var date))
+        if (dates.Read(Field(record, "date")).Date is not { } date)
         {
-            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date like `{dates.Written}`");
+            return (null, Field(record, "date").Length == 0 ? "there is no date" : $"“{Field(record, "date")}” is not a date like {dates.Written}");
         }
 
         if (date > today)
@@ -120,7 +120,7 @@ public sealed partial class HoursLog
         }
 
         var (time, fault) = WrittenHours.Read(Field(record, "hours"));
-        if (fault is not null)
+        if (fault is not null && !(Field(record, "hours").Length == 0 && SaysWhatWasDone(record)))
         {
             return (null, fault);
         }
@@ -131,12 +131,18 @@ public sealed partial class HoursLog
             return (null, $"the build has no part “{Field(record, "part")}”; {Suggestion.For(Slug.Of(Field(record, "part")), [.. build.Parts.Select(one => one.Id.Value)], "parts")} Add it to build.yaml, then take the file in again");
         }
 
+        var told = "";
+        if (operation is null && IsTold(Field(record, "operation")))
+        {
+            (operation, told) = ("", Field(record, "operation"));
+        }
+
         if (operation is null)
         {
             return (null, $"there is no operation “{Field(record, "operation")}”; {Suggestion.For(Slug.Of(Field(record, "operation")), [.. words.Operations.Spellings], "operations")} New words go under `operations` in journal.yaml");
         }
 
-        var note = Field(record, "note").ReplaceLineEndings("\n").Trim();
+        var note = string.Join("\n\n", new[] { told, Field(record, "note") }.Where(text => text.Length > 0)).ReplaceLineEndings("\n").Trim();
         if (note.Length > LongestNotes)
         {
             return (null, "its note is longer than an entry can be");
@@ -172,14 +178,34 @@ public sealed partial class HoursLog
 
     private bool LooksLikeHeadings(CsvRecord first) => !Field(first, "date").Any(char.IsAsciiDigit) && !Field(first, "hours").Any(char.IsAsciiDigit);
 
-    private void ExpectIso(List<CsvRecord> records)
+    private void RefuseOpenDates(List<CsvRecord> records)
     {
-        foreach (var record in records.Where(record => Numbers().IsMatch(Field(record, "date"))))
+        foreach (var record in records)
         {
-            var text = Field(record, "date");
-            var sign = text.First(letter => !char.IsAsciiDigit(letter));
-            throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: which number of “{text}” is the day? Give the date format, such as `--dates dd{sign}mm{sign}yyyy` or `--dates mm{sign}dd{sign}yyyy`.");
+            if (dates.Read(Field(record, "date")).Open is { } open)
+            {
+                throw new ImportException($"Line {record.Line.ToString(CultureInfo.InvariantCulture)}: {open.Question}.") { Open = open };
+            }
         }
+    }
+
+    // A row without hours still tells of an evening if it says more than the day.
+    private bool SaysWhatWasDone(CsvRecord record) => new[] { "part", "operation", "note" }.Any(what => Field(record, what).Length > 0);
+
+    // Words that tell what was done, and not a slip in the name of an operation.
+    private bool IsTold(string text) => text.Contains(' ', StringComparison.Ordinal) && Suggestion.Nearest(Slug.Of(text), words.Operations.Spellings) is null;
+
+    // The column that nothing else is read from and that holds most words; null where none holds several words to a field.
+    private int? FreeText(List<CsvRecord> records)
+    {
+        var taken = places.Values.ToHashSet();
+        var columns = from place in places.ContainsKey("note") ? [] : Enumerable.Range(0, width)
+                      where !taken.Contains(place)
+                      let fields = records.Where(record => place < record.Fields.Count).Select(record => record.Fields[place].Trim()).Where(field => field.Length > 0).ToList()
+                      where 2 * fields.Count(field => field.Contains(' ', StringComparison.Ordinal)) > fields.Count
+                      orderby fields.Sum(field => (long)field.Length) descending
+                      select (int?)place;
+        return columns.FirstOrDefault();
     }
 
     private static IEnumerable<List<Row>> Portions(IGrouping<DateOnly, Row> day)
@@ -206,8 +232,9 @@ public sealed partial class HoursLog
         text.Append(CultureInfo.InvariantCulture, $"---\ntitle: Hours taken in\ndate: {Dates.Write(rows[0].Date)}\njobs:\n");
         foreach (var row in rows)
         {
-            var operation = row.Operation.Length == 0 ? "" : $"operation: {row.Operation}, ";
-            text.Append(CultureInfo.InvariantCulture, $"  - {{part: {row.Part}, {operation}hours: {row.Time}}} {TakenMarks.Comment(row.Mark)}\n");
+            var operation = row.Operation.Length == 0 ? "" : $", operation: {row.Operation}";
+            var hours = row.Time == Minutes.Zero ? "" : $", hours: {row.Time}";
+            text.Append(CultureInfo.InvariantCulture, $"  - {{part: {row.Part}{operation}{hours}}} {TakenMarks.Comment(row.Mark)}\n");
         }
 
         text.Append("---\n").AppendJoin("\n\n", rows.Select(row => row.Note).Where(note => note.Length > 0).Distinct(StringComparer.Ordinal));
@@ -222,9 +249,6 @@ public sealed partial class HoursLog
     private static ImportedRow Shown(Row row)
     {
         var line = row.Note.Split('\n')[0];
-        return new ImportedRow(row.Line.ToString(CultureInfo.InvariantCulture), row.Date, row.Part, row.Operation, row.Time, line.Length > 60 ? line[..60] + "…" : line);
+        return new ImportedRow(row.Line.ToString(CultureInfo.InvariantCulture), row.Date, row.Part, row.Operation, row.Time, line.Length > 60 ? line[..60] + "…" : line) { Missing = row.Time == Minutes.Zero ? "hours" : "" };
     }
-
-    [GeneratedRegex(@"^[0-9]{1,2}[./ -]+[0-9]{1,2}[./ -]+(?:[0-9]{2}|[0-9]{4})$", RegexOptions.CultureInvariant)]
-    private static partial Regex Numbers();
 }

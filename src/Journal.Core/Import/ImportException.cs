@@ -15,6 +15,9 @@ public sealed class ImportException : Exception
     {
     }
 
+    /// <summary>The date that stands in the way because it can be read in several ways; null where something else does.</summary>
+    public AmbiguousDate? Open { get; init; }
+
     /// <summary>A failure without words.</summary>
     public ImportException()
     {

@@ -9,6 +9,12 @@ namespace Journal.Core.Import;
 /// <param name="Already">How many things were taken in before and are left out.</param>
 public sealed record ImportedLog(IReadOnlyList<NewEntryFile> Entries, IReadOnlyList<ImportedRow> Rows, IReadOnlyList<ImportFault> Faults, int Already)
 {
+    /// <summary>Whether it is a folder of notes, and not a table.</summary>
+    public bool IsOfNotes { get; init; }
+
+    /// <summary>The first date that can be read in several ways; null without one.</summary>
+    public AmbiguousDate? Open { get; init; }
+
     /// <summary>Files of the folder that are no notes and stay where they are.</summary>
     public IReadOnlyList<string> PassedOver { get; init; } = [];
 

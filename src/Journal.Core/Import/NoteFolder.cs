@@ -14,21 +14,22 @@ namespace Journal.Core.Import;
 public sealed partial class NoteFolder
 {
     private const int LongestBody = 65_536;
-    private static readonly DateForm Together = DateForm.Of("yyyymmdd")!;
-    private readonly DateForm? dates;
+    private const int FirstLines = 5;
+    private readonly DateForms dates;
     private readonly DateOnly today;
     private readonly TakenMarks marks;
     private readonly EntryNames names;
+    private AmbiguousDate? open;
 
-    private NoteFolder(string buildFolder, DateForm? dates, DateOnly today) =>
+    private NoteFolder(string buildFolder, DateForms dates, DateOnly today) =>
         (this.dates, this.today, marks, names) = (dates, today, TakenMarks.In(buildFolder), EntryNames.In(buildFolder));
 
     /// <summary>Reads notes into entries of a build.</summary>
     /// <param name="folder">The folder with the notes.</param>
     /// <param name="buildFolder">The build's folder on the disk.</param>
-    /// <param name="dates">How dates are written in names and headings, beside ISO 8601; null where the maker has not said.</param>
+    /// <param name="dates">How dates are written in names, headings and first lines.</param>
     /// <param name="today">The day after which no note can have been written.</param>
-    public static ImportedLog Read(string folder, string buildFolder, DateForm? dates, DateOnly today)
+    public static ImportedLog Read(string folder, string buildFolder, DateForms dates, DateOnly today)
     {
         var notes = new NoteFolder(buildFolder, dates, today);
         var (entries, rows, faults, already) = (new List<NewEntryFile>(), new List<ImportedRow>(), new List<ImportFault>(), 0);
@@ -53,7 +54,7 @@ public sealed partial class NoteFolder
             }
         }
 
-        return new ImportedLog(entries, rows, faults, already) { PassedOver = [.. files[false].Select(path => NameIn(folder, path))] };
+        return new ImportedLog(entries, rows, faults, already) { IsOfNotes = true, Open = notes.open, PassedOver = [.. files[false].Select(path => NameIn(folder, path))] };
     }
 
     // A link may lead anywhere, and round in a circle.
@@ -87,7 +88,7 @@ public sealed partial class NoteFolder
         }
 
         var heading = Heading(text);
-        var (date, isOfFile, fault) = DateOf(path, heading);
+        var (date, isOfFile, fault) = DateOf(path, heading, text);
         if (fault is not null)
         {
             return (null, null, new ImportFault(name, 1, fault));
@@ -113,25 +114,42 @@ public sealed partial class NoteFolder
         return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), new ImportedRow(name, date, "", "", Minutes.Zero, title) { Missing = "part, operation, hours", IsDateOfFile = isOfFile }, null);
     }
 
-    // The name tells best, then the heading; the file's own time is the last resort, and it is said so.
-    private (DateOnly Date, bool IsOfFile, string? Fault) DateOf(string path, string heading)
+    // The name tells best, then the heading, then a line at the beginning that is a date and no more. The file's own time is no day
+    // that the maker wrote: it changes with every copy.
+    private (DateOnly Date, bool IsOfFile, string? Fault) DateOf(string path, string heading, string text)
     {
-        foreach (var text in new[] { Path.GetFileNameWithoutExtension(path), heading })
+        AmbiguousDate? ambiguous = null;
+        foreach (var reading in new[] { Path.GetFileNameWithoutExtension(path), heading }.Select(dates.FindIn).Concat(DateLines(text).Select(dates.Read)))
         {
-            if ((DateForm.Iso.FindIn(text) ?? Together.FindIn(text) ?? dates?.FindIn(text)) is { } date && date <= today)
+            if (reading.Date is { } date && date <= today)
             {
                 return (date, false, null);
             }
 
-            if (dates is null && Numbers().Match(text) is { Success: true } match)
-            {
-                return (default, false, $"which number of “{match.Value}” is the day? Give the date format, such as `--dates dd-mm-yyyy`");
-            }
+            ambiguous ??= reading.Open;
+        }
+
+        if (ambiguous is not null)
+        {
+            open ??= ambiguous;
+            return (default, false, ambiguous.Question);
+        }
+
+        if (!dates.TakesFileDates)
+        {
+            return (default, false, "there is no date in its name or its first lines; write one there, or take the file's own date with `--dates file`");
         }
 
         var written = DateOnly.FromDateTime(File.GetLastWriteTime(path));
         return (written > today ? today : written, true, null);
     }
+
+    // “Date: 5 Nov 2023”, “Sunday, 5.11.2023”.
+    private static IEnumerable<string> DateLines(string text) => text.Split('\n')
+        .Select(line => line.Trim())
+        .Where(line => line.Length > 0)
+        .Take(FirstLines)
+        .Select(line => BeforeDate().Replace(line.Trim('#', '*', '_', ' ', '"', '.', ':', ','), ""));
 
     private static string Title(string path, string heading)
     {
@@ -142,10 +160,13 @@ public sealed partial class NoteFolder
     // Without marks of Markdown, and without a date at either end.
     private static string Bare(string text) => DateAtEnd().Replace(DateAtStart().Replace(text.Trim().TrimStart('#').Trim(), ""), "").Trim(' ', ':', '-', '–', ',', '.');
 
-    // The first line with words on it: a heading of Markdown, or what a plain note begins with if it is short.
+    private static bool IsDate(string line) => DateForms.Untold.Read(BeforeDate().Replace(line.Trim('#', '*', '_', ' ', '.', ':', ','), "")) is { Date: not null } or { Open: not null };
+
+    // The first line with words on it, a date alone being none: a heading of Markdown, or what a plain note begins with if it is short.
     private static string Heading(string text)
     {
-        var first = text.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => line.Length > 0) ?? "";
+        var lines = text.Split('\n').Select(line => line.Trim()).Where(line => line.Length > 0).Take(FirstLines).ToList();
+        var first = lines.Find(line => !IsDate(line)) ?? "";
         return first.StartsWith('#') || first.Length <= 80 ? first : "";
     }
 
@@ -153,8 +174,8 @@ public sealed partial class NoteFolder
     [GeneratedRegex(@"\A\s*---[ \t]*[\r\n].*?(?:[\r\n](?:---|\.\.\.)[ \t]*(?:[\r\n]|\z)|\z)", RegexOptions.CultureInvariant | RegexOptions.Singleline)]
     private static partial Regex FrontMatter();
 
-    [GeneratedRegex(@"(?<![0-9])[0-9]{1,2}[./-][0-9]{1,2}[./-](?:[0-9]{4}|[0-9]{2})(?![0-9])", RegexOptions.CultureInvariant)]
-    private static partial Regex Numbers();
+    [GeneratedRegex(@"^(?:\p{L}+\s*[:,]\s*|\p{L}+day\s+)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex BeforeDate();
 
     [GeneratedRegex(@"^[0-9]{1,4}[ ./-]?[0-9]{1,2}[ ./-]?[0-9]{1,4}[ :,.–-]*", RegexOptions.CultureInvariant)]
     private static partial Regex DateAtStart();

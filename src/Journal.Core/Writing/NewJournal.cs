@@ -10,6 +10,9 @@ public static class NewJournal
     /// <summary>The folder of the schemas in a journal, which no reading of it looks into.</summary>
     public const string SchemaFolder = ".schemas";
 
+    // What can be made again, or is of this evening only, has no history worth keeping.
+    private const string NotKept = "# Left out of git: published sites, and what is chalked up at the bench tonight.\nsite/\n.site*\n.bench/\n";
+
     private const string Example = "start/";
     private const string Schemas = "schemas/";
 
@@ -30,6 +33,8 @@ public static class NewJournal
             .Replace("{second}", second, StringComparison.Ordinal);
 
         var written = new List<string>();
+        SafeFile.TryCreate(Path.Combine(folder, ".gitignore"), NotKept);
+        written.Add(".gitignore");
         foreach (var (name, text) in Embedded(Schemas).Select(file => (Name: $"{SchemaFolder}/{file.Name}", file.Text))
             .Concat(Embedded(Example).Select(file => (Name: file.Name.Replace("FIRST", first, StringComparison.Ordinal).Replace("SECOND", second, StringComparison.Ordinal), Text: Filled(file.Text))))
             .OrderBy(file => file.Name == "journal.yaml")

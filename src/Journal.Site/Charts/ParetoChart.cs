@@ -1,3 +1,4 @@
+using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Site.Html;
 
@@ -37,12 +38,10 @@ internal static class ParetoChart
     private static IReadOnlyList<Step> Measured(IReadOnlyList<CauseBar> causes, Func<CauseBar, int> measure, Func<CauseBar, string> figure)
     {
         var total = Math.Max(causes.Sum(measure), 1);
-        var gathered = 0;
-        return [.. causes
-            .OrderByDescending(measure)
-            .ThenByDescending(cause => cause.Lost)
-            .ThenByDescending(cause => cause.Mistakes)
-            .Select(cause => new Step(cause, figure(cause), (double)measure(cause) / total, (double)(gathered += measure(cause)) / total))];
+        var (gathered, together) = (0, 0);
+        List<CauseBar> ordered = [.. causes.OrderByDescending(measure).ThenByDescending(cause => cause.Lost).ThenByDescending(cause => cause.Mistakes)];
+        return [.. ordered.Zip(WholePercents.Of([.. ordered.Select(measure)]), (cause, percent) =>
+            new Step(cause, figure(cause), (double)measure(cause) / total, (double)(gathered += measure(cause)) / total, percent, together += percent))];
     }
 
     /// <summary>The steps that a picture has room for; the least become one.</summary>
@@ -55,8 +54,8 @@ internal static class ParetoChart
         }
 
         var rest = new CauseBar($"Everything else ({ChartText.Count(fold.Rest.Count)})", 0, Minutes.Zero);
-        var share = 1 - fold.Shown[^1].Cumulative;
-        return [.. fold.Shown, new Step(rest, ChartText.PerCent(share), share, 1)];
+        var (share, percent) = (1 - fold.Shown[^1].Cumulative, 100 - fold.Shown[^1].Together);
+        return [.. fold.Shown, new Step(rest, PerCent(percent), share, 1, percent, 100)];
     }
 
     private static SafeHtml DrawSteps(string id, string title, string description, IReadOnlyList<Step> steps)
@@ -102,9 +101,11 @@ internal static class ParetoChart
         ["Cause", "Mistakes", "Lost", "Share", "Cumulative"],
         [.. steps.Select(step => new ChartRow(
             step.Cause.Label,
-            [ChartText.Count(step.Cause.Mistakes), ChartText.Hours(step.Cause.Lost), ChartText.PerCent(step.Share), ChartText.PerCent(step.Cumulative)],
+            [ChartText.Count(step.Cause.Mistakes), ChartText.Hours(step.Cause.Lost), PerCent(step.Percent), PerCent(step.Together)],
             step.Cause.Address))]);
 
     /// <summary>A cause measured: its share of the whole and what it comes to with those before it, 0 to 1.</summary>
-    private sealed record Step(CauseBar Cause, string Figure, double Share, double Cumulative);
+    private static string PerCent(int percent) => ChartText.PerCent(percent / 100.0);
+
+    private sealed record Step(CauseBar Cause, string Figure, double Share, double Cumulative, int Percent, int Together);
 }

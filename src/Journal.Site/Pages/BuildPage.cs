@@ -80,7 +80,7 @@ public sealed record BuildPage(
             GistOf(figures, build),
             FactsOf(figures, build, hours, timeline, state, costs),
             PartsOf(figures, views, build, hours, timeline, state),
-            Show.HoursOrDash(hours.General.Minutes + HiddenMinutes(figures, build, hours)),
+            Show.HoursOrDash(hours.General.Minutes),
             Show.Number(timeline.Parts.Sum(part => part.SetUps)),
             Show.Hours(hours.Minutes),
             PictureOf(views, shown),
@@ -194,7 +194,7 @@ public sealed record BuildPage(
         var finished = state.Finished.Select(part => part.Part).ToHashSet();
         return
         [
-            .. build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))).Select(part => new PartLineView(
+            .. build.Parts.Select(part => new PartLineView(
                 views.Balloon(build, part, finished),
                 string.Join(", ", new[] { part.Material is { } material ? PartPage.MaterialWords(figures, material) : null, PartPage.StockWords(figures, part) }.OfType<string>()),
                 part.Quantity == 1 ? "" : $"{Show.Number(part.Quantity)} off",
@@ -204,9 +204,6 @@ public sealed record BuildPage(
     }
 
     // What stays at home counts; it goes to the whole, without a name.
-    private static Minutes HiddenMinutes(SiteFigures figures, Build build, BuildHours hours) =>
-        hours.Parts.Where(part => !figures.Visibility.Shows(new PartRef(build.Id, part.Part))).Sum(part => part.Minutes);
-
     private static PhotoView? PictureOf(SharedViews views, List<Entry> shown) =>
         shown.AsEnumerable().Reverse().OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => views.Photos(entry, isFirstOnPage: true)).FirstOrDefault();
 
@@ -221,7 +218,7 @@ public sealed record BuildPage(
 
     private static string FixtureWords(SiteFigures figures, Build build, FixtureServed fixture)
     {
-        var parts = fixture.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).ToList();
+        var parts = fixture.Parts.ToList();
         var served = parts.Count == 0 ? null : $"served {(parts.Count <= 2 ? string.Join(" and ", parts.Select(part => Casing.Lower(figures.Part(new PartRef(build.Id, part)).Title))) : $"{Show.Number(parts.Count)} parts")}";
         var cost = fixture.MinutesToMake > Minutes.Zero ? $"{Show.Hours(fixture.MinutesToMake)} to make" : null;
         return string.Join(", ", new[] { cost, served }.OfType<string>());
@@ -229,9 +226,9 @@ public sealed record BuildPage(
 
     private static ChartView HoursByPart(SiteFigures figures, Build build, BuildHours hours)
     {
-        var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero && figures.Visibility.Shows(new PartRef(build.Id, part.Part)))
+        var bars = hours.Parts.Where(part => part.Minutes > Minutes.Zero)
             .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Part)) is var link ? new Bar(link.Text, part.Minutes, link.Address) : null!);
-        var general = hours.General.Minutes + HiddenMinutes(figures, build, hours);
+        var general = hours.General.Minutes;
         var all = general > Minutes.Zero ? bars.Append(new Bar("Build as a whole", general)) : bars;
         return BarChart.Draw("by-part", "Hours by part", $"Hours of {build.Title} by part; work on the build as a whole has its own bar.", [.. all.OrderByDescending(bar => bar.Time)]);
     }
@@ -239,7 +236,7 @@ public sealed record BuildPage(
     private static ChartView? GuessByPart(SiteFigures figures, Build build, BuildHours hours)
     {
         var taken = hours.Parts.ToDictionary(part => part.Part, part => part.Minutes);
-        var bars = build.Parts.Where(part => part.Guess is not null && figures.Visibility.Shows(new PartRef(build.Id, part.Id)))
+        var bars = build.Parts.Where(part => part.Guess is not null)
             .Select(part => figures.LinkWithItem(new PartRef(build.Id, part.Id)) is var link
                 ? new TakenAndGuess(link.Text, taken.GetValueOrDefault(part.Id), new Minutes((int)Math.Round(part.Guess!.ForAll(part.Quantity).MeanMinutes)), link.Address)
                 : null!)

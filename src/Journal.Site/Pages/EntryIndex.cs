@@ -58,16 +58,16 @@ internal sealed class EntryIndex
     /// <summary>What went wrong in an entry, with what it cost.</summary>
     public ILookup<EntryRef, MistakeCost> Mistakes { get; }
 
-    /// <summary>What went wrong on a part, shown or not.</summary>
+    /// <summary>What went wrong on a part.</summary>
     public ILookup<PartRef, MistakeCost> MistakesOn { get; }
 
-    /// <summary>What was learned on a part, shown or not.</summary>
+    /// <summary>What was learned on a part.</summary>
     public ILookup<PartRef, LessonFigure> LessonsOn { get; }
 
     /// <summary>The readings of a part in shown entries.</summary>
     public ILookup<PartRef, EntryReading> Readings { get; }
 
-    /// <summary>The jobs of an operation, shown or not.</summary>
+    /// <summary>The jobs of an operation.</summary>
     public ILookup<Id<Operation>, EntryJob> Jobs { get; }
 
     /// <summary>The entry that tells of a mistake; null where none does.</summary>
@@ -76,7 +76,7 @@ internal sealed class EntryIndex
     /// <summary>A snag and the entry that found it; null where none did.</summary>
     public (EntryRef Entry, string Text)? Snag(Id<Build> build, Id<Snag> snag) => snags.TryGetValue((build, snag), out var found) ? found : null;
 
-    /// <summary>The entry that put a snag right, shown or not; null where none did.</summary>
+    /// <summary>The entry that put a snag right; null where none did.</summary>
     public EntryRef? ClearedIn(Id<Build> build, Id<Snag> snag) => snagsCleared.TryGetValue((build, snag), out var entry) ? entry : null;
 
     /// <summary>The shown entries before and after a shown one in its build.</summary>

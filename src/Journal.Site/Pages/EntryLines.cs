@@ -13,7 +13,7 @@ internal sealed class EntryLines(SiteFigures figures)
 
     private EntryLineView Make(Entry entry)
     {
-        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title).ToList();
+        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Select(part => figures.Part(part).Title).ToList();
         var about = new List<string> { parts.Count == 0 ? "Build as a whole" : string.Join(", ", parts), figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct()) };
         if (entry.Milestone is not null)
         {
@@ -25,6 +25,6 @@ internal sealed class EntryLines(SiteFigures figures)
             about.Add(Show.Count(entry.Mistakes.Count, "mistake", "mistakes"));
         }
 
-        return new EntryLineView(DateView.Of(entry.Date), new LinkView(entry.Title, Addresses.Of(entry.Ref)), Show.Hours(entry.Time), string.Join(" · ", about));
+        return new EntryLineView(DateView.Of(entry.Date), new LinkView(entry.Title, Addresses.Of(entry.Ref)), Show.HoursOrDash(entry.Time), string.Join(" · ", about));
     }
 }

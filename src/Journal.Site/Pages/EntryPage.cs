@@ -49,7 +49,7 @@ public sealed record EntryPage(
     internal static EntryPage Of(SiteFigures figures, Build build, Entry entry)
     {
         var views = new SharedViews(figures, Addresses.Of(entry.Ref));
-        var parts = PartsOf(entry).Where(figures.Visibility.Shows).ToList();
+        var parts = PartsOf(entry).ToList();
         var mistakes = figures.Index.Mistakes[entry.Ref].ToList();
         var block = new TitleBlockView
         {
@@ -64,7 +64,7 @@ public sealed record EntryPage(
         return new EntryPage(
             frame with { ShareType = "article", SharePicture = views.Share(views.Photos(entry).FirstOrDefault()), StructuredData = StructuredData.Article(views, build, entry, frame.Description) },
             DateView.InFull(entry.Date),
-            Show.Hours(entry.Time),
+            Show.HoursOrDash(entry.Time),
             [.. entry.Jobs.Select(job => JobOf(figures, entry, job))],
             views.Cautions(Core.Figures.Cautions.FewOf(Core.Figures.Cautions.For(build, entry))),
             views.Prose(entry),
@@ -101,7 +101,7 @@ public sealed record EntryPage(
     private static string DescriptionOf(SiteFigures figures, Build build, Entry entry)
     {
         var words = entry.Story ?? (entry.Mistakes.Count > 0 ? entry.Mistakes[0].What : null) ?? entry.Next;
-        var about = $"{build.Title}: {figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())}, {Show.Hours(entry.Time)} at the bench.";
+        var about = $"{build.Title}: {figures.OperationWords(entry.Jobs.SelectMany(job => job.Operations).Distinct())}{(entry.Time == Minutes.Zero ? "" : $", {Show.Hours(entry.Time)} at the bench")}.";
         return words is null ? about : $"{about} {words}";
     }
 
@@ -111,7 +111,7 @@ public sealed record EntryPage(
         return new JobView(
             [.. job.Parts.Select(share => new PartRef(entry.Build, share.Part)).Select(figures.LinkWithItem)],
             [.. job.Operations.Select(figures.Link)],
-            Show.Hours(job.Time),
+            Show.HoursOrDash(job.Time),
             Show.HoursOrDash(job.SetUp),
             job.Datum,
             job.Held,

@@ -30,7 +30,7 @@ public sealed record GuessesView(ChartView Chart, string Habit, string NotTold)
 
     private static GuessAndHours PartOf(SiteFigures figures, GuessAndTaken taken)
     {
-        var link = figures.LinkOrHidden(PartRef.Parse(taken.Part));
+        var link = figures.Link(PartRef.Parse(taken.Part));
         return new(link.Text, taken.Finished, taken.Guess, taken.Hours, link.Address);
     }
 

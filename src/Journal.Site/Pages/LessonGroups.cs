@@ -45,12 +45,12 @@ internal static class LessonGroups
         var byPart = figures.ShownLessons.SelectMany(lesson => lesson.On.Parts, (lesson, part) => (lesson, part)).ToLookup(pair => pair.part, pair => pair.lesson);
         foreach (var build in figures.Journal.Builds)
         {
-            foreach (var part in build.Parts.Select(part => new PartRef(build.Id, part.Id)).Where(figures.Visibility.Shows))
+            foreach (var part in build.Parts.Select(part => new PartRef(build.Id, part.Id)))
             {
                 yield return new LessonGroup($"{part.Build}-{part.Part}", Named(figures.Link(part), build), [.. byPart[part]]);
             }
 
-            var whole = figures.ShownLessons.Where(lesson => lesson.Entry.Build == build.Id && !lesson.On.Parts.Any(figures.Visibility.Shows));
+            var whole = figures.ShownLessons.Where(lesson => lesson.Entry.Build == build.Id && lesson.On.Parts.Count == 0);
             yield return new LessonGroup($"{build.Id}-as-a-whole", new LinkView($"{build.Title} as a whole", Addresses.Of(build.Id)), [.. whole]);
         }
 

@@ -92,7 +92,7 @@ public sealed record LessonPage(
         LearnedOnView[] all =
         [
             new("Operation", [.. on.Operations.Select(id => shown.Contains(id) ? figures.Link(id) : figures.Link(id) with { Address = null })]),
-            new("Part", [.. on.Parts.Where(figures.Visibility.Shows).Select(figures.LinkWithItem)]),
+            new("Part", [.. on.Parts.Select(figures.LinkWithItem)]),
             new("Material", [.. on.Materials.Select(material => new LinkView(PartPage.MaterialWords(figures, material), null))]),
             new("Tools", [.. on.Tools.Where(figures.Visibility.Shows).Select(figures.Link)]),
             new("Cause", lesson.Cause is { } cause ? [new LinkView(figures.CauseTitle(cause), $"{Addresses.Of(LessonOrder.Cause)}#{LessonsPage.GroupId(cause.Value)}")] : []),

@@ -32,7 +32,7 @@ public sealed record LessonLineView(LinkView Lesson, string About)
 {
     internal static LessonLineView Of(SiteFigures figures, LessonFigure lesson)
     {
-        var on = lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => Casing.Lower(figures.Part(part).Title)).ToList();
+        var on = lesson.On.Parts.Select(part => Casing.Lower(figures.Part(part).Title)).ToList();
         var about = new List<string> { figures.OperationWords(lesson.On.Operations.Take(1)) + (on.Count == 0 ? "" : $", {string.Join(", ", on)}"), Show.Date(lesson.Date) };
         about.AddRange(LessonRecord.Of(lesson, figures.Journal.Currency, Show.Hours));
         return new LessonLineView(figures.Link(lesson.Id), string.Join(" · ", about));

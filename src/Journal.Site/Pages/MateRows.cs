@@ -21,13 +21,7 @@ public sealed record MateRowView(
 /// <summary>The mates of a build as its page shows them.</summary>
 internal static class MateRows
 {
-    public static IReadOnlyList<MateRowView> Of(SiteFigures figures, Build build) => [.. figures.Mates[build.Id].Where(mate => IsShown(figures, mate)).Select(mate => Row(figures, mate))];
-
-    /// <summary>A mate stays at home with its parts, and with the evenings that measured it.</summary>
-    private static bool IsShown(SiteFigures figures, MateFigure mate) =>
-        figures.Visibility.Shows(new PartRef(mate.Build, mate.Mate.Hole.Part))
-        && figures.Visibility.Shows(new PartRef(mate.Build, mate.Mate.Shaft.Part))
-        && new[] { mate.Hole, mate.Shaft }.All(reading => reading is null || figures.Visibility.Shows(new EntryRef(reading.Build, reading.Entry)));
+    public static IReadOnlyList<MateRowView> Of(SiteFigures figures, Build build) => [.. figures.Mates[build.Id].Select(mate => Row(figures, mate))];
 
     private static MateRowView Row(SiteFigures figures, MateFigure mate) => new(
         Feature(figures, mate.Build, mate.Mate.Hole),

@@ -83,7 +83,7 @@ public sealed record OperationPage(
     private static ChartView HoursByPart(SiteFigures figures, Id<Operation> id, string title)
     {
         var cells = figures.Hours.Builds.SelectMany(build => build.Cells.Where(cell => cell.Operation == id), (build, cell) => (build.Build, cell)).ToList();
-        var bars = cells.GroupBy(one => one.cell.Part is { } part && figures.Visibility.Shows(new PartRef(one.Build, part)) ? new PartRef(one.Build, part) : (PartRef?)null)
+        var bars = cells.GroupBy(one => one.cell.Part is { } part ? new PartRef(one.Build, part) : (PartRef?)null)
             .Select(group => (Part: group.Key, Time: group.Sum(one => one.cell.Minutes)))
             .OrderByDescending(group => group.Time)
             .ThenBy(group => group.Part?.ToString(), StringComparer.Ordinal)

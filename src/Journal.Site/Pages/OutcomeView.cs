@@ -39,7 +39,7 @@ public sealed record OutcomeView(IReadOnlyList<string> Words, ChartView? Parts)
         "Each part: the range foreseen, and what it took",
         $"The ranges foreseen for the parts of {build.Title} on the eve of the work, and the hours that they took.",
         [
-            .. outcome.Parts.Select(part => (figures.LinkOrHidden(new PartRef(build.Id, new(part.Foreseen.Part))), part))
+            .. outcome.Parts.Select(part => (figures.Link(new PartRef(build.Id, new(part.Foreseen.Part))), part))
                 .Select(pair => new ForecastAndTaken(
                     pair.Item1.Text, Time(pair.part.Foreseen.P10), Time(pair.part.Foreseen.P50), Time(pair.part.Foreseen.P90), Time(pair.part.Hours), pair.Item1.Address)),
         ]);

@@ -67,7 +67,7 @@ internal static class PageList
 
         yield return new PageOrder(Addresses.Photos(build.Id), "photos", () => PhotosPage.Of(figures, build)) { IsThere = () => PhotosPage.HasPhotos(figures, build) };
 
-        foreach (var part in build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))))
+        foreach (var part in build.Parts)
         {
             yield return new PageOrder(Addresses.Of(new PartRef(build.Id, part.Id)), "part", () => PartPage.Of(figures, build, part));
         }

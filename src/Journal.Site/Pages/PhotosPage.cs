@@ -16,7 +16,7 @@ public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<Phot
     {
         var views = new SharedViews(figures, Addresses.Photos(build.Id));
         var groups = build.Entries.Where(figures.Visibility.Shows)
-            .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (PartRef?)new PartRef(build.Id, share.Part)).FirstOrDefault(part => figures.Visibility.Shows(part!.Value)))
+            .GroupBy(entry => entry.Jobs.SelectMany(job => job.Parts).Select(share => (PartRef?)new PartRef(build.Id, share.Part)).FirstOrDefault())
             .Select((group, i) => new PhotoGroupView(
                 group.Key?.Part.Value is { } part ? $"of-{part}" : "of-the-whole",
                 group.Key is { } reference ? figures.LinkWithItem(reference) : new LinkView("Build as a whole", null),

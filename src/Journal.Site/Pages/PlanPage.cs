@@ -149,7 +149,7 @@ public sealed record PlanPage(
 
     // The plan names its own parts; those that its build has beside them may be known from evenings alone that stay at home.
     private static bool IsTold(SiteFigures figures, PlanForecast forecast, Part part) =>
-        SheetOf(forecast, part) is not { } sheet || figures.Visibility.Shows(sheet) || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
+        SheetOf(forecast, part) is not null || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
 
     private static PartRef? SheetOf(PlanForecast forecast, Part part) => forecast.Build is { } build && build.HasPart(part.Id) ? new PartRef(build.Id, part.Id) : null;
 
@@ -158,11 +158,11 @@ public sealed record PlanPage(
     private static LinkView LinkOf(SiteFigures figures, PlanForecast forecast, Part part)
     {
         var title = TitleOf(figures, forecast, part);
-        return new(part.Quantity == 1 ? title : $"{title}, {Show.Number(part.Quantity)} off", SheetOf(forecast, part) is { } sheet && figures.Visibility.Shows(sheet) ? Addresses.Of(sheet) : null);
+        return new(part.Quantity == 1 ? title : $"{title}, {Show.Number(part.Quantity)} off", SheetOf(forecast, part) is { } sheet ? Addresses.Of(sheet) : null);
     }
 
     private static IEnumerable<string> RemarksOn(SiteFigures figures, PlanForecast forecast, Estimate estimate) => estimate.Remarks.Except(
-        forecast.Parts.Where(part => part.Like is { } like && !(IsTold(figures, forecast, part) && figures.Visibility.Shows(like))).Select(Remarks.OnLike));
+        forecast.Parts.Where(part => part.Like is { } like && !IsTold(figures, forecast, part)).Select(Remarks.OnLike));
 
     private static ChartView RangesOf(SiteFigures figures, PlanForecast forecast, Estimate estimate)
     {
@@ -183,7 +183,7 @@ public sealed record PlanPage(
 
     private static PlannedPartView Line(SiteFigures figures, PlanForecast forecast, Estimate? estimate, Part part)
     {
-        var like = part.Like is { } named && figures.Visibility.Shows(named) && figures.Journal.Builds.Any(build => build.Id == named.Build && build.HasPart(named.Part)) ? named : (PartRef?)null;
+        var like = part.Like is { } named && figures.Journal.Builds.Any(build => build.Id == named.Build && build.HasPart(named.Part)) ? named : (PartRef?)null;
         var basis = estimate?.Parts.FirstOrDefault(one => one.Part == part.Id.Value)?.Basis ?? "";
         return new PlannedPartView(
             LinkOf(figures, forecast, part),
@@ -249,7 +249,7 @@ public sealed record PlanPage(
     {
         var parts = estimate.Backtest.PartForecasts.Select(forecast =>
         {
-            var link = figures.LinkOrHidden(PartRef.Parse(forecast.Part));
+            var link = figures.Link(PartRef.Parse(forecast.Part));
             return new ForecastAndTaken(link.Text, Time(forecast.P10), Time(forecast.P50), Time(forecast.P90), Time(forecast.Hours), link.Address);
         });
         return estimate.Backtest.Parts == 0 ? null : BacktestChart.Draw(

@@ -100,7 +100,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
         var finished = Figures.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
-        return [.. build.Parts.Where(part => Figures.Visibility.Shows(new PartRef(build.Id, part.Id))).Select(part => Balloon(build, part, finished))];
+        return [.. build.Parts.Select(part => Balloon(build, part, finished))];
     }
 
     public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
@@ -156,7 +156,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     /// <summary>A lesson to read before a job, with the reason under it.</summary>
     public RemarkView ToRead(LessonToRead read)
     {
-        var reasons = read.Parts.Where(Figures.Visibility.Shows).Select(part => $"on {Casing.Lower(Figures.Part(part).Title)}").ToList();
+        var reasons = read.Parts.Select(part => $"on {Casing.Lower(Figures.Part(part).Title)}").ToList();
         if (read.Operations.Count == 0 && read.Named.Count > 0)
         {
             reasons.Add($"learned on {Figures.OperationWords(read.Lesson.On.Operations)}");
@@ -164,7 +164,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         }
 
         reasons.AddRange(LessonRecord.Of(read.Lesson, Figures.Journal.Currency, Show.Hours));
-        var on = read.Lesson.On.Parts.Where(Figures.Visibility.Shows).Select(part => Figures.Part(part).Title).ToList();
+        var on = read.Lesson.On.Parts.Select(part => Figures.Part(part).Title).ToList();
         var heading = on.Count == 0 ? Show.Date(read.Lesson.Date) : $"{string.Join(", ", on)} · {Show.Date(read.Lesson.Date)}";
         return new RemarkView("lesson", heading, Figures.Link(read.Lesson.Id), reasons.Count == 0 ? null : string.Join(" · ", reasons));
     }

@@ -16,13 +16,17 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 {
     private readonly Lock guard = new();
 
-    public MakerJournal Journal { get; } = journal;
+    /// <summary>What viewers see: only hours, and what is reckoned from them, know of hidden evenings.</summary>
+    private readonly ShownJournal shown = ShownJournal.Of(journal, today);
+
+    /// <summary>The journal as viewers see it: without the hidden evenings.</summary>
+    public MakerJournal Journal => shown.Told;
 
     public Visibility Visibility { get; } = new(journal, today);
 
-    public Hours Hours => field ?? Once(ref field, static figures => Hours.Of(figures.Journal));
+    public Hours Hours => field ?? Once(ref field, static figures => Hours.Of(figures.shown.Counted));
 
-    public Timeline Timeline => field ?? Once(ref field, static figures => Timeline.Of(figures.Journal));
+    public Timeline Timeline => field ?? Once(ref field, static figures => Timeline.Of(figures.shown));
 
     public Lessons Lessons => field ?? Once(ref field, static figures => Lessons.Of(figures.Journal, figures.Hours));
 
@@ -60,7 +64,7 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours => field ?? Once(ref field, static figures => figures.Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry));
 
-    /// <summary>The entries that worked on a part, shown or not, in order.</summary>
+    /// <summary>The shown entries that worked on a part, in order.</summary>
     public ILookup<PartRef, Entry> Worked => field ?? Once(ref field, static figures => EntriesByPart(figures.Journal));
 
     /// <summary>What pages look up by the thing that they are about.</summary>
@@ -92,7 +96,7 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     private Dictionary<Id<Build>, BuildState> StateByBuild => field ?? Once(ref field, static figures => figures.State.Builds.ToDictionary(build => build.Build));
 
-    private Dictionary<Id<Plan>, Lazy<PlanForecast>> Forecasts => field ?? Once(ref field, static figures => figures.Journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, figures.Journal))));
+    private Dictionary<Id<Plan>, Lazy<PlanForecast>> Forecasts => field ?? Once(ref field, static figures => figures.Journal.Plans.ToDictionary(plan => plan.Id, plan => new Lazy<PlanForecast>(() => PlanForecast.Of(plan, figures.shown.Counted))));
 
     /// <summary>Where a picture of the journal stands in the site; null for one that cannot be read.</summary>
     public PublishedPhoto? PhotoOf(Photo photo) => photoOf(photo.File);
@@ -122,17 +126,14 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
 
     public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(Entries[entry].Title, Addresses.Of(entry)) : new("an unpublished entry", null);
 
-    public LinkView Link(PartRef part) => new(Parts[part].Title, Visibility.Shows(part) ? Addresses.Of(part) : null);
-
-    /// <summary>A part, or that it is unpublished.</summary>
-    public LinkView LinkOrHidden(PartRef part) => Visibility.Shows(part) ? Link(part) : new("An unpublished part", null);
+    public LinkView Link(PartRef part) => new(Parts[part].Title, Addresses.Of(part));
 
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && Parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
-    public LinkView Link(Id<Tool> tool) => new(Tools[tool].Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null);
+    public LinkView Link(Id<Tool> tool) => Tools.TryGetValue(tool, out var figure) ? new(figure.Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null) : new("an unpublished tool", null);
 
-    public LinkView Link(Id<Lesson> lesson) => new(LessonsById[lesson].Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null);
+    public LinkView Link(Id<Lesson> lesson) => LessonsById.TryGetValue(lesson, out var figure) ? new(figure.Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null) : new("an unpublished lesson", null);
 
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 

@@ -51,8 +51,8 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
     {
         var finished = figures.StateOf(build.Id).Finished.Select(one => one.Part).ToHashSet();
         var told = build.Entries.Where(entry => entry.Story is not null && figures.Visibility.Shows(entry)).ToList();
-        var beginning = told.TakeWhile(entry => PartOf(figures, entry) is null).ToList();
-        var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(figures, entry));
+        var beginning = told.TakeWhile(entry => PartOf(entry) is null).ToList();
+        var byPart = told.Skip(beginning.Count).ToLookup(entry => PartOf(entry));
         var chapters = byPart.Where(group => group.Key is not null)
             .Select(group => (Part: (Part?)figures.Part(new PartRef(build.Id, group.Key!.Value)), Entries: (IEnumerable<Entry>)group))
             .Prepend((Part: null, Entries: beginning))
@@ -66,8 +66,7 @@ public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IRead
         ];
     }
 
-    private static Id<Part>? PartOf(SiteFigures figures, Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part)
-        .FirstOrDefault(part => figures.Visibility.Shows(new PartRef(entry.Build, part!.Value)));
+    private static Id<Part>? PartOf(Entry entry) => entry.Jobs.SelectMany(job => job.Parts).Select(share => (Id<Part>?)share.Part).FirstOrDefault();
 
     private static StoryStepView Step(SharedViews views, Entry entry) =>
         new(entry.Story!, new LinkView(Show.Date(entry.Date), Addresses.Of(entry.Ref)), views.Photos(entry).FirstOrDefault());

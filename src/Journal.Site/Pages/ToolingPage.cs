@@ -60,7 +60,7 @@ public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<Fac
             figure.FirstUsed is { } first ? Show.Date(first) : "–",
             Show.Number(figure.Jobs),
             Show.HoursOrDash(figure.Minutes),
-            [.. figure.Parts.Where(figures.Visibility.Shows).Select(figures.Link)],
+            [.. figure.Parts.Select(figures.Link)],
             [.. figures.BackLinks.To(tool.Id).Select(link => link.Entry).Distinct().Where(figures.Visibility.Shows).Select(figures.Link)])
         {
             Formerly = [.. tool.Formerly.Where(old => figures.Journal.Tools.All(one => one.Id.Value != old))],

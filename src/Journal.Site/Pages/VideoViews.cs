@@ -36,7 +36,7 @@ public sealed record VideoView(string Title, string Address, string Host, string
 
     private static VideoView Card(SiteFigures figures, Build build, Video video, int number)
     {
-        var covers = video.CoversParts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part))).Select(part => figures.Part(new PartRef(build.Id, part)).Title)
+        var covers = video.CoversParts.Select(part => figures.Part(new PartRef(build.Id, part)).Title)
             .Concat(video.CoversDays.Select(days => $"{Show.Date(days.First)} to {Show.Date(days.Last)}"));
         return new VideoView(
             video.Title,

@@ -22,7 +22,8 @@ public static class PictureTimes
         var ofFile = new TakenPicture(path, clock.Local(File.GetLastWriteTimeUtc(path)), IsFileTime: true);
         try
         {
-            return InPicture(path, clock) is { } taken ? new TakenPicture(path, taken, IsFileTime: false) : ofFile;
+            var (taken, caption) = InPicture(path, clock);
+            return (taken is { } time ? new TakenPicture(path, time, IsFileTime: false) : ofFile) with { Caption = caption };
         }
         catch (PictureRefusedException e)
         {
@@ -35,7 +36,7 @@ public static class PictureTimes
         }
     }
 
-    private static DateTime? InPicture(string path, BenchClock clock)
+    private static (DateTime? Taken, string? Caption) InPicture(string path, BenchClock clock)
     {
         if (new FileInfo(path).Length > LargestFile)
         {
@@ -43,10 +44,13 @@ public static class PictureTimes
         }
 
         var about = PictureReader.About(File.ReadAllBytes(path));
-        return PictureReader.Guard<DateTime?>(() => about.ExifProfile is not { } exif || Time(exif) is not { } local ? null
-            : Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset))
-            : local);
+        return PictureReader.Guard(() => (InExif(about.ExifProfile, clock), PictureCaption.Of(about)));
     }
+
+    private static DateTime? InExif(ExifProfile? exif, BenchClock clock) =>
+        exif is null || Time(exif) is not { } local ? null
+            : Offset(exif) is { } offset ? clock.Local(new DateTimeOffset(local, offset))
+            : local;
 
     private static DateTime? Time(ExifProfile exif) =>
         DateTime.TryParseExact(exif.GetValue(ExifTag.DateTimeOriginal)?.Value?.Trim('\0', ' '), "yyyy:MM:dd HH:mm:ss", CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)

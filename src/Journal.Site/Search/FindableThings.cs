@@ -12,7 +12,7 @@ internal static class FindableThings
     [
         .. figures.Journal.Builds.Select(build => OfBuild(figures, build)),
         .. figures.ShownPlans.Select(plan => OfPlan(figures, plan)),
-        .. figures.Journal.Builds.SelectMany(build => build.Parts.Where(part => figures.Visibility.Shows(new PartRef(build.Id, part.Id))), (build, part) => OfPart(figures, build, part)),
+        .. figures.Journal.Builds.SelectMany(build => build.Parts, (build, part) => OfPart(figures, build, part)),
         .. figures.Tooling.Tools.Where(tool => figures.Visibility.Shows(tool.Id)).Select(tool => OfTool(figures, tool)),
         .. figures.ShownOperations.Select(operation => OfOperation(figures, operation)),
         .. figures.Lessons.All.Where(lesson => figures.Visibility.Shows(lesson.Id)).Select(lesson => OfLesson(figures, lesson)),
@@ -53,7 +53,7 @@ internal static class FindableThings
 
     private static Findable OfTool(SiteFigures figures, ToolFigure figure)
     {
-        var parts = figure.Parts.Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title).Distinct().ToList();
+        var parts = figure.Parts.Select(part => figures.Part(part).Title).Distinct().ToList();
         return new Findable(
             FindKind.Tool,
             figure.Tool.Title,
@@ -72,7 +72,7 @@ internal static class FindableThings
         var operations = figures.Journal.Vocabulary.Operations;
         var spellings = operations.Spellings.Where(spelling => spelling != id.Value && operations.TryFind(spelling, out var meant) && meant == id);
         var parts = figures.Index.Jobs[id].Where(job => figures.Visibility.Shows(job.Entry)).SelectMany(job => job.Job.Parts, (job, share) => new PartRef(job.Entry.Build, share.Part))
-            .Distinct().Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title).Distinct().ToList();
+            .Distinct().Select(part => figures.Part(part).Title).Distinct().ToList();
         return new Findable(
             FindKind.Operation,
             operations[id].Title,
@@ -86,11 +86,11 @@ internal static class FindableThings
         lesson.Lesson.Text,
         Addresses.Of(lesson.Id),
         $"{figures.Operation(lesson.On.Operations[0]).Title}, {Show.Date(lesson.Date)}",
-        Sentences([lesson.Own?.Mistake.What, lesson.Lesson.Better, .. lesson.On.Parts.Where(figures.Visibility.Shows).Select(part => figures.Part(part).Title)]));
+        Sentences([lesson.Own?.Mistake.What, lesson.Lesson.Better, .. lesson.On.Parts.Select(part => figures.Part(part).Title)]));
 
     private static Findable OfEntry(SiteFigures figures, Build build, Entry entry)
     {
-        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct().Where(figures.Visibility.Shows);
+        var parts = entry.Jobs.SelectMany(job => job.Parts).Select(share => new PartRef(entry.Build, share.Part)).Distinct();
         var text = Sentences(
         [
             PlainText.Of(entry.Body.Document),

@@ -39,6 +39,32 @@ public class GatherTests
         Assert.Equal("No pictures added; 5 already in the journal.", bench.Ask("gather", phone.Folder).Lines[^1]);
     }
 
+    // A caption in the picture may be the maker's own words, or only the camera's name: it is offered, never taken unasked.
+    [Fact]
+    public void Gather_PicturesThatBringCaptions_OffersThem()
+    {
+        using var phone = JournalOnDisk.Bare();
+        Picture(phone, "own.jpg", 1, "2025:10:03 21:14:05", change: metadata => metadata.ExifProfile!.SetValue(ExifTag.ImageDescription, "The bore, at last"));
+        Picture(phone, "camera.jpg", 2, "2025:10:03 21:15:05", change: metadata => metadata.ExifProfile!.SetValue(ExifTag.ImageDescription, "WORKSHOP CAMERA 3"));
+        Picture(phone, "press.jpg", 3, "2025:10:03 21:16:05", change: metadata => (metadata.IptcProfile = new()).SetValue(SixLabors.ImageSharp.Metadata.Profiles.Iptc.IptcTag.Caption, "Boring bar:\nshort"));
+        string Photos(string[]? answers, params string[] options)
+        {
+            using var bench = new AtTheBench();
+            bench.Disk.With("drill/2025-10-03-head.md", "---\npart: head\nhours: 2h\n---\n");
+            var told = answers is null ? bench.Ask(["gather", phone.Folder, .. options]) : bench.AskAndAnswer(answers, ["gather", phone.Folder, .. options]);
+            Assert.Equal(0, told.Status);
+            return told.Error + bench.Text("drill/2025-10-03-head.md");
+        }
+
+        const string Head = "---\npart: head\nhours: 2h\nphotos:\n";
+        Assert.EndsWith(Head + "  - {file: photos/2025-10-03-2114.jpg, caption: \"The bore, at last\"}\n  - photos/2025-10-03-2115.jpg\n  - {file: photos/2025-10-03-2116.jpg, caption: \"Boring bar: short\"}\n---\n", Photos(["", "no", "yes"]), StringComparison.Ordinal);
+        Assert.Equal(
+            "own.jpg brings the caption “The bore, at last”; `--captions` takes it.\ncamera.jpg brings the caption “WORKSHOP CAMERA 3”; `--captions` takes it.\npress.jpg brings the caption “Boring bar: short”; `--captions` takes it.\n"
+            + Head + "  - photos/2025-10-03-2114.jpg\n  - photos/2025-10-03-2115.jpg\n  - photos/2025-10-03-2116.jpg\n---\n",
+            Photos(null));
+        Assert.Contains("caption: WORKSHOP CAMERA 3", Photos(null, "--captions"), StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Gather_EntrySavedWhilePicturesAreCopied_KeepsWhatWasSaved()
     {
@@ -222,7 +248,7 @@ public class GatherTests
         File.WriteAllBytes(path, jpeg);
     }
 
-    private static void Picture(JournalOnDisk disk, string name, byte shade, string? taken, string? offset = null)
+    private static void Picture(JournalOnDisk disk, string name, byte shade, string? taken, string? offset = null, Action<SixLabors.ImageSharp.Metadata.ImageMetadata>? change = null)
     {
         var path = Path.Combine(disk.Folder, name);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -236,6 +262,8 @@ public class GatherTests
                 picture.Metadata.ExifProfile.SetValue(ExifTag.OffsetTimeOriginal, offset);
             }
         }
+
+        change?.Invoke(picture.Metadata);
 
         picture.Save(path);
     }

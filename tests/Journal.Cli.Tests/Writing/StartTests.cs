@@ -21,6 +21,28 @@ public partial class StartTests
         Assert.Matches(Identity(), File.ReadAllText(Path.Combine(disk.Folder, "bench", "journal.yaml")));
     }
 
+    // Sites and tonight's slate can be made again, or are of one evening only.
+    [Fact]
+    public void Start_InGit_LeavesOutTheSiteAndTheSlate()
+    {
+        using var disk = JournalOnDisk.Bare();
+        disk.Ask("start", ".");
+        disk.Ask("jot", "It sings", "--today", "2025-10-03");
+        disk.Ask("publish", "--to", "site");
+        foreach (var words in new[] { "init -q .", "add -A" })
+        {
+            using var git = System.Diagnostics.Process.Start(new System.Diagnostics.ProcessStartInfo("git", words) { WorkingDirectory = disk.Folder, RedirectStandardError = true })!;
+            git.WaitForExit();
+        }
+
+        using var list = System.Diagnostics.Process.Start(new System.Diagnostics.ProcessStartInfo("git", "ls-files") { WorkingDirectory = disk.Folder, RedirectStandardOutput = true })!;
+        var kept = list.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries);
+
+        Assert.Contains("journal.yaml", kept);
+        Assert.Contains(".schemas/entry.schema.json", kept);
+        Assert.DoesNotContain(kept, file => file.StartsWith("site/", StringComparison.Ordinal) || file.StartsWith(".bench/", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Start_FolderNotEmpty_WritesNothing()
     {

@@ -35,6 +35,28 @@ public sealed class LessonsToReadTests
         Assert.Equal(["forgotten", "first"], read.For(JobToCome.With(new("boring"))).Select(one => one.Lesson.Id.Value));
     }
 
+    // The whole point of the lesson is lost if it is not offered for the work on which it was forgotten.
+    [Fact]
+    public void For_OperationAndPartOnWhichItWasForgotten_ComesUp()
+    {
+        var turned = Sample.Entry("2025-11-01", Sample.Job(30, "turning", "spindle")) with { Mistakes = [new Mistake { What = "Again.", Repeats = new("forgotten") }] };
+        var read = Of(Learned("forgotten", "boring", "head", lost: 30), Learned("other", "painting", lost: 5), turned);
+
+        var one = Assert.Single(read.For(new JobToCome([new("turning")], [], [new("spindle")], [])));
+
+        Assert.Equal(("forgotten", 0.5), (one.Lesson.Id.Value, one.Nearness));
+        Assert.Empty(one.Named);
+    }
+
+    [Fact]
+    public void For_OperationOfAnEveningThatHeededIt_ComesUp()
+    {
+        var heeded = Sample.Entry("2025-11-01", Sample.Job(30, "turning", "spindle"), Sample.Job(30, "fitting", "spindle")) with { Heeded = [new("known")] };
+        var read = Of(Learned("known", "boring", "head", lost: 30), Learned("other", "painting", lost: 5), heeded);
+
+        Assert.Equal("known", Assert.Single(read.For(JobToCome.With(new("fitting")))).Lesson.Id.Value);
+    }
+
     [Fact]
     public void For_OperationThatOnlyTheWordsName_ComesUpAndSaysSo()
     {

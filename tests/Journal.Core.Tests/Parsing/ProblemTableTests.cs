@@ -112,6 +112,7 @@ public sealed class ProblemTableTests
         new(UnitMissing, "drill/2025-10-03.md:5:37", "A fraction needs a unit", "`7/16 in`", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 7/16}")),
         new(FeedPerWhat, "drill/2025-10-03.md:5:21", "The `feed` “0.1” is unclear. It does not say whether it is per minute, per turn or per tooth.", "`0.1 mm/rev`", j => j.WriteEntry("2025-10-03", "settings: {feed: 0.1}")),
         new(LikelySlip, "drill/2025-10-03.md:5:52", "ten times the required one", "12.01", j => j.WriteEntry("2025-10-03", "readings: {feature: bore, required: 12 H7, actual: 120.1}")),
+        new(VerdictUnclear, "drill/2025-10-03.md:5:12", "“purple” does not say whether the setting worked.", "`worked`, `chattered` or `failed`", j => j.WriteEntry("2025-10-03", "settings: [{rpm: 300, verdict: purple}]")),
 
         new(BodyTooLong, "drill/2025-10-03.md:6:1", "The text has 70000 characters; the limit is 65536.", "Split the entry", j => j.WriteEntry("2025-10-03", body: new string('a', 70000))),
         new(TextTooNested, "drill/2025-10-03.md:7:1", "nested too deeply", "list, quotation, link or HTML", j => j.WriteEntry("2025-10-03", body: $"A\n{new string('>', 60)} b\n")),

@@ -98,7 +98,7 @@ public sealed class HiddenByEveryWayTests
     }
 
     [Fact]
-    public void HiddenPart_NamedByItsBuildAPlanAndAVideo_IsNowhere()
+    public void PartThatOnlyAHiddenEveningWorkedOn_IsListedAsItsBuildHasIt_AndTheEveningIsNowhere()
     {
         using var journal = WithAddress(JournalOnDisk.Small())
             .With("drill/build.yaml", """
@@ -120,16 +120,17 @@ public sealed class HiddenByEveryWayTests
 
         var site = journal.Publish();
 
-        Assert.Empty(site.Files.SelectMany(file => Words(site, file).Select(word => $"{file}: {word}")));
+        Assert.All(new[] { "zz-entry", "Hidden.", "11.99" }, word => Assert.Empty(site.Holding(word)));
+        Assert.Contains("3\u202Fh", site.Page("drill/part/zz-part.html").QuerySelector("dl.facts")!.TextContent, StringComparison.Ordinal);
         Assert.True(site.Has("plan/shaper.html"));
     }
 
     // A plan that was begun shows the parts of its build, those too that only evenings at home have worked on; of a
     // finished build it shows what was foreseen.
     [Theory]
-    [InlineData("under-way", true)]
-    [InlineData("finished", false)]
-    public void HiddenPart_OfABuildThatWasPlanned_IsNowhere(string status, bool hasItsLine)
+    [InlineData("under-way")]
+    [InlineData("finished")]
+    public void HiddenEvening_OfABuildThatWasPlanned_IsNowhere(string status)
     {
         using var journal = WithAddress(JournalOnDisk.Small())
             .With("plans/shaper.yaml", "title: Hand shaper\nparts: [{id: ram, operations: [turning], guess: 3h}]\n")
@@ -146,8 +147,7 @@ public sealed class HiddenByEveryWayTests
 
         var site = journal.Publish();
 
-        Assert.Empty(site.Files.SelectMany(file => Words(site, file).Select(word => $"{file}: {word}")));
-        Assert.Equal(hasItsLine, site.Text("plan/shaper.html").Contains("An unpublished part", StringComparison.Ordinal));
+        Assert.All(new[] { "zz-entry", "Hidden." }, word => Assert.Empty(site.Holding(word)));
         Assert.Contains("Ram", site.Text("plan/shaper.html"), StringComparison.Ordinal);
     }
 
@@ -184,7 +184,6 @@ public sealed class HiddenByEveryWayTests
 
     [Theory]
     [InlineData("See [it](tool:zz-tool).")]
-    [InlineData("See [it](part:zz-part).")]
     [InlineData("See [it](lesson:zz-lesson).")]
     [InlineData("See [it](entry:2025-09-29-zz-entry).")]
     [InlineData("See ![it](photos/../photos/zz-secret.png).")]
@@ -192,10 +191,8 @@ public sealed class HiddenByEveryWayTests
     {
         using var journal = JournalOnDisk.Small()
             .WithPicture("drill/photos/zz-secret.png", grey: 10)
-            .With("tools.yaml", "- {id: lathe}\n- {id: boring-head}\n- {id: zz-tool, title: The zz-tool}\n")
             .WithEntry("drill/2025-09-28-shown.md", "photos: {file: photos/zz-secret.png, caption: zz-caption, publish: never}", "A shown text.")
-            .WithEntry("drill/2025-09-29-zz-entry.md", "publish: never\npart: zz-part\noperation: turning\nhours: 1h\ntools: zz-tool\nlessons: {id: zz-lesson, text: A zz-lesson.}");
-        File.AppendAllText(journal.PathOf("drill/build.yaml"), "\n  - {id: zz-part, title: The zz-part}\n");
+            .WithEntry("drill/2025-09-29-zz-entry.md", "publish: never\npart: head\noperation: turning\nhours: 1h\nmade: {id: zz-tool, title: The zz-tool, kind: jig}\nlessons: {id: zz-lesson, text: A zz-lesson.}");
         using var elsewhere = JournalOnDisk.Bare();
         var order = new PublishOrder(journal.Folder, elsewhere.PathOf("site"), Journals.Today) { Cache = elsewhere.PathOf("cache") };
         SitePublisher.Publish(order);

@@ -13,6 +13,9 @@ internal sealed class JournalFolder
     public const string SiteMark = ".published-site.json";
 
     private const int DeepestFolder = 24;
+
+    private static readonly HashSet<string> OfARepository = new(["README", "CONTRIBUTING", "LICENSE", "LICENCE"], StringComparer.OrdinalIgnoreCase);
+
     private readonly ProblemLog log;
     private readonly List<string> builds = [];
     private readonly List<(string Build, string Entry)> entries = [];
@@ -152,8 +155,8 @@ internal sealed class JournalFolder
         return false;
     }
 
-    // Files that begin with a dot are left behind by other systems' disks.
-    private static bool IsEntry(string name) => name[0] != '.' && name.EndsWith(".md", StringComparison.OrdinalIgnoreCase);
+    // Files that begin with a dot are left behind by other systems' disks; some names are those of a repository's own pages.
+    private static bool IsEntry(string name) => name[0] != '.' && name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) && !OfARepository.Contains(name[..^3]);
 
     private static bool IsOfInterest(FileSystemInfo found) =>
         found.Name[0] != '.' && (found is DirectoryInfo || found.Name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) || found.Name.EndsWith(".yaml", StringComparison.Ordinal));

@@ -59,7 +59,7 @@ public static class ProblemTable
     public static readonly ProblemKind DateMissing = Error("date-missing", "The entry has no date.", "Write `date: 2025-10-03`, or start the file's name with the date.");
     public static readonly ProblemKind DateDiffers = Error("date-differs", "`date` is {0}, but the file's name says {1}.", "Make them the same, or take the date out of the name.");
     public static readonly ProblemKind DateInFuture = Error("date-in-future", "{0} is in the future; today is {1}.", "Correct the date.");
-    public static readonly ProblemKind HoursMissing = Error("hours-missing", "The job has no hours.", "Write `hours: 1h30`; a rough figure is better than none.");
+    public static readonly ProblemKind HoursMissing = Warning("hours-missing", "The job has no hours.", "Write `hours: 1h30`; a rough figure is better than none.");
     public static readonly ProblemKind HoursBesideJobs = Error("hours-beside-jobs", "`{0}` is beside `jobs`, where it belongs to none of them.", "Move it into the right job.");
     public static readonly ProblemKind NoJobs = Error("no-jobs", "`jobs` is empty.", "List at least one job: `- {{part: head, operation: boring, hours: 1h30}}`.");
     public static readonly ProblemKind SetupTooLong = Error("setup-too-long", "`setup` is {0}, but the whole job took {1}.", "`setup` is part of `hours`. Correct one of them.");
@@ -104,6 +104,7 @@ public static class ProblemTable
     public static readonly ProblemKind UnitMissing = Error("unit-missing", "“{0}” is not a valid `{1}`. {2}", "{3}");
     public static readonly ProblemKind FeedPerWhat = Warning("feed-per-what", "The `{1}` “{0}” is unclear. {2}", "{3}");
     public static readonly ProblemKind LikelySlip = Warning("likely-slip", "Check the `{1}` “{0}”. {2}", "{3}");
+    public static readonly ProblemKind VerdictUnclear = Warning("verdict-unclear", "“{0}” does not say whether the setting worked.", "Write `worked`, `chattered` or `failed`; more words may follow.");
 
     // Text and pictures.
     public static readonly ProblemKind BodyTooLong = Error("text-too-long", "The text has {0} characters; the limit is {1}.", "Split the entry in two; each can have a date of its own.");

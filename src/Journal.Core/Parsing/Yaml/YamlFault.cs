@@ -6,13 +6,16 @@ internal static class YamlFault
     /// <summary>What is said of a bracket that is not closed.</summary>
     public const string NotClosed = "the bracket or brace opened here is not closed, or a comma is missing inside it.";
 
+    /// <summary>What is said of a tab that indents.</summary>
+    public const string Tab = "there is a tab where only spaces are allowed.";
+
     private static readonly (string Parser, string Plain)[] Sayings =
     [
         ("found unexpected end of stream", "the quotation mark opened here is not closed."),
         ("invalid mapping", "there is a second `: ` in the value, or the line above is not finished."),
         ("did not find expected key", "`key: value` was expected here."),
         ("cannot start any token", "a value cannot start with this character."),
-        ("a tab character", "there is a tab where only spaces are allowed."),
+        ("a tab character", Tab),
         ("unknown escape character", "a backslash in double quotes is followed by a character that it cannot change."),
         ("block sequence entries are not allowed", "a list cannot start on the same line as its key."),
         ("expected '-' indicator", "this line is indented differently from the list above."),

@@ -87,7 +87,8 @@ internal sealed class YamlReader
         {
             // A tab is met at the end of what was read, all else at its beginning.
             var isTab = e.Message.Contains("a tab character", StringComparison.Ordinal);
-            log.Add(ProblemTable.NotYaml, reader.PlaceOf(isTab ? e.End : e.Start), YamlFault.InPlainWords(e.Message));
+            var (place, what) = reader.TabNear(e) is { } tab ? (tab, YamlFault.Tab) : (reader.PlaceOf(isTab ? e.End : e.Start), YamlFault.InPlainWords(e.Message));
+            log.Add(ProblemTable.NotYaml, place, what);
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
         {
@@ -96,6 +97,24 @@ internal sealed class YamlReader
             if (!reader.isRefused)
             {
                 log.Add(ProblemTable.NotYaml, reader.PlaceOf(reader.open.TryPeek(out var opened) ? opened : reader.last), YamlFault.NotClosed);
+            }
+        }
+
+        return null;
+    }
+
+    // The parser stumbles a line before or after a tab that indents, or says only where the keys begin that it could not finish: the
+    // line with the tab is what the maker has to mend.
+    private Place? TabNear(YamlException e)
+    {
+        var lines = text.Split('\n');
+        var last = e.Message.Contains("expected", StringComparison.Ordinal) ? lines.Length : Math.Min(lines.Length, (int)e.End.Line + 1);
+        for (var line = Math.Max(1, (int)e.Start.Line - 1); line <= last; line++)
+        {
+            var indent = lines[line - 1].AsSpan()[..^lines[line - 1].AsSpan().TrimStart(" \t").Length];
+            if (indent.IndexOf('\t') is >= 0 and var at && indent.Length < lines[line - 1].TrimEnd('\r').Length)
+            {
+                return new Place(file, lineOffset + line, at + 1);
             }
         }
 

@@ -75,7 +75,7 @@ public static class Gathering
 
         var names = pictures.Select(picture => shelf.NameFor(picture, build)).ToList();
         var path = Path.Combine(folder, entry.File.Replace('/', Path.DirectorySeparatorChar));
-        Added WithPictures(string text) => new EntryText(text).Items("photos", [.. names.Select(name => new NewPhoto(name, null).ToYaml())]);
+        Added WithPictures(string text) => new EntryText(text).Items("photos", [.. names.Zip(pictures, (name, picture) => new NewPhoto(name, picture.Caption).ToYaml())]);
 
         // Copying takes minutes from a phone: the entry is read only afterwards, and what its maker saved meanwhile stays.
         var added = WithPictures(MakersFile.Read(path)?.Text ?? "");

@@ -8,6 +8,9 @@ namespace Journal.Core.Writing.Pictures;
 /// <param name="IsFileTime">Whether that is only the time of the file, because the picture itself does not say.</param>
 public sealed record TakenPicture(string Path, DateTime Taken, bool IsFileTime)
 {
+    /// <summary>What the picture itself says that it shows; null where it says nothing.</summary>
+    public string? Caption { get; init; }
+
     /// <summary>What is wrong with it, in half a sentence; null where nothing is.</summary>
     public string? Fault { get; init; }
 

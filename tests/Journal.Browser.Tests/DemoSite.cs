@@ -1,6 +1,4 @@
 using System.Text.RegularExpressions;
-using Journal.Core.Checking;
-using Journal.Core.Model;
 using Journal.Site.Publishing;
 using Microsoft.Playwright;
 

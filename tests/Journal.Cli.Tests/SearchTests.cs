@@ -81,7 +81,7 @@ public class SearchTests
     [InlineData("There is no part `haed`. Did you mean `head`? See `journal find --help`.", "--part", "haed")]
     [InlineData("There is no tool `lath`. Did you mean `lathe`? See `journal find --help`.", "--tool", "lath")]
     [InlineData("There is no build `dril`. Did you mean `drill`? See `journal find --help`.", "--build", "dril")]
-    [InlineData("`--operation` knows no `borring`. Did you mean `boring`? See `journal find --help`.", "--operation", "borring")]
+    [InlineData("`--operation` does not know `borring`. Did you mean `boring`? See `journal find --help`.", "--operation", "borring")]
     [InlineData("`--until` comes before `--since`. See `journal find --help`.", "x", "--since", "2025-09-02", "--until", "2025-09-01")]
     public void Find_WhatCannotBe_IsRefused(string error, params string[] words)
     {

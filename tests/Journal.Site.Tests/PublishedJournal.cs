@@ -3,7 +3,6 @@ using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
 using Journal.Site.Pages;
-using Journal.Site.Photos;
 using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests;

@@ -1,14 +1,11 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
-using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Figures.Ordering;
 using Journal.Core.Model;
 using Journal.Core.Trade;
-using Journal.Core.Writing.Files;
 
 namespace Journal.Cli.Commands;
 

@@ -1,5 +1,4 @@
 using Journal.Core.Wording;
-using Journal.Cli.Wording;
 using Journal.Core.Estimating;
 
 namespace Journal.Cli.Tables;

@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Names;
 using Journal.Core.Wording;

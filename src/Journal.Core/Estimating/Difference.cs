@@ -1,5 +1,4 @@
 using System.Globalization;
-using Journal.Core.Model;
 
 namespace Journal.Core.Estimating;
 

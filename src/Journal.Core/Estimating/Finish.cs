@@ -1,5 +1,4 @@
 using Journal.Core.Model;
-using Journal.Core.Statistics;
 
 namespace Journal.Core.Estimating;
 

@@ -12,6 +12,7 @@ public sealed class HoursLog
     private const int MostRowsOfAnEntry = 200;
     private const int LongestNotes = 60_000;
     private const int Day = 24 * 60;
+    private static readonly string[] Telling = ["part", "operation", "note"];
     private readonly Dictionary<string, string> parts = new(StringComparer.OrdinalIgnoreCase);
     private readonly Dictionary<DateOnly, int> minutes = [];
     private readonly Build build;
@@ -190,7 +191,7 @@ public sealed class HoursLog
     }
 
     // A row without hours still tells of an evening if it says more than the day.
-    private bool SaysWhatWasDone(CsvRecord record) => new[] { "part", "operation", "note" }.Any(what => Field(record, what).Length > 0);
+    private bool SaysWhatWasDone(CsvRecord record) => Telling.Any(what => Field(record, what).Length > 0);
 
     // Words that tell what was done, and not a slip in the name of an operation.
     private bool IsTold(string text) => text.Contains(' ', StringComparison.Ordinal) && Suggestion.Nearest(Slug.Of(text), words.Operations.Spellings) is null;

@@ -1,4 +1,3 @@
-using Journal.Core.Model;
 using Journal.Core.Parsing.Files;
 using Journal.Core.Parsing.KeyReaders;
 

@@ -1,6 +1,5 @@
 using System.Buffers;
 using System.Text;
-using Journal.Core.Model;
 using Journal.Site.Feeds;
 using Journal.Site.Output;
 using Journal.Site.Pages;

@@ -166,7 +166,7 @@ internal sealed class PhotoStage(string journal, IPictureShelf shelf, UserCache 
         MadePicture Make() => PictureMaker.Make(bytes, settings, (file, contents) => files.Add((file, contents)), cancellation);
     }
 
-    private MadePicture Hold(int places, Func<MadePicture> make)
+    private static MadePicture Hold(int places, Func<MadePicture> make)
     {
         for (var i = 0; i < places; i++)
         {

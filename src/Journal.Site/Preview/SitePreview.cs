@@ -14,8 +14,10 @@ public sealed class SitePreview : IAsyncDisposable
     private int picturesTold;
     private PreviewServer server = null!;
 
+#pragma warning disable CA2000 // Disposed with the preview.
     private SitePreview(string folder, DateOnly today, string? template) =>
         (journal, watch) = (new PreviewedJournal(folder, today, template), new SaveWatch(folder));
+#pragma warning restore CA2000
 
     /// <summary>Where to look.</summary>
     public Uri Address => new($"http://127.0.0.1:{server.Port}/");

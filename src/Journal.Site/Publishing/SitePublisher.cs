@@ -25,7 +25,8 @@ public static class SitePublisher
     {
         var survey = Survey.Of(order);
         var record = new RecordFile(order.Kept.Folder, Destination.RealPath(order.To));
-        var before = record.Read() is { } last && survey.IsAsIn(last) ? last : null;
+        var last = record.Read();
+        var before = last is not null && survey.IsAsIn(last) ? last : null;
         cancellation.ThrowIfCancellationRequested();
 
         // Before there is anything to write beside the site: a journal with errors leaves no trace.

@@ -4,7 +4,7 @@ namespace Journal.Site.Sending;
 /// git could not reach the repository, or the connection broke: trying again may help. git has one exit status (128) for this
 /// and for all that no second try helps, such as a refused key, so its words decide, here and nowhere else.
 /// </summary>
-internal sealed class GitUnreachableException(string message) : SendingException(message)
+internal sealed class GitUnreachableException : SendingException
 {
     // What git, curl and OpenSSH say in English when a name does not resolve or a connection fails (from memory).
     private static readonly string[] Sayings =
@@ -13,6 +13,23 @@ internal sealed class GitUnreachableException(string message) : SendingException
         "connection closed", "failed to connect", "couldn't connect", "operation timed out", "network is unreachable", "no route to host",
         "the remote end hung up unexpectedly", "early eof",
     ];
+
+    /// <inheritdoc/>
+    public GitUnreachableException(string message)
+        : base(message)
+    {
+    }
+
+    /// <inheritdoc/>
+    public GitUnreachableException(string message, Exception innerException)
+        : base(message, innerException)
+    {
+    }
+
+    /// <summary>A failure without words.</summary>
+    public GitUnreachableException()
+    {
+    }
 
     /// <summary>Whether this is what git says when it cannot reach the repository.</summary>
     public static bool IsSaidBy(string complaint) => Array.Exists(Sayings, saying => complaint.Contains(saying, StringComparison.OrdinalIgnoreCase));

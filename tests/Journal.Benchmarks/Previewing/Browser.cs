@@ -89,7 +89,7 @@ internal sealed class Browser : IDisposable
         while (true)
         {
             var part = await page.ReceiveAsync(buffer, CancellationToken.None);
-            message.Write(buffer, 0, part.Count);
+            await message.WriteAsync(buffer.AsMemory(0, part.Count));
             if (part.EndOfMessage)
             {
                 return message.ToArray();

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Journal.Core.Checking;
 using Journal.Core.Parsing.Problems;
 using Journal.Site.Publishing;
 

@@ -1,7 +1,9 @@
 namespace Journal.Cli.Tests.Publishing;
 
 /// <summary>The site of a larger journal as it is at first, published once for all tests that begin with one.</summary>
+#pragma warning disable CA1001 // Disposed by DisposeAsync, as the test runner wants it.
 public sealed class BaseSite : IAsyncLifetime
+#pragma warning restore CA1001
 {
     internal const int Entries = 30;
     private readonly LargerJournal journal = new(Entries);

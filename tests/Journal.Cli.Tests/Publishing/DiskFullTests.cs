@@ -11,7 +11,9 @@ public sealed class DiskFullTests : IClassFixture<BaseSite>, IDisposable
     private readonly BaseSite published;
     private readonly SmallDisk disk;
 
+#pragma warning disable CA2000 // Disposed with the test.
     public DiskFullTests(BaseSite published) => (this.published, disk) = (published, new SmallDisk(journal.PathOf("disk")));
+#pragma warning restore CA2000
 
     private string Site => Path.Combine(disk.Folder, "site");
 

@@ -1,5 +1,4 @@
 using Journal.Core.Estimating.Method;
-using Journal.Core.Statistics;
 using Xunit.Abstractions;
 
 namespace Journal.Core.Tests.Estimating;

@@ -1,6 +1,5 @@
 using Journal.Core.Estimating.Method;
 using Journal.Core.Model;
-using Journal.Core.Statistics;
 using Xunit.Abstractions;
 
 namespace Journal.Core.Tests.Estimating;

@@ -142,6 +142,6 @@ internal sealed record ExpectedAccount(string File, string Style, string Build, 
     private static string Text(JsonElement element, string key) =>
         element.TryGetProperty(key, out var value) && value.ValueKind is not (JsonValueKind.Null or JsonValueKind.Array or JsonValueKind.Object) ? value.ToString() : "";
 
-    private static IEnumerable<JsonElement> Items(JsonElement element, string key) =>
-        element.TryGetProperty(key, out var list) && list.ValueKind == JsonValueKind.Array ? list.EnumerateArray() : [];
+    private static JsonElement.ArrayEnumerator Items(JsonElement element, string key) =>
+        element.TryGetProperty(key, out var list) && list.ValueKind == JsonValueKind.Array ? list.EnumerateArray() : default;
 }

@@ -1,5 +1,4 @@
 using System.Text;
-using Journal.Core.Checking;
 using Journal.Core.Model;
 using Journal.Core.PlainWords;
 using Journal.Core.PlainWords.Words;

@@ -2,7 +2,6 @@ using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
 using Journal.Core.Checking;
 using Journal.Site.Pages;
-using Journal.Site.Photos;
 using Journal.Site.Templates;
 
 namespace Journal.Site.Tests.Pages;

@@ -1,6 +1,5 @@
 using AngleSharp.Dom;
 using AngleSharp.Html.Parser;
-using Journal.Core.Checking;
 using Journal.Site.Publishing;
 
 namespace Journal.Site.Tests.Pages;

@@ -99,7 +99,9 @@ public class DamagedPicturesTest
                 continue;
             }
 
+#pragma warning disable CA2000 // What is given to Pixels is disposed there.
             Assert.Equal(Pixels(picture.Clone()), Pixels(PictureReader.Open(saved)));
+#pragma warning restore CA2000
         }
     }
 

@@ -83,7 +83,9 @@ internal sealed partial class Line : IDisposable
                     continue;
                 }
 
+#pragma warning disable CA2025 // Who carries disposes of it.
                 _ = Carry(client);
+#pragma warning restore CA2025
             }
         }
         catch (Exception e) when (e is OperationCanceledException or ObjectDisposedException or SocketException)

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Journal.Cli.Commands.Adding;
-using Journal.Cli.Options;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;

@@ -134,7 +134,7 @@ public class GatherTests
         Assert.Equal(1, gathered.Status);
         Assert.Contains("IMG_2.jpg: it is damaged or cut off.", gathered.Out, StringComparison.Ordinal);
         Assert.Contains("cut.png: its end is missing: copy it again from the camera.", gathered.Out, StringComparison.Ordinal);
-        Assert.Contains("words.jpg: it is no JPEG, PNG, WebP, GIF, BMP or TIFF, whatever its name says.", gathered.Out.ReplaceLineEndings(" ").Replace("   ", "", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("words.jpg: it is not a JPEG, PNG, WebP, GIF, BMP or TIFF file, whatever its name says.", string.Join(' ', gathered.Out.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), StringComparison.Ordinal);
         Assert.Equal("1 picture added.", gathered.Lines[^1]);
     }
 
@@ -194,7 +194,7 @@ public class GatherTests
         using var phone = JournalOnDisk.Bare();
         Picture(phone, "a.jpg", 1, "2025:10:03 21:14:05");
         Picture(bench.Disk, "drill/photos/old.jpg", 2, null);
-        var single = Entry.Replace("# last", "photos: photos/old.jpg", StringComparison.Ordinal);
+        var single = Entry.Replace("# last", "photos: >-\r\n  photos/old.jpg", StringComparison.Ordinal);
         bench.Disk.With("drill/2025-10-03-head.md", single);
 
         var gathered = bench.Ask("gather", phone.Folder);

@@ -27,7 +27,7 @@ public sealed record OutcomeView(IReadOnlyList<string> Words, ChartView? Parts)
         }
     }
 
-    private static string InAHundred(double place) => Math.Round(100 * place) switch
+    internal static string InAHundred(double place) => Math.Round(100 * place) switch
     {
         < 1 => "hardly one",
         > 99 => "nearly all",

@@ -5,6 +5,7 @@ using System.Runtime.CompilerServices;
 using System.Text;
 using Journal.Core.Model;
 using Journal.Site.Output;
+using Journal.Site.Photos;
 
 namespace Journal.Site.Sending;
 

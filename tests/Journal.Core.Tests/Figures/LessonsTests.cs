@@ -95,8 +95,9 @@ public sealed class LessonsTests
         var lesson = Lessons.Of(Story()).All[0];
 
         // 3 October to 2 November: 28 days of October and 2 of November.
-        Assert.Equal([new Repeat(Sample.Ref("vice", "2025-11-02"), Sample.Day("2025-11-02"), 30, new MistakeRef(Sample.Ref("vice", "2025-11-02"), 1))], lesson.Repeated);
-        Assert.Equal([new HeededOn(Sample.Ref("vice", "2025-11-09"), Sample.Day("2025-11-09"))], lesson.Heeded);
+        Assert.Equal([new Repeat(Sample.Ref("vice", "2025-11-02"), Sample.Day("2025-11-02"), 30, new MistakeRef(Sample.Ref("vice", "2025-11-02"), 1))], lesson.Repeated.Select(repeat => repeat with { On = null }));
+        Assert.Equal(Sample.Ref("vice", "2025-11-02"), lesson.Repeated[0].On?.Entry);
+        Assert.Equal([(Sample.Ref("vice", "2025-11-09"), Sample.Day("2025-11-09"))], lesson.Heeded.Select(heeded => (heeded.Entry, heeded.Date)));
     }
 
     [Fact]

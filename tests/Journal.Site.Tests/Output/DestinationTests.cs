@@ -106,8 +106,8 @@ public class DestinationTests
         using var elsewhere = JournalOnDisk.Bare().With("holiday/beach.txt", "Sand.");
         Directory.CreateSymbolicLink(journal.PathOf("site"), elsewhere.PathOf("holiday"));
 
-        Assert.Contains("no publish wrote", Refused(journal, "site"), StringComparison.Ordinal);
-        Assert.Contains("no publish wrote", Refused(journal, "drill/../site/"), StringComparison.Ordinal);
+        Assert.Contains("were not published", Refused(journal, "site"), StringComparison.Ordinal);
+        Assert.Contains("were not published", Refused(journal, "drill/../site/"), StringComparison.Ordinal);
         Assert.Equal(["beach.txt"], Directory.EnumerateFileSystemEntries(elsewhere.PathOf("holiday")).Select(Path.GetFileName));
     }
 
@@ -125,7 +125,7 @@ public class DestinationTests
     {
         using var journal = JournalOnDisk.Small().With("holiday/beach.txt", "Sand.");
 
-        Assert.Contains("no publish wrote", Refused(journal, "holiday"), StringComparison.Ordinal);
+        Assert.Contains("were not published", Refused(journal, "holiday"), StringComparison.Ordinal);
         Assert.Equal(["beach.txt"], Directory.EnumerateFileSystemEntries(journal.PathOf("holiday")).Select(Path.GetFileName));
     }
 
@@ -136,7 +136,7 @@ public class DestinationTests
     {
         using var journal = JournalOnDisk.Small().With("plans/shaper.yaml", "title: Shaper\nparts: [{id: ram}]\n");
 
-        Assert.Contains("no publish wrote", Refused(journal, to), StringComparison.Ordinal);
+        Assert.Contains("were not published", Refused(journal, to), StringComparison.Ordinal);
     }
 
     [Fact]

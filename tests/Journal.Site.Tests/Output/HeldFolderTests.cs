@@ -1,4 +1,5 @@
 using Journal.Site.Output;
+using Journal.Site.Photos;
 
 namespace Journal.Site.Tests.Output;
 

@@ -58,7 +58,7 @@ public sealed class OddFilesTests
 
         Assert.Equal(1, answer.Status);
         Assert.Contains("drill/2025-09-30-zero.md", answer.Out, StringComparison.Ordinal);
-        Assert.Contains("`title` is missing", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("It is a pipe, not a file", answer.Out, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -161,8 +161,8 @@ public sealed class PlanPageTests : IDisposable
 
         var text = section.TextContent.Replace('\u202F', ' ');
         Assert.Contains($"Foreseen on the eve of the work: {EstimateWords.Hours(outcome.Foreseen.Hours.P50)} at even odds", text, StringComparison.Ordinal);
-        Assert.Contains($"It took 28 h: of a hundred such builds about {Math.Round(100 * outcome.HoursPlace)} would have taken less.", text, StringComparison.Ordinal);
-        Assert.Contains($"It was finished on 2 February 2026: of a hundred about {Math.Round(100 * outcome.DayPlace!.Value)} would have been done before.", text, StringComparison.Ordinal);
+        Assert.Contains($"It took 28 h: of a hundred such builds {OutcomeView.InAHundred(outcome.HoursPlace)} would have taken less.", text, StringComparison.Ordinal);
+        Assert.Contains($"It was finished on 2 February 2026: of a hundred {OutcomeView.InAHundred(outcome.DayPlace!.Value)} would have been done before.", text, StringComparison.Ordinal);
         Assert.Contains($"{outcome.Parts.Count(part => part.Held)} of 2 within their 80", text, StringComparison.Ordinal);
         Assert.Equal(2, section.QuerySelectorAll("tbody tr").Length);
         Assert.Null(Page("drill/index.html").QuerySelector(".outcome-section"));

@@ -42,7 +42,7 @@ public sealed class ReadingPagesTests(PublishedReadings site) : IClassFixture<Pu
         var told = page.QuerySelectorAll(".readings-section .held").Select(Words).ToList();
 
         Assert.Equal("What became of it: used as it is, 2025-10-01.", told[0][..(told[0].IndexOf('.') + 1)]);
-        Assert.Contains("Dial caliper: read to 0.02 mm (0.0008 in); a tolerance of 0.018 mm (0.00071 in) wants", told[0], StringComparison.Ordinal);
+        Assert.Contains("Dial caliper: read to 0.02 mm (0.0008 in); a tolerance of 0.018 mm (0.00071 in) needs", told[0], StringComparison.Ordinal);
         Assert.Contains(told, text => text == "What became of it: a departure from the drawing, 2025-10-03; right on 2025-10-05.");
         Assert.NotNull(page.QuerySelector(".readings-section .held a[href='../../drill/entry/2025-10-01-bore.html']"));
     }

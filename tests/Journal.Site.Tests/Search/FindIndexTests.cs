@@ -37,7 +37,8 @@ public sealed class FindIndexTests
 
         foreach (var (address, text) in journal.Texts())
         {
-            foreach (var word in new[] { "Zanzibar", "Xylograph", "Wyvern", "Quixotry", "Yclept", "Jabberwock", "Brillig", "Vorpal", "Snicker" })
+            // The crib and the parts list are no evening's: what they name stays listed, whoever used it.
+            foreach (var word in new[] { "Wyvern", "Quixotry", "Yclept", "Jabberwock", "Brillig", "Vorpal", "Snicker" })
             {
                 Assert.False(text.Contains(word, StringComparison.OrdinalIgnoreCase), $"{address} tells of {word}");
             }

@@ -1,4 +1,4 @@
-namespace Journal.Site.Output;
+namespace Journal.Site.Photos;
 
 /// <summary>
 /// A folder for what a program needs only while it is at work, in the user's cache. A locked file in it says that it is in
@@ -48,7 +48,7 @@ internal sealed class HeldFolder : IDisposable
     {
         try
         {
-            return Make(Photos.UserCache.OfUser().Folder);
+            return Make(UserCache.OfUser().Folder);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {

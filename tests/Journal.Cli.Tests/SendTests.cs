@@ -89,7 +89,7 @@ public sealed class SendTests : IDisposable
         var answer = journal.Ask("send", "disk");
 
         Assert.Equal(3, answer.Status);
-        Assert.Contains("The site is older than the journal: drill/build.yaml has changed since.", answer.Error, StringComparison.Ordinal);
+        Assert.Contains("The site is older than the journal: drill/build.yaml was changed since.", answer.Error, StringComparison.Ordinal);
         Assert.False(Directory.Exists(Www));
     }
 

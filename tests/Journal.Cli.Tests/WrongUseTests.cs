@@ -17,7 +17,7 @@ public class WrongUseTests
     [InlineData("check --today 9999-12-31", "`9999-12-31` is not a date. Write year, month and day: `--today 2025-10-03`. See `journal check --help`.")]
     [InlineData("estimate bench-shaper --start 9999-12-01", "`9999-12-01` is not a date. Write year, month and day: `--start 2026-11-07`. See `journal estimate --help`.")]
     [InlineData("lessons --for miling", "There is no operation `miling`. Did you mean `milling`? See `journal lessons --help`.")] // not `filing`, which is as near
-    [InlineData("--format json", "`--format` goes after a command, such as `journal estimate --format`. See `journal --help`.")]
+    [InlineData("--format json", "`--format` goes after a command, such as `journal words --format`. See `journal --help`.")]
     [InlineData("--version hours", "`--version` takes nothing else. See `journal hours --help`.")]
     public void Mistyped_EachKind_Is2WithOneLineThatNamesTheNearest(string words, string line)
     {

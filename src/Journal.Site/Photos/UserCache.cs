@@ -1,7 +1,6 @@
 using System.Security.Cryptography;
 using System.Text.Json;
 using Journal.Core.Writing.Files;
-using Journal.Site.Output;
 
 namespace Journal.Site.Photos;
 

@@ -4,7 +4,6 @@ using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
 using Journal.Core.Model;
-using Journal.Site.Output;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Sending;

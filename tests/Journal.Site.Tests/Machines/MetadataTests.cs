@@ -105,7 +105,7 @@ public sealed class MetadataTests
         journal.Publish();
 
         Assert.Equal(
-            "Drill\n=====\n\nThe beginning\n  2024-12-01  It came in a box.\n\nHead\n  2025-01-01  The face was flat.\n  2025-01-03  The hole went through.\n\nThe whole\n  2025-01-02  It stood up.\n",
+            "Drill\n=====\n\nThe beginning\n  2024-12-01  It came in a box.\n\nHead\n  2025-01-01  The face was flat.\n  2025-01-03  The hole went through.\n\nBuild as a whole\n  2025-01-02  It stood up.\n",
             journal.Text("drill/story.txt"));
     }
 

@@ -1,4 +1,3 @@
-using Journal.Site.Output;
 using Journal.Site.Photos;
 
 namespace Journal.Site.Tests.Output;

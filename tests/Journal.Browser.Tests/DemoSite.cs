@@ -27,7 +27,7 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     /// <summary>The site from the file system, ending with a slash.</summary>
     public Uri File => new($"file://{Folder}/");
 
-    /// <summary>Every page, from the root of the site.</summary>
+    /// <summary>Every page, from the root of the site, but for those that lead on from a former address at once.</summary>
     public IReadOnlyList<string> Pages { get; private set; } = [];
 
     /// <summary>For each kind of page the one with most in it and the one with least.</summary>
@@ -42,7 +42,7 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     public async Task InitializeAsync()
     {
         Publish();
-        Pages = [.. Directory.EnumerateFiles(Folder, "*.html", SearchOption.AllDirectories).Select(path => Path.GetRelativePath(Folder, path)).Order(StringComparer.Ordinal)];
+        Pages = [.. Directory.EnumerateFiles(Folder, "*.html", SearchOption.AllDirectories).Where(path => !System.IO.File.ReadAllText(path).Contains("http-equiv=\"refresh\"", StringComparison.Ordinal)).Select(path => Path.GetRelativePath(Folder, path)).Order(StringComparer.Ordinal)];
         byKind = Pages.GroupBy(KindOf).ToDictionary(
             kind => kind.Key,
             kind => (IReadOnlyList<string>)[.. kind.OrderByDescending(page => new FileInfo(Path.Combine(Folder, page)).Length)]);

@@ -16,7 +16,7 @@ public sealed class FindTests(DemoSite site)
         await page.Keyboard.TypeAsync("telescopng");
         await page.GetByRole(AriaRole.Heading, new() { Name = "Tools" }).WaitForAsync();
 
-        Assert.Contains("taken as “telescoping”", await Status(page), StringComparison.Ordinal);
+        Assert.Contains("searched for “telescoping”", await Status(page), StringComparison.Ordinal);
         await page.Keyboard.PressAsync("ArrowDown");
         Assert.Equal("Telescoping gauges", await page.EvaluateAsync<string>("document.activeElement.textContent"));
         await page.Keyboard.PressAsync("Enter");

@@ -154,7 +154,7 @@ public sealed class PlanPageTests : IDisposable
     {
         Write("shaper/build.yaml", "title: Bench shaper\nstatus: finished\nstarted: 2025-11-01\nparts:\n  - {id: ram, title: Ram, guess: 12h}\n  - {id: screw, title: Screw, guess: 5h}\n");
         Write("shaper/2025-11-02-ram.md", "---\npart: ram\noperation: milling\nhours: 23h\n---\n");
-        Write("shaper/2026-02-02-screw.md", "---\npart: screw\noperation: turning\nhours: 5h\npublish: never\n---\n");
+        Write("shaper/2026-02-02-screw.md", "---\npart: screw\noperation: turning\nhours: 5h\n---\n");
         var outcome = EstimateOutcome.Of(Journal().Plans[0], Journal())!;
 
         var section = Page("shaper/index.html").QuerySelector(".outcome-section")!;

@@ -16,10 +16,10 @@ internal sealed record WholeShare(double Share, double Spread, int Builds)
     private const double AssumedSpread = 0.6;
     private const int AssumedBuilds = 2;
 
-    /// <summary>The share of a history; null where no finished build shows one.</summary>
-    public static WholeShare? Of(History history)
+    /// <summary>The share of a history without the build that is asked about; null where no finished build shows one.</summary>
+    public static WholeShare? Of(History history, Id<Build>? asked)
     {
-        List<HistoryBuild> builds = [.. history.Builds.Where(build => build.IsFinished && build.OnParts > Minutes.Zero)];
+        List<HistoryBuild> builds = [.. history.Builds.Where(build => build.IsFinished && build.Build != asked && build.OnParts > Minutes.Zero)];
         var (onWhole, onParts) = (builds.Sum(build => build.OnWhole.InHours), builds.Sum(build => build.OnParts.InHours));
         if (onWhole <= 0)
         {

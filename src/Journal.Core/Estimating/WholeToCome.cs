@@ -27,7 +27,7 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         PartsToCome parts,
         EstimateOptions options) =>
         guesses.Count > 0 ? FromGuesses(undertaking, knowledge, guesses, hours, options)
-        : WholeShare.Of(knowledge.History) is { } share && parts.Totals.Min() > 0 ? FromShare(undertaking, share, parts, options)
+        : WholeShare.Of(knowledge.History, undertaking.Build) is { } share && parts.Totals.Min() > 0 ? FromShare(undertaking, share, parts, options)
         : Nothing(undertaking, options);
 
     private static List<KeyValuePair<Id<Operation>, Minutes>> Guessed(EstimateSubject undertaking) =>

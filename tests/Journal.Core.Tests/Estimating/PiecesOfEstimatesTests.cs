@@ -20,18 +20,22 @@ public sealed class PiecesOfEstimatesTests
             .With("saw", BuildStatus.UnderWay, [Part("frame")], ("2025-04-07", "frame", "turning", 1, null), ("2025-04-08", "whole", "painting", 50, null))
             .Journal();
 
-        var share = WholeShare.Of(History.Of(journal, Today))!;
+        var share = WholeShare.Of(History.Of(journal, Today), null)!;
 
         var together = 9 / 40.0;
         var off = Math.Pow(Math.Log(0.5 / together), 2) + Math.Pow(Math.Log(0.2 / together), 2);
         Assert.Equal(together, share.Share, 1e-12);
         Assert.Equal(Math.Sqrt(((2 * 0.6 * 0.6) + off) / (2 + 2)), share.Spread, 1e-12);
         Assert.Equal(3, share.Builds);
+
+        // A build says nothing of its own share: without the vice, 5 h on 20 h.
+        var others = WholeShare.Of(History.Of(journal, Today), new("vice"))!;
+        Assert.Equal((0.25, 2), (others.Share, others.Builds));
     }
 
     [Fact]
     public void WholeShare_NoFinishedBuildWithWorkOnTheWhole_IsNotKnown() =>
-        Assert.Null(WholeShare.Of(History.Of(new Shop().WithDrill(3).Journal(), Today)));
+        Assert.Null(WholeShare.Of(History.Of(new Shop().WithDrill(3).Journal(), Today), null));
 
     [Fact]
     public void Overruns_TwoGuesses_AreAddedUp()

@@ -60,7 +60,7 @@ internal sealed class ReferenceEstimate
         Method = LearnAndJudgeLuck(subject);
         Open = [.. open.Select(ItemOf)];
         WholeGuesses = [.. subject.Whole.Select(guess => WholeItemOf(guess.Operation, guess.Minutes / 60.0))];
-        WholeShare = ReferenceWholeShare.Of(kit.Builds, kit.Today);
+        WholeShare = ReferenceWholeShare.Of(kit.Builds.Where(build => build != kit.Subject), kit.Today);
     }
 
     /// <summary>Whether there is an estimate: with no past part at all every part needs a guess.</summary>
@@ -219,7 +219,7 @@ internal sealed class ReferenceEstimate
 /// <summary>Work on the whole as a share of the work on parts, over finished builds (docs/estimating.md, Work on the whole).</summary>
 internal static class ReferenceWholeShare
 {
-    public static (double Share, double Spread)? Of(KitBuild[] builds, DateOnly today)
+    public static (double Share, double Spread)? Of(IEnumerable<KitBuild> builds, DateOnly today)
     {
         var finished = builds.Select(build => new ReferenceLedger(build, today))
             .Where(build => build.IsWholeListFinished && build.MinutesOnParts > 0).ToArray();

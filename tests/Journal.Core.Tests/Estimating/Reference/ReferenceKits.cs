@@ -141,7 +141,7 @@ internal static class ReferenceKits
         var isForeseen = listed.Guess is { Operations.Length: > 0 } || chance.Happens(0.6);
         listed = listed with { Operations = isForeseen ? foreseen : [] };
         var worked = chance.Happens(0.2) ? [.. operations.Skip(1), Operations[chance.Below(Operations.Length)]] : operations;
-        return new MadePart(listed, [.. worked.DistinctBy(one => one.Operation).Select(one => (one.Operation, Math.Max(12, (int)(60 * one.Hours * thought / 4 * each))))]);
+        return new MadePart(listed, [.. worked.DistinctBy(one => one.Operation).Select(one => (one.Operation, Math.Max(2, (int)(60 * one.Hours * thought / 4 * each))))]);
     }
 
     private static KitGuess GuessOf(ReferenceChance chance, string[] operations, double hours, int pieces)

@@ -46,6 +46,8 @@ public class CommandFuzzTests
                     $"journal {i}, `{command}`: status {answer.Status}, {answer.Error}\n{Path.GetRelativePath(journal.Folder, broken)}: {Convert.ToBase64String(bytes)}");
             }
         }
+
+        Tries.Add("commands", count * (Readings.Length + Writings.Length));
     }
 
     private static int Number(string variable, int otherwise) =>

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
+using Journal.Tests.Shared;
 
 namespace Journal.Cli.Tests.PowerCuts;
 
@@ -75,6 +76,7 @@ public class PowerCutTests
                 }
             });
 
+            Tries.Add("power", calls);
             Assert.InRange(calls, 4, 10_000);
             Assert.Equal(Shown(now), Shown(disk.After(RecordedDisk.Loss.Nothing)));
             Assert.Equal(Shown(now), Shown(disk.After(RecordedDisk.Loss.Everything)));

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
+using Journal.Tests.Shared;
 
 namespace Journal.Cli.Tests.Publishing;
 
@@ -41,6 +42,7 @@ public sealed class KilledSendTests : IDisposable
             await Change();
             var isLast = (await Send(Killer(call), "disk")).Status == 0;
             killed += isLast ? 0 : 1;
+            Tries.Add("kills", 1);
 
             // Half of the times the next send is killed too, when it has just begun; or the site was published anew before it.
             if (killed % 2 == 0)
@@ -84,6 +86,7 @@ public sealed class KilledSendTests : IDisposable
                 return;
             }
 
+            Tries.Add("kills", 1);
             for (var i = 0; i < 500 && !File.Exists(PathOf("calls.done")); i++)
             {
                 await Task.Delay(20);

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Journal.Tests.Shared;
 
 namespace Journal.Cli.Tests.Writing;
 
@@ -40,6 +41,8 @@ public class KilledTests
             Assert.Equal(0, bench.Ask("stint", "show").Status);
             bench.Ask("stint", "end", "--drop");
         }
+
+        Tries.Add("kills", 24);
 
         // Some must have been caught between the first byte and the last, or nothing was tried.
         Assert.InRange(inTheMidst, 1, 24);

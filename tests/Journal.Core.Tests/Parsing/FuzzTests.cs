@@ -45,6 +45,8 @@ public sealed class FuzzTests
             journal.Write(file, text);
         }
 
+        Tries.Add("files", count);
+
         // Of the whole run and everything beside it.
         Assert.True(Process.GetCurrentProcess().PeakWorkingSet64 < 1L << 30);
     }

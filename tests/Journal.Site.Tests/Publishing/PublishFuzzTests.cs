@@ -7,6 +7,7 @@ using Journal.Cli.Tests;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
 using Journal.Site.Tests.Pages;
+using Journal.Tests.Shared;
 
 namespace Journal.Site.Tests.Publishing;
 
@@ -48,6 +49,7 @@ public sealed class PublishFuzzTests
             published += Publish(journal, texts, done);
         }
 
+        Tries.Add("texts", count);
         Assert.InRange(published, count / 3, count);
         Assert.True(Peak() - peakBefore < 1L << 30);
     }

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Journal.Core.Model;
 using Journal.Site.Sending;
+using Journal.Tests.Shared;
 
 namespace Journal.Site.Tests.Sending;
 
@@ -70,6 +71,7 @@ public sealed class InterruptedSendTests : IDisposable
                 var failure = await Record.ExceptionAsync(() => send(port));
                 Assert.True(failure is SendingException or null, failure?.ToString());
                 Assert.Empty(SiteOnDisk.MissingPictures(await there()));
+                Tries.Add("kills", 1);
                 if (!line.IsDead)
                 {
                     return step;

@@ -57,12 +57,20 @@ internal sealed class UserCache(string folder)
         }
     }
 
-    /// <summary>Keeps a picture, whole or not at all; false where the cache cannot take it, and the next publish makes it again.</summary>
+    /// <summary>
+    /// Keeps a picture, whole or not at all; false where the cache cannot take it, and the next publish makes it again. What
+    /// another program has kept meanwhile stays: it may be reading it.
+    /// </summary>
     public bool Keep(string content, PictureSettings settings, MadePicture made, IEnumerable<(MadeFile File, byte[] Contents)> files)
     {
         var place = PlaceOf(content, settings);
         try
         {
+            if (Find(content, settings) is { } other && other.Files.SequenceEqual(made.Files) && made.Files.All(file => IsWhole(content, settings, file)))
+            {
+                return true;
+            }
+
             using var desk = HeldFolder.Make(Folder);
             var draft = Directory.CreateDirectory(Path.Combine(desk.Folder, content)).FullName;
             foreach (var (file, contents) in files)

@@ -24,7 +24,7 @@ public sealed class ReproducibleTests
     [Fact]
     public async Task Program_InOtherSurroundings_GivesTheSameBytes()
     {
-        using var journal = DemoWithPlainPictures();
+        using var journal = Journals.DemoWithPlainPictures();
         using var elsewhere = JournalOnDisk.Bare();
         var tongues = elsewhere.PathOf(Tongues);
         var settings = JsonNode.Parse(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "journal.runtimeconfig.json")))!;
@@ -49,7 +49,7 @@ public sealed class ReproducibleTests
     [Fact]
     public void Publish_UnderAnotherCulture_GivesTheSameBytes()
     {
-        using var journal = DemoWithPlainPictures();
+        using var journal = Journals.DemoWithPlainPictures();
         using var elsewhere = JournalOnDisk.Bare();
         SiteOutcome Publish(string to, DateOnly today) => SitePublisher.Publish(new PublishOrder(journal.Folder, elsewhere.PathOf(to), today) { Cache = elsewhere.PathOf($"cache-of-{to}") });
         Publish("plain", Journals.Today);
@@ -123,25 +123,6 @@ public sealed class ReproducibleTests
         {
             (CultureInfo.CurrentCulture, CultureInfo.CurrentUICulture) = (before, beforeUi);
         }
-    }
-
-    private static JournalOnDisk DemoWithPlainPictures()
-    {
-        var (journal, demo) = (JournalOnDisk.Bare(), Path.Combine(Repository.Root, "journal"));
-        foreach (var path in Directory.EnumerateFiles(demo, "*", SearchOption.AllDirectories))
-        {
-            var file = Path.GetRelativePath(demo, path);
-            if (Path.GetExtension(file) is ".md" or ".yaml")
-            {
-                journal.With(file, File.ReadAllText(path));
-            }
-            else if (Path.GetExtension(file) is ".jpg" or ".png" or ".webp" or ".gif")
-            {
-                journal.WithPicture(file, (byte)file.Length);
-            }
-        }
-
-        return journal;
     }
 
     // Folders list their files in the order in which they came; time stamps lie about the day.

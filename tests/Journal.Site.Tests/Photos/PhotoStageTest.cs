@@ -115,6 +115,27 @@ public sealed class PhotoStageTest : IDisposable
         Assert.Equal(first, Published(photo));
     }
 
+    // Two programs made it at the same time, and the other reads its files already.
+    [Fact]
+    public void Keep_WhatAnotherHasKeptMeanwhile_LeavesItsFiles()
+    {
+        var cache = new UserCache(Path.Combine(root, "cache"));
+        var file = new MadeFile(480, "webp", Convert.ToHexStringLower(System.Security.Cryptography.SHA256.HashData([1, 2, 3])), 3);
+        var made = new MadePicture(480, 300, "#ffffff", [file]);
+        Assert.True(cache.Keep("abcdef", PictureSettings.Usual, made, [(file, [1, 2, 3])]));
+        var place = Path.GetDirectoryName(cache.PathOf("abcdef", PictureSettings.Usual, file))!;
+        File.WriteAllText(Path.Combine(place, "mark"), "");
+
+        Assert.True(cache.Keep("abcdef", PictureSettings.Usual, made, [(file, [1, 2, 3])]));
+        Assert.True(File.Exists(Path.Combine(place, "mark")));
+
+        // What is damaged gives way.
+        File.WriteAllBytes(cache.PathOf("abcdef", PictureSettings.Usual, file), []);
+        Assert.True(cache.Keep("abcdef", PictureSettings.Usual, made, [(file, [1, 2, 3])]));
+        Assert.False(File.Exists(Path.Combine(place, "mark")));
+        Assert.True(cache.IsWhole("abcdef", PictureSettings.Usual, file));
+    }
+
     [Fact]
     public void Publish_AfterOneThatWasKilled_LeavesNoDraftInTheCache()
     {

@@ -28,6 +28,26 @@ internal static class Journals
         return journal;
     }
 
+    /// <summary>The demonstration with a picture of a few pixels in place of each of its own, which take long to make.</summary>
+    public static JournalOnDisk DemoWithPlainPictures()
+    {
+        var (journal, demo) = (JournalOnDisk.Bare(), Path.Combine(Repository.Root, "journal"));
+        foreach (var path in Directory.EnumerateFiles(demo, "*", SearchOption.AllDirectories))
+        {
+            var file = Path.GetRelativePath(demo, path);
+            if (Path.GetExtension(file) is ".md" or ".yaml")
+            {
+                journal.With(file, File.ReadAllText(path));
+            }
+            else if (Path.GetExtension(file) is ".jpg" or ".png" or ".webp" or ".gif")
+            {
+                journal.WithPicture(file, (byte)file.Length);
+            }
+        }
+
+        return journal;
+    }
+
     public static JournalReading Read(this JournalOnDisk journal, DateOnly? today = null) => JournalReader.Read(journal.Folder, today ?? Today);
 
     public static MakerJournal Model(this JournalOnDisk journal, DateOnly? today = null)

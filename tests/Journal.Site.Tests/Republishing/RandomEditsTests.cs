@@ -26,7 +26,7 @@ public sealed partial class RandomEditsTests
     private static void Publish(int seed)
     {
         var edits = int.TryParse(Environment.GetEnvironmentVariable("JOURNAL_EDITS"), CultureInfo.InvariantCulture, out var asked) ? asked : Edits;
-        using var journal = Journals.Demo();
+        using var journal = Journals.DemoWithPlainPictures();
         using var elsewhere = JournalOnDisk.Bare();
         var maker = new RandomMaker(journal, elsewhere.PathOf("look"), seed);
         var (site, cache) = (elsewhere.PathOf("site"), elsewhere.PathOf("cache"));

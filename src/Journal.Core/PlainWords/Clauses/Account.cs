@@ -101,7 +101,7 @@ internal sealed class Account
         {
             foreach (var (cue, length) in Lexicon.Shared.Cues.At(Tokens, at))
             {
-                var isInName = NameOf[at] is { } name && name.First <= at && at + length <= name.Next && cue is not (Cue.Fixture or Cue.Jig or Cue.Tool or Cue.Held);
+                var isInName = NameOf[at] is { } name && name.First <= at && at + length <= name.Next && cue is not (Cue.Fixture or Cue.Jig or Cue.Tool or Cue.Held or Cue.Gauge or Cue.Gauged);
                 isInName |= cue == Cue.Unreal && Word(at) == "i'd" && Word(at + 1) is ("call" or "say");
                 var known = cuesAt[at];
                 if (!isInName && (known is null || !known.Exists(hit => hit.Cue == cue)))

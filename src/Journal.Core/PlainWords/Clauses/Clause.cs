@@ -7,7 +7,7 @@ namespace Journal.Core.PlainWords.Clauses;
 /// <summary>A piece of a sentence with one verb mostly, and what hints at whose work it tells of, and when.</summary>
 internal sealed class Clause
 {
-    private ulong cues;
+    private UInt128 cues;
 
     /// <summary>Its place among the clauses.</summary>
     public int Index { get; set; }
@@ -58,10 +58,10 @@ internal sealed class Clause
     public void Add(CueHit hit)
     {
         Hits.Add(hit);
-        cues |= 1UL << (int)hit.Cue;
+        cues |= UInt128.One << (int)hit.Cue;
     }
 
-    public bool Has(Cue cue) => (cues & (1UL << (int)cue)) != 0;
+    public bool Has(Cue cue) => (cues & (UInt128.One << (int)cue)) != 0;
 
     public bool HasAny(params ReadOnlySpan<Cue> any)
     {

@@ -107,6 +107,11 @@ internal static class Frames
                 break;
             }
 
+            if (IsOfThings(account, hit))
+            {
+                continue;
+            }
+
             var before = WordBefore(account, clause, hit.First);
             if (hit.Cue == Cue.Others && before is not "its" && (!Prepositions.Contains(before) || (account.Word(hit.First) is not ("him" or "them" or "you") && before is "at" or "in" && subject is null)))
             {
@@ -134,6 +139,10 @@ internal static class Frames
 
         return subject ?? Stranger(account, clause);
     }
+
+    // "they measure seven point one", "they're both done": the pieces, not people.
+    private static bool IsOfThings(Account account, CueHit hit) =>
+        account.Word(hit.First) is "they" or "they're" or "they've" && (account.HasCueAt(hit.Next, Cue.Gauged) || account.Word(hit.First) == "they're" || account.Word(hit.Next) is "are" or "were" or "fit" or "need" or "want" or "match" or "line" or "all" or "both" or "look" or "go" or "went" or "came" or "stay" or "run" or "clean");
 
     // The word before a noun, its article and one adjective left out: "from the american man".
     private static string WordBefore(Account account, Clause clause, int at)

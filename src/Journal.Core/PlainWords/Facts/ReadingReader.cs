@@ -1,196 +1,211 @@
-using System.Globalization;
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
 using Journal.Core.PlainWords.Names;
 using Journal.Core.PlainWords.Quantities;
-using Journal.Core.PlainWords.Tokens;
 using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;
 
-/// <summary>Reads measured sizes: a feature, a word such as “came out at”, a size. What the drawing asks stands beside it.</summary>
+/// <summary>
+/// Reads measured sizes and what the drawing asks of them. A size that is asked for belongs to the readings near it that it can be the size
+/// of: of like size, told in the same breath, or of the same feature.
+/// </summary>
 internal sealed class ReadingReader(Account account, Topic topic, JobReader jobs)
 {
-    private const int FarthestFeature = 9;
-    private const int NearEnough = 2;
-    private readonly List<ProposedReading> readings = [];
-    private readonly ReadingSizes sizes = new(account);
-    private int lastClause = -10;
-    private Quantity? lastSize;
-    private (string Text, int Clause, string? Feature, Span Words)? asked;
+    /// <summary>How many clauses may stand between a reading and the size asked for.</summary>
+    private const int NearEnough = 5;
 
-    public IReadOnlyList<ProposedReading> Readings => readings;
+    /// <summary>The same, where both name one feature.</summary>
+    private const int SameFeature = 24;
+
+    /// <summary>How far, as a share, a reading may lie from the size it was made to; a bigger step is another size.</summary>
+    private const decimal WidestStep = 0.1m;
+
+    /// <summary>How many clauses back a run-out, play or gap may have been named.</summary>
+    private const int TinyNear = 8;
+
+    private readonly List<Draft> readings = [];
+    private readonly List<Asked> asked = [];
+    private readonly ReadingSizes sizes = new(account);
+    private readonly SizeRoles roles = new(account);
+    private Quantity? lastSize;
+    private (int Next, int Sentence, SizeRole Role) before = (0, -1, SizeRole.None);
+    private (string Text, int Clause)? tiny;
+    private IReadOnlyList<string> partsBefore = [];
+
+    public IReadOnlyList<ProposedReading> Readings => [.. readings.Where(reading => !reading.IsReplaced).Select(reading => reading.Proposed)];
 
     public void Read(int index)
     {
         var clause = account.Clauses[index];
-        foreach (var quantity in clause.Quantities)
+        if (clause.FirstOf(Cue.TinyFeature) is { } said)
         {
-            if (quantity.IsDeviation || sizes.Of(quantity, lastSize) is not { } size || IsInsideSize(clause, quantity))
+            tiny = (account.TextOf(said.First, said.Next), index);
+        }
+
+        for (var i = 0; i < clause.Quantities.Count; i++)
+        {
+            var quantity = clause.Quantities[i];
+            if (quantity.First < before.Next || sizes.Of(quantity, lastSize) is not { } size)
             {
                 continue;
             }
 
+            var isSame = before.Sentence == clause.Sentence;
+            var from = isSame ? before.Next : FirstOfSentence(index);
+            var to = i + 1 < clause.Quantities.Count && clause.Quantities[i + 1].First >= size.Next ? clause.Quantities[i + 1].First : EndAround(index);
+            var isAwaited = asked.Count > 0 && index - asked[^1].Clause <= 2 && !clause.IsPast && !clause.IsOthers;
+            var role = IsNewer(clause, size) ? SizeRole.Measured : roles.Of(clause, size, new(from, to, isSame ? before.Role : SizeRole.None, isAwaited));
             lastSize = quantity.Kind == UnitKind.Length ? quantity : lastSize;
-            if (IsAsked(clause, quantity))
-            {
-                Ask(clause, index, quantity, size);
-            }
-            else if (IsActual(clause, quantity, size) && FeatureOf(clause, index, quantity) is { } feature)
-            {
-                Add(clause, index, size, feature);
-            }
+            size = role == SizeRole.Measured ? sizes.WithStep(size) : size;
+            // A bare number such as "sheet 3" hides nothing that stands before it.
+            var isNothing = role == SizeRole.None && !size.IsSure;
+            before = (isNothing ? from : size.Next, clause.Sentence, isNothing && isSame || role == SizeRole.Restated ? before.Role : role);
+
+            Take(clause, index, size, role);
         }
+
+        partsBefore = topic.Parts;
     }
 
-    // The second number of "six twenty-seven".
-    private bool IsInsideSize(Clause clause, Quantity quantity) =>
-        clause.Quantities.Exists(before => before.Next == quantity.First && sizes.Of(before, lastSize) is { } size && size.Next > quantity.First);
+    // "… was .7494, one more spring pass, | .7501": a size alone behind one like it.
+    private bool IsNewer(Clause clause, SizeSaid size) =>
+        size.First == clause.First && size.Next == clause.Next && size is { IsSure: true, IsShort: false } && readings is [.., { Role: SizeRole.Before } last] && clause.Index - last.Clause <= NearEnough && IsLike(size.Length, last.Size.Length);
 
-    /// <summary>Whether a size is what is wanted: of the drawing, or “should be”.</summary>
-    private static bool IsAsked(Clause clause, Quantity quantity)
+    private void Take(Clause clause, int index, SizeSaid size, SizeRole role)
     {
-        foreach (var hit in clause.Hits)
+        if (role == SizeRole.Required && !clause.IsOthers)
         {
-            var isBefore = hit.Next <= quantity.First;
-            if (hit.Cue == Cue.Nominal && isBefore && quantity.First - hit.Next <= 6)
-            {
-                return true;
-            }
-
-            if (hit.Cue == Cue.Document && (isBefore || hit.First - quantity.Next <= 3))
-            {
-                return true;
-            }
+            Ask(clause, index, size);
         }
-
-        return false;
+        else if (role is SizeRole.Measured or SizeRole.Before && clause.IsTonight && !clause.IsFilm)
+        {
+            Add(clause, index, size, role);
+        }
     }
 
-    private void Ask(Clause clause, int index, Quantity quantity, SizeSaid size)
+    private int FirstOfSentence(int index)
     {
-        if (clause.IsPast || clause.IsOthers)
+        while (index > 0 && account.Clauses[index - 1].Sentence == account.Clauses[index].Sentence && account.Clauses[index].First - account.Clauses[index - 1].First < 40)
+        {
+            index--;
+        }
+
+        return account.Clauses[index].First;
+    }
+
+    // Words behind the last size of a clause may stand in the next clause: "1.5, where 1.55 | is asked for".
+    private int EndAround(int index)
+    {
+        var next = index + 1;
+        return next < account.Clauses.Count && account.Clauses[next].Sentence == account.Clauses[index].Sentence && account.Clauses[next].Quantities.Count == 0
+            ? account.Clauses[next].Next
+            : account.Clauses[index].Next;
+    }
+
+    private void Ask(Clause clause, int index, SizeSaid size)
+    {
+        var (text, next) = RequiredSizes.Of(account, sizes, size);
+        before.Next = next;
+        var wish = new Asked(size, text, FeatureOf(clause, size)?.Text, index, account.SpanOf(clause.First, clause.Next));
+        asked.Add(wish);
+        foreach (var reading in readings.Where(reading => reading.Proposed.Required is null && Belongs(reading, wish)))
+        {
+            reading.Give(wish);
+        }
+    }
+
+    private static bool Belongs(Draft reading, Asked wish)
+    {
+        var step = reading.Size.Length;
+        var isOfLikeSize = IsLike(step, wish.Size.Length) || (!wish.Size.HasUnit && IsLike(step, step with { Value = wish.Size.Length.Value }));
+        var isNear = Math.Abs(reading.Clause - wish.Clause) <= NearEnough;
+        var isSameFeature = wish.Feature is { } feature && reading.Proposed.Feature.EndsWith(feature, StringComparison.OrdinalIgnoreCase) && Math.Abs(reading.Clause - wish.Clause) <= SameFeature;
+        return isOfLikeSize && (isNear || isSameFeature);
+    }
+
+    private static bool IsLike(Length actual, Length wanted)
+    {
+        var (one, other) = (actual.Millimetres, wanted.Millimetres);
+        return other > 0 && (Math.Abs(one - other) <= other * WidestStep || (one < RequiredSizes.Tiny && other < RequiredSizes.Tiny));
+    }
+
+    private void Add(Clause clause, int index, SizeSaid size, SizeRole role)
+    {
+        var feature = FeatureOf(clause, size);
+        var text = feature?.Text ?? EarlierFeature(index) ?? "size";
+        if (size.Length.Millimetres < RequiredSizes.Tiny)
+        {
+            if (tiny is not { } small || index - small.Clause > TinyNear)
+            {
+                return;
+            }
+
+            text = small.Text;
+        }
+
+        if (PartOf(clause, index, size) is not { } part)
         {
             return;
         }
 
-        var text = RequiredText(quantity, size);
-        var words = account.SpanOf(clause.First, clause.Next);
-        var isOfAnother = readings.Count > 0 && clause.Parts.Any(part => readings[^1].Part is { } of && topic.Resolve(part) is { Count: > 0 } ids && !ids.Contains(of.Value));
-        if (readings.Count > 0 && readings[^1].Required is null && index - lastClause <= NearEnough && !isOfAnother)
+        var reading = new Draft(new(new Id<Part>(part), text, size.Length, null, account.SpanOf(clause.First, clause.Next)), size, index, role);
+        foreach (var old in readings.Where(old => old.Role == SizeRole.Before && old.Proposed.Part == reading.Proposed.Part && index - old.Clause <= NearEnough && IsLike(size.Length, old.Size.Length)))
         {
-            readings[^1] = readings[^1] with { Required = text, Words = Joined(readings[^1].Words, words) };
+            old.IsReplaced = true;
         }
-        else
+
+        if (asked.FindLast(wish => Belongs(reading, wish)) is { } wanted)
         {
-            asked = (text, index, Feature(clause, quantity) is { } hit ? Named(clause, hit) : null, words);
+            reading.Give(wanted);
         }
+
+        readings.Add(reading);
     }
 
-    private static Span Joined(Span one, Span other) => new(Math.Min(one.Start, other.Start), Math.Max(one.End, other.End));
-
-    // "30 H7", "17 k5": a fit behind the size stays with it.
-    private string RequiredText(Quantity quantity, SizeSaid size)
+    private string? PartOf(Clause clause, int index, SizeSaid size)
     {
-        var behind = account.Word(quantity.Next);
-        var isFit = quantity.Next < account.Tokens.Count && behind.Length is 2 or 3 or 4 && char.IsAsciiLetter(behind[0]) && char.IsAsciiDigit(behind[^1]);
-        return isFit
-            ? $"{size.Length.Value.ToString("0.############", CultureInfo.InvariantCulture)} {account.TextOf(quantity.Next, quantity.Next + 1)}"
-            : size.Length.ToString();
+        var named = clause.Parts.LastOrDefault(name => name.Next <= size.First && IsMeasured(clause, name)) ?? clause.Parts.FirstOrDefault(name => name.First >= size.Next && name.First - size.Next <= 4 && IsMeasured(clause, name));
+        if (named is not null && topic.Resolve(named) is { Count: > 0 } ids)
+        {
+            return ids[0];
+        }
+
+        if (partsBefore.Count > 0 && clause.Parts.Any(name => name.First >= size.Next))
+        {
+            return partsBefore[0];
+        }
+
+        var known = topic.IsFresh(index) || jobs.JobAt(index) is not { Parts.Count: > 0 } job ? topic.Parts : job.Parts;
+        return known.Count > 0 ? known[0] : null;
     }
 
-    private bool IsActual(Clause clause, Quantity quantity, SizeSaid size)
-    {
-        if (!clause.IsReal(quantity.First) || clause.HasBefore(Cue.Document, quantity.First) || clause.HasAny(Cue.Depth, Cue.Feed) || (clause.Has(Cue.Bought) && account.Word(clause.FirstOf(Cue.Bought)!.Value.First) is "bought" or "paid" or "ordered" or "cost") || clause.HasBefore(Cue.Unreal, quantity.First))
-        {
-            return false;
-        }
+    // "the middle for the hot cap spigot" measures no hot cap.
+    private bool IsMeasured(Clause clause, NameMention name) =>
+        !topic.IsAside(clause, name) && account.Word(name.First - 1) is not ("for" or "to") && !(account.Word(name.First - 1) is "the" or "a" && account.Word(name.First - 2) is "for" or "fit" or "suit" or "match");
 
-        return size.IsSure || (clause.Has(Cue.Reads) && IsLast(clause, size.Next) && quantity.Value >= 1 && clause.Hits.Exists(hit => hit.Cue == Cue.Reads && quantity.First - hit.Next is 0 or 1 && IsStrong(hit)));
-    }
-
-    // "measures", "came out at", "comes to": nothing but a size follows them.
-    private bool IsStrong(CueHit hit) =>
-        account.Word(hit.First) is "came" or "comes" or "measures" or "measured" or "miked" or "mikes" or "reads" or "read" or "gauged" or "gauges" or "checked" or "checks" or "come" or "finished" or "ended" or "mic'd" or "micced" or "sits" or "showed" or "works" or "landed" or "measure";
-
-    private bool IsLast(Clause clause, int next) => next >= clause.Next || account.Tokens[next].Kind != TokenKind.Word || account.Word(next) is "dead" or "now" or "over" or "so" or "exactly" or "and" or "by" or "with" or "on";
-
-    /// <summary>What was measured, in the maker's words, and of which part; null where the clause does not say that it measures so much.</summary>
-    private (string Text, NameMention? Part)? FeatureOf(Clause clause, int index, Quantity quantity)
-    {
-        var part = clause.Parts.FirstOrDefault(name => name.First < quantity.Next + 4 && !topic.IsAside(clause, name));
-        if (Feature(clause, quantity) is { } feature)
-        {
-            var isBehind = feature.First >= quantity.Next;
-            var isSaid = isBehind || quantity.First - feature.Next <= 1 || clause.Hits.Exists(hit => hit.Cue == Cue.Reads && hit.First >= feature.Next - 1 && hit.Next <= quantity.First + 1 && hit.First < quantity.First);
-            return isSaid ? (Named(clause, feature), part) : null;
-        }
-
-        if (Bare(clause, quantity) is { } label)
-        {
-            return (label, part);
-        }
-
-        var reads = clause.Hits.Find(hit => hit.Cue == Cue.Reads && quantity.First - hit.Next is 0 or 1);
-        if (reads.Next == 0)
-        {
-            return null;
-        }
-
-        // "mine's point six two four" behind what should be; "it measures …"; "the first one measures 24.11".
-        if (asked is { } wanted && index - wanted.Clause <= NearEnough)
-        {
-            return (wanted.Feature ?? "size", part);
-        }
-
-        return IsStrong(reads) && (part is not null || account.Word(reads.First - 1) is "it" or "mine" or "one" or "they" or "which" or "that" or "and" or "this" || reads.First == clause.First) ? (EarlierFeature(index) ?? "size", part) : null;
-    }
-
-    // "Treads 63.50": a label and a size with its decimals, as in notes.
-    private string? Bare(Clause clause, Quantity quantity)
-    {
-        var words = quantity.First - clause.First;
-        var isLabel = words is 1 or 2 && quantity.Next >= clause.Next && quantity.Value.Scale >= 2 && clause.Operations.All(operation => operation.Form is VerbForm.Third or VerbForm.Plain) && !clause.HasAny(Cue.Bought, Cue.Took, Cue.Speed, Cue.Reads)
-            && account.Tokens[clause.First].Kind == TokenKind.Word && account.NameOf[clause.First] is null && clause.Index + 1 < account.Clauses.Count && account.Clauses[clause.Index + 1].HasAny(Cue.Document, Cue.Nominal);
-        return isLabel ? account.TextOf(clause.First, quantity.First) : null;
-    }
-
-    private string? EarlierFeature(int index)
-    {
-        for (var at = index - 1; at >= Math.Max(0, index - NearEnough); at--)
-        {
-            var clause = account.Clauses[at];
-            if (clause.FirstOf(Cue.FeatureMeasured) is { } hit)
-            {
-                return Named(clause, hit);
-            }
-        }
-
-        return null;
-    }
-
-    private CueHit? Feature(Clause clause, Quantity quantity)
+    /// <summary>What was measured, in the maker's words: before the size, or right behind it.</summary>
+    private (string Text, int First)? FeatureOf(Clause clause, SizeSaid size)
     {
         CueHit? feature = null;
-        foreach (var hit in clause.Hits)
+        foreach (var hit in clause.Hits.Where(hit => hit.Cue == Cue.FeatureMeasured))
         {
-            if (hit.Cue == Cue.FeatureMeasured && hit.Next <= quantity.First && quantity.First - hit.Next <= FarthestFeature)
+            if (hit.Next <= size.First || (feature is null && hit.First >= size.Next && hit.First - size.Next <= 1))
             {
                 feature = hit;
             }
         }
 
-        if (feature is not null)
-        {
-            return feature;
-        }
+        return feature is { } found ? (Named(clause, found), found.First) : null;
+    }
 
-        // "0.7503 bore", "6.02 thick", "42.5 long".
-        foreach (var hit in account.CuesAt(quantity.Next))
+    private string? EarlierFeature(int index)
+    {
+        for (var at = index - 1; at >= Math.Max(0, index - 2); at--)
         {
-            if (hit.Cue == Cue.FeatureMeasured && hit.Next <= clause.Next && account.Word(quantity.Next) is not ("hole" or "holes" or "shaft" or "rod") && IsLast(clause, hit.Next))
+            if (account.Clauses[at].FirstOf(Cue.FeatureMeasured) is { } hit)
             {
-                return hit;
+                return Named(account.Clauses[at], hit);
             }
         }
 
@@ -206,6 +221,7 @@ internal sealed class ReadingReader(Account account, Topic topic, JobReader jobs
             case "long": return "length";
             case "wide": return "width";
             case "high": return "height";
+            case "deep": return "depth";
             default: break;
         }
 
@@ -221,21 +237,34 @@ internal sealed class ReadingReader(Account account, Topic topic, JobReader jobs
     private bool IsModifier(int at)
     {
         var word = account.Word(at);
-        return account.Tokens[at].Kind == TokenKind.Word && account.QuantityAt(at) is null
+        return account.Tokens[at].Kind == Tokens.TokenKind.Word && account.QuantityAt(at) is null
             && (word is "front" or "rear" or "back" or "top" or "bottom" or "upper" or "lower" or "inner" or "outer" or "inside" or "outside" or "bearing" or "big" or "small" or "left" or "right" or "main" or "centre" or "bolt" or "stud" or "pin" or "port" or "valve" or "key" or "oil" or "ring" or "overall" or "wall" or "finished"
                 || (account.HasCueAt(at, Cue.Feature) && word is not ("end" or "side")));
     }
 
-    private void Add(Clause clause, int index, SizeSaid size, (string Text, NameMention? Part) feature)
-    {
-        var ids = feature.Part is { } name && topic.Resolve(name) is { Count: 1 } one ? one : topic.IsFresh(index) || jobs.JobAt(index) is not { Parts.Count: > 0 } job ? topic.Parts : job.Parts;
-        if (ids.Count == 0)
-        {
-            return;
-        }
+    /// <summary>A size that is asked for.</summary>
+    private sealed record Asked(SizeSaid Size, string Text, string? Feature, int Clause, Span Words);
 
-        var wanted = asked is { } before && index - before.Clause <= NearEnough ? before.Text : null;
-        readings.Add(new(new Id<Part>(ids[0]), feature.Text, size.Length, wanted, account.SpanOf(clause.First, clause.Next)));
-        (lastClause, asked) = (index, wanted is null ? asked : null);
+    /// <summary>A reading that may still get its required size, or give way to a newer one.</summary>
+    private sealed class Draft(ProposedReading proposed, SizeSaid size, int clause, SizeRole role)
+    {
+        public ProposedReading Proposed { get; private set; } = proposed;
+
+        public SizeSaid Size => size;
+
+        public int Clause => clause;
+
+        public SizeRole Role => role;
+
+        public bool IsReplaced { get; set; }
+
+        public void Give(Asked wish)
+        {
+            // A bare number beside a size with its unit is in that unit: "clock wants 9.52, got 9.50 mm".
+            var isOwnUnit = wish.Size.HasUnit || IsLike(size.Length, wish.Size.Length);
+            var text = isOwnUnit ? wish.Text : new Length(wish.Size.Length.Value, size.Length.Unit).ToString();
+            var isNear = Math.Abs(wish.Clause - clause) <= NearEnough;
+            Proposed = Proposed with { Required = text, Words = isNear ? new(Math.Min(Proposed.Words.Start, wish.Words.Start), Math.Max(Proposed.Words.End, wish.Words.End)) : Proposed.Words };
+        }
     }
 }

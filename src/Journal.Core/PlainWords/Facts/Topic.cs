@@ -8,6 +8,7 @@ namespace Journal.Core.PlainWords.Facts;
 internal sealed class Topic(Account account)
 {
     private readonly Dictionary<string, int> mentioned = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> named = new(StringComparer.Ordinal);
     private List<string> parts = [];
     private int clock;
     private int heardAt = -10;
@@ -23,6 +24,11 @@ internal sealed class Topic(Account account)
     {
         foreach (var name in clause.Parts)
         {
+            if (name.Name.Ids is [var only])
+            {
+                named[only] = clause.Index;
+            }
+
             var counts = clause.IsTonight || (!clause.IsOthers && parts.Count == 0);
             if (counts && !IsAside(clause, name) && Resolve(name) is { Count: > 0 } ids)
             {
@@ -55,7 +61,8 @@ internal sealed class Topic(Account account)
             return name.Name.Ids;
         }
 
-        var last = name.Name.Ids.Where(mentioned.ContainsKey).OrderByDescending(id => mentioned[id]).FirstOrDefault();
+        // The one spoken of last; else the one that was at least named: "before the connecting rod I … Then the rod itself".
+        var last = name.Name.Ids.Where(mentioned.ContainsKey).OrderByDescending(id => mentioned[id]).FirstOrDefault() ?? name.Name.Ids.Where(named.ContainsKey).OrderByDescending(id => named[id]).FirstOrDefault();
         return last is null ? [] : [last];
     }
 

@@ -17,7 +17,7 @@ internal static class NameReader
                 continue;
             }
 
-            if (Lexicon.Shared.NotNames.TryLongest(tokens, Math.Max(0, at - 1), out _, out var other) && at - 1 + other >= name.Next && at > 0)
+            if (IsOfAnother(tokens, at - 1, name) || IsOfAnother(tokens, at, name))
             {
                 at = name.Next - 1;
                 continue;
@@ -33,6 +33,10 @@ internal static class NameReader
 
         return names;
     }
+
+    // "mill table", "cross slide": the name is a word of something else's.
+    private static bool IsOfAnother(IReadOnlyList<Token> tokens, int at, NameMention name) =>
+        at >= 0 && Lexicon.Shared.NotNames.TryLongest(tokens, at, out _, out var words) && at + words >= name.Next && words > name.Next - name.First;
 
     // A name of one word may be a verb here: "we drill it", "I file the edge", "to mill the slot", "clamp it".
     private static bool IsVerb(IReadOnlyList<Token> tokens, NameMention name)

@@ -185,10 +185,13 @@ internal static class NumberGrammar
 
     // "and a half", "and three quarters", "and 1/2".
     private static NumberPhrase WithFraction(IReadOnlyList<Token> tokens, decimal value, int first, int next) =>
-        TryAndFraction(tokens, next, out var part, out var behind) ? new(value + part, first, behind, true) : new(value, first, next, false);
+        TryAndFraction(tokens, next, out var part, out var behind, isBehindANumber: true) ? new(value + part, first, behind, true) : new(value, first, next, false);
 
-    /// <summary>“and a half”, “and three quarters”, “and 1/4” behind a number or a unit; less than one.</summary>
-    public static bool TryAndFraction(IReadOnlyList<Token> tokens, int at, out decimal part, out int next)
+    /// <summary>
+    /// “and a half”, “and three quarters”, “and 1/4” behind a number or a unit; less than one. Behind a unit it is no part of it where a unit
+    /// of its own follows: “an inch and a half thou”, but “one and a half thou”.
+    /// </summary>
+    public static bool TryAndFraction(IReadOnlyList<Token> tokens, int at, out decimal part, out int next, bool isBehindANumber = false)
     {
         (part, next) = (0, at);
         if (at >= tokens.Count || tokens[at].Text is not ("and" or "&"))
@@ -198,7 +201,7 @@ internal static class NumberGrammar
 
         if (at + 1 < tokens.Count && TryNumber(tokens, at + 1, out var fraction) && fraction is { IsFraction: true, Value: < 1 }
             && !(fraction.Next + 1 < tokens.Count && tokens[fraction.Next].Text == "of" && tokens[fraction.Next + 1].Text is "a" or "an")
-            && (fraction.Next >= tokens.Count || tokens[fraction.Next].Text is not ("an" or "a" or "past" or "hour" or "inch" or "inches" or "mm" or "thou")))
+            && (fraction.Next >= tokens.Count || tokens[fraction.Next].Text is not ("an" or "a" or "past") && (isBehindANumber || tokens[fraction.Next].Text is not ("hour" or "inch" or "inches" or "mm" or "thou"))))
         {
             (part, next) = (fraction.Value, fraction.Next);
             return true;

@@ -71,7 +71,7 @@ internal static class QuantityReader
 
     private static void AddCorrected(List<Quantity> quantities, Quantity quantity, IReadOnlyList<Token> tokens)
     {
-        if (quantities.Count > 0 && IsCorrection(tokens, quantities[^1].Next, quantity.First) && Corrected(quantities[^1], quantity) is { } corrected)
+        if (quantities.Count > 0 && !IsNumbered(quantities[^1], quantity) && IsCorrection(tokens, quantities[^1].Next, quantity.First) && Corrected(quantities[^1], quantity) is { } corrected)
         {
             quantities[^1] = corrected;
             return;
@@ -79,6 +79,10 @@ internal static class QuantityReader
 
         quantities.Add(quantity);
     }
+
+    // "print wants .750, no 1 came in at .7503": the first of several, not a correction.
+    private static bool IsNumbered(Quantity before, Quantity quantity) =>
+        before is { Kind: UnitKind.None, IsFraction: false, Value.Scale: > 0 } && quantity is { Kind: UnitKind.None, IsFraction: false, Value.Scale: 0 };
 
     // The first may lack the unit, or the second: "forty, no, fifty minutes", "two hours, no, two and a half".
     private static Quantity? Corrected(Quantity slip, Quantity last)

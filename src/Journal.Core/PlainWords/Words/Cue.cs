@@ -66,4 +66,8 @@ internal enum Cue
     It,
     ExcludeObject,
     Into,
+    Gauged,
+    Gauge,
+    WantedBehind,
+    TinyFeature,
 }

@@ -21,10 +21,12 @@ internal static class WriteCommand
         var captions = new Option<bool>("--captions") { Description = "Ask for one line per picture, and little else." };
         var entry = Many("--entry", "words", "With `--captions`: the pictures of this entry, by its id, its date or words in it.");
         var photos = new Option<string?>("--photos") { Description = "Also take tonight's pictures from this folder.", HelpName = "folder" };
+        var from = new Option<string?>("--from") { Description = "Read the evening from an account in plain words: a text file, or `-` for standard input. It becomes the entry's text.", HelpName = "file|-" };
+        var yes = new Option<bool>("--yes") { Description = "With `--from`: write what is sure without asking, and list what was left out." };
         var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Default: tonight (before four in the morning: last night).", "--today");
         var command = new ExampledCommand("write", "Write tonight's entry, filled in from what the journal knows. Never overwrites another.", "journal write --part head --operation boring --hours 1h30")
         {
-            part, operation, hours, tools, title, mistakes, next, captions, entry, photos, build, date, folder,
+            from, yes, part, operation, hours, tools, title, mistakes, next, captions, entry, photos, build, date, folder,
         };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open => asked.GetValue(entry) is { Length: > 0 } words ? Caption(open, words, asked.GetValue(captions), terminal) : new EveningWriter(open, terminal).Write(new EntryRequest
         {
@@ -38,6 +40,8 @@ internal static class WriteCommand
             Next = asked.GetValue(next),
             WantsCaptions = asked.GetValue(captions),
             Photos = asked.GetValue(photos),
+            Account = asked.GetValue(from),
+            IsSure = asked.GetValue(yes),
             Evening = asked.GetValue(date),
         })));
         return command;

@@ -25,6 +25,10 @@ internal sealed class Questions(Terminal terminal)
         }
     }
 
+    /// <summary>A line of text that is known already, and why; <c>none</c> where it is not so.</summary>
+    public string? Known(string question, string offered, string? because) =>
+        Line(because is null ? $"{question} (`none`: not so)" : $"{question} ({because}; `none`: not so)", offered) is { } line && line != "none" ? line : null;
+
     /// <summary>Yes or no.</summary>
     public bool YesOrNo(string question, bool offered) => Ask(question, offered ? "yes" : "no", line => line.ToLowerInvariant() switch
     {
@@ -56,10 +60,13 @@ internal sealed class Questions(Terminal terminal)
         }
     }
 
-    /// <summary>The same where Enter says nothing; null then.</summary>
-    public string? Maybe(string question, Func<string, (string? Value, string? Wrong)> read)
+    /// <summary>The same where nothing need be said; null then.</summary>
+    /// <param name="question">What is asked.</param>
+    /// <param name="read">What a line means, or what is wrong with it.</param>
+    /// <param name="offered">What Enter accepts, and <c>none</c> refuses; null where Enter says nothing.</param>
+    public string? Maybe(string question, Func<string, (string? Value, string? Wrong)> read, string? offered = null)
     {
-        while (Line(question) is { } line)
+        while (Line(question, offered) is { } line && (offered is null || line != "none"))
         {
             var (value, wrong) = read(line);
             if (wrong is null)
@@ -90,11 +97,11 @@ internal sealed class Questions(Terminal terminal)
         return Ask(question, offered, choices.AllMeant);
     }
 
-    /// <summary>One of several words, or none: Enter says nothing.</summary>
-    public string? MaybeChoose(string question, Choices choices)
+    /// <summary>One of several words, or none: Enter says nothing, or what is offered.</summary>
+    public string? MaybeChoose(string question, Choices choices, string? offered = null)
     {
         List(choices);
-        return Maybe(question, choices.Meant);
+        return Maybe(question, choices.Meant, offered);
     }
 
     private void List(Choices choices)

@@ -40,7 +40,7 @@ internal static class Reminders
 
     private static JobToCome JobTonight(Build build, NewJob job)
     {
-        var known = build.Parts.FirstOrDefault(one => one.Id.Value == job.Part);
+        var known = build.Parts.FirstOrDefault(one => job.Parts.Contains(one.Id.Value));
         return new JobToCome(
             [.. job.Operations.Select(operation => new Id<Operation>(operation))],
             known?.Material is { } material ? [material.Family] : [],

@@ -16,6 +16,6 @@ internal sealed class EntriesOf(Build build, DateOnly evening)
 
     private static bool IsSame(Job one, NewJob other) =>
         one.Time == HoursText.TimeOf(other.Hours)
-        && (other.Part is null or "whole" ? one.IsGeneral : one.Parts.Count == 1 && one.Parts[0].Part.Value == other.Part)
+        && one.Parts.Select(share => share.Part.Value).ToHashSet().SetEquals(other.Parts.Where(part => part != "whole"))
         && one.Operations.Select(operation => operation.Value).ToHashSet().SetEquals(other.Operations.Count == 0 ? ["other"] : other.Operations);
 }

@@ -23,5 +23,11 @@ internal sealed record EntryRequest
 
     public string? Photos { get; init; }
 
+    /// <summary>The evening as it was told: a file, or <c>-</c> for standard input; null where it is asked for.</summary>
+    public string? Account { get; init; }
+
+    /// <summary>Whether what is sure is written without a question.</summary>
+    public bool IsSure { get; init; }
+
     public DateOnly? Evening { get; init; }
 }

@@ -8,7 +8,6 @@ namespace Journal.Cli.Writing;
 /// <summary>The pictures of one evening that no entry shows yet: those in the build's own folder, and those of another.</summary>
 internal sealed class EveningPictures
 {
-    private readonly Build build;
     private readonly PictureShelf shelf;
     private readonly List<TakenPicture> pictures;
 
@@ -19,7 +18,7 @@ internal sealed class EveningPictures
     /// <param name="folder">Another folder to look into; null for none.</param>
     public EveningPictures(OpenJournal open, Build build, DateOnly evening, string? folder)
     {
-        this.build = build;
+        (Build, Evening) = (build, evening);
         shelf = new PictureShelf(open.Folder, open.Journal);
         var others = folder is null ? [] : Directory.EnumerateFiles(folder).Where(path => PictureShelf.IsPicture(path) && BehindLinks.HasContents(path));
         pictures =
@@ -34,6 +33,12 @@ internal sealed class EveningPictures
         Names = [.. pictures.Select(picture => shelf.NameFor(picture, build))];
     }
 
+    /// <summary>The build that the evening was for.</summary>
+    public Build Build { get; }
+
+    /// <summary>The evening.</summary>
+    public DateOnly Evening { get; }
+
     /// <summary>Their names in the build's folder, in the order they were taken.</summary>
     public IReadOnlyList<string> Names { get; }
 
@@ -45,7 +50,7 @@ internal sealed class EveningPictures
     {
         foreach (var (picture, name) in pictures.Zip(Names))
         {
-            shelf.Copy(picture, build, name);
+            shelf.Copy(picture, Build, name);
         }
     }
 }

@@ -1,9 +1,11 @@
 using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
+using Journal.Cli.Writing.Told;
 using Journal.Core.Model;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
+using Journal.Core.Writing.Told;
 
 namespace Journal.Cli.Writing;
 
@@ -21,6 +23,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     /// <summary>Writes the entry and prints its path.</summary>
     public int Write(EntryRequest request)
     {
+        var told = Told(request);
         var slate = Peek();
         var evening = request.Evening ?? (request.Hours is null && slate.Stint is null && slate.Unwritten is { } left ? left.Evening : Evening(slate));
         RefuseToCome(evening);
@@ -33,47 +36,62 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
 
         var build = open.BuildFor(request.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null), terminal);
         var pictures = new EveningPictures(open, build, evening, Folder(request.Photos));
-        var file = fromStint ? WriteUpStint(request, slate, build, evening, pictures) : WriteUp(request, slate, build, evening, pictures);
+        var file = told is not null ? told.WriteUp(build, pictures, fromStint ? slate : new Slate())
+            : fromStint ? WriteUpStint(request, slate, build, pictures)
+            : WriteUp(request, slate, build, pictures);
         var status = Finish(file);
         TellOfRemarks(evening);
         return status;
     }
 
-    private string? WriteUp(EntryRequest request, Slate slate, Build build, DateOnly evening, EveningPictures pictures)
+    private ToldWriter? Told(EntryRequest request)
     {
-        var (remarks, ofTonight) = (Remarks(slate, evening), new EntriesOf(build, evening));
-        if (request is { Hours: null, Part: null, Operations.Count: 0 } && ofTonight.Last is { } last && terminal.CanAsk && AddsTo(build, last))
+        if (request.Account is null)
         {
-            return AddTo(last, request, jobs.OfEntry(last, build, remarks), build, evening, pictures);
+            return request.IsSure ? throw new UsageException("`--yes` goes with `--from`, which names the account to be written.") : null;
         }
 
-        var job = jobs.Of(request, build, pictures, remarks);
-        if (ofTonight.WithJob(job) is { } same)
+        return request.WantsCaptions
+            ? throw new UsageException("`--captions` and `--from` go one after the other: write the evening first, then `journal write --captions --entry <words>`.")
+            : new ToldWriter(open, request, AccountText.Read(request.Account, terminal), terminal);
+    }
+
+    private string? WriteUp(EntryRequest request, Slate slate, Build build, EveningPictures pictures)
+    {
+        var evening = pictures.Evening;
+        var (heard, ofTonight) = (Heard.Of(EntryWords.Remarks(slate, evening), open.Journal, build, evening), new EntriesOf(build, evening));
+        if (request is { Hours: null, Part: null, Operations.Count: 0 } && ofTonight.Last is { } last && terminal.CanAsk && AddsTo(build, last))
         {
-            if (terminal.CanAsk && AddsTo(build, same))
+            return AddTo(last, request, jobs.OfEntry(last, build, heard), build, pictures, heard);
+        }
+
+        var told = jobs.Of(request, build, pictures, heard);
+        if (ofTonight.WithJob(told[0].Job) is { } same)
+        {
+            if (told.Count == 1 && terminal.CanAsk && AddsTo(build, same))
             {
-                return AddTo(same, request, job, build, evening, pictures);
+                return AddTo(same, request, told[0], build, pictures, heard);
             }
 
             terminal.Complain($"There is an entry of {Wording.Written.Date(evening)} with the same part, operation and hours: {same.File}. This is another one; if it tells of the same work, delete one of them.");
         }
 
-        var words = wordsToAsk.Of(request, job, into: null, pictures);
+        var writing = wordsToAsk.Of(request, told, into: null, pictures, heard);
         using var taken = SlateFile.Take(open.Folder, terminal.Complain);
         pictures.CopyIn();
-        return new EveningEntry(open.Folder, build, taken).Write(evening, job, words with { Remarks = Remarks(taken.Slate, evening) }, evening);
+        return new EntryWords(open, build, taken, terminal).Write(writing.Evening, writing.Words, evening);
     }
 
     private bool AddsTo(Build build, Entry entry) => questions.YesOrNo(
         $"There is an entry of {(entry.Date == open.Clock.Evening(terminal.Now) ? "tonight" : Wording.Written.Date(entry.Date))}: {entry.Title} ({string.Join("; ", entry.Jobs.Select(job => $"{JobTitle.Of(titles, build.Id, job)}, {job.Time}"))}). Add to it? (`no`: another job, in an entry of its own)",
         offered: true);
 
-    private string AddTo(Entry entry, EntryRequest request, NewJob job, Build build, DateOnly evening, EveningPictures pictures)
+    private string AddTo(Entry entry, EntryRequest request, ToldJob job, Build build, EveningPictures pictures, Heard heard)
     {
-        var words = wordsToAsk.Of(request, job, entry.File, pictures);
+        var words = wordsToAsk.Of(request, [job], entry.File, pictures, heard).Words;
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         pictures.CopyIn();
-        return Add(new StintEntry(entry.File, evening), words, build, slate, evening);
+        return new EntryWords(open, build, slate, terminal).Add(new StintEntry(entry.File, pictures.Evening), words, pictures.Evening);
     }
 
     // A stint of another evening is none of this one's business.
@@ -118,9 +136,6 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         return slate.Unwritten is { } entry && !File.Exists(PathOf(entry.File)) ? slate with { Unwritten = null } : slate;
     }
 
-    // The entry gets those that are there when it is written: more may have been made while the questions were answered.
-    private static List<string> Remarks(Slate slate, DateOnly evening) => [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
-
     private DateOnly Evening(Slate slate) => open.Clock.Evening(slate.Stint?.Began ?? terminal.Now);
 
     private string? Folder(string? named) =>
@@ -129,13 +144,18 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
             : throw new UsageException($"There is no folder {named}.");
 
     // The job of a running stint, or of the entry that one made; nothing of it is asked again.
-    private string? WriteUpStint(EntryRequest request, Slate seen, Build build, DateOnly evening, EveningPictures pictures)
+    private string? WriteUpStint(EntryRequest request, Slate seen, Build build, EveningPictures pictures)
     {
-        var (remarks, into) = (Remarks(seen, evening), build.Entries.FirstOrDefault(entry => entry.File == seen.Unwritten?.File));
-        var job = seen.Stint is { } stint ? jobs.OfStint(request, stint, build, remarks) : jobs.OfEntry(into, build, remarks);
-        var words = wordsToAsk.Of(request, job, seen.Unwritten?.File, pictures);
+        var evening = pictures.Evening;
+        var heard = Heard.Of(EntryWords.Remarks(seen, evening), open.Journal, build, evening);
+        var into = build.Entries.FirstOrDefault(entry => entry.File == seen.Unwritten?.File);
+        var job = seen.Stint is { } stint ? jobs.OfStint(request, stint, build, heard) : jobs.OfEntry(into, build, heard);
+        var (told, words) = wordsToAsk.Of(request, [job], seen.Stint is null ? seen.Unwritten?.File : null, pictures, heard);
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
-        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operations);
+        var entryWords = new EntryWords(open, build, slate, terminal);
+        entryWords.AddLines(told);
+        words = words with { Tools = [.. words.Tools, .. told.NewTools.Select(tool => tool.Id)] };
+        var ended = StintOf(slate.Slate, evening) is null ? null : new StintEnding(open, slate, terminal).End(new SaidEnd(), request.Part, request.Operations, told.Jobs[0] with { Tools = [] });
         if (slate.Slate.Unwritten is null && ended is null)
         {
             terminal.Complain(words.IsEmpty ? "There is nothing to write up." : "There is nothing left to write up, and your words were not written. Give them again with `--hours`.");
@@ -143,19 +163,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         pictures.CopyIn();
-        return Add(slate.Slate.Unwritten ?? new StintEntry(ended!, evening), words, build, slate, evening);
-    }
-
-    // An entry that has words already gets these below them.
-    private string Add(StintEntry entry, WriteUp words, Build build, SlateFile slate, DateOnly evening)
-    {
-        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
-        foreach (var (key, value) in written.LeftOut)
-        {
-            terminal.Complain($"{entry.File} already has `{key}`, which is kept. Not written: {value}");
-        }
-
-        return written.File ?? throw new UsageException(written.WhyNot);
+        return entryWords.Add(slate.Slate.Unwritten ?? new StintEntry(ended!, evening), words, evening);
     }
 
     private int Finish(string? file)

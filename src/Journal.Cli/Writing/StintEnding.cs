@@ -33,8 +33,9 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
     /// <param name="said">When it ended, where that was said.</param>
     /// <param name="part">Another part than it began with; null for that one.</param>
     /// <param name="operations">Other operations; none for that one.</param>
+    /// <param name="told">The job as it was told, for what a stint does not know: how the work was held, and the like; null for nothing.</param>
     /// <returns>The entry's file; null where the stint left none.</returns>
-    public string? End(SaidEnd said, string? part, IReadOnlyList<string> operations)
+    public string? End(SaidEnd said, string? part, IReadOnlyList<string> operations, NewJob? told = null)
     {
         var stint = slate.Slate.Stint!;
         if (said.IsContradictory)
@@ -49,7 +50,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
         }
 
         var build = BuildOf(stint);
-        var job = new NewJob(PartOf(build, part, stint), open.Operations(operations.Count > 0 ? operations : OperationsOf(stint)), "");
+        var job = (told ?? new NewJob([], [], "")) with { Parts = PartOf(build, part, stint) is { } one ? [one] : [], Operations = open.Operations(operations.Count > 0 ? operations : OperationsOf(stint)) };
         if (When(stint, said) is not { } end)
         {
             return Forget();

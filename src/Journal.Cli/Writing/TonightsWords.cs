@@ -1,36 +1,67 @@
 using Journal.Cli.Options;
 using Journal.Cli.Output;
+using Journal.Cli.Writing.Told;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.PlainWords;
 using Journal.Core.Writing.Entries;
+using Journal.Core.Writing.Told;
 
 namespace Journal.Cli.Writing;
+
+/// <summary>An evening as it was asked for.</summary>
+/// <param name="Evening">Its jobs, complete, and what is to be added to the crib and the parts list.</param>
+/// <param name="Words">What its entry says beside them.</param>
+internal sealed record TonightsWriting(ToldEvening Evening, WriteUp Words);
 
 /// <summary>What an evening's write-up says beside its job: as options, or asked for, each question skipped with Enter.</summary>
 internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
 {
-    private const int MostCausesListed = 8;
-
     private readonly Questions questions = new(terminal);
     private readonly ToolNames tools = new(open.Journal);
 
     /// <summary>The words.</summary>
     /// <param name="request">What was said beforehand.</param>
-    /// <param name="job">The evening's job.</param>
+    /// <param name="jobs">The evening's jobs.</param>
     /// <param name="into">The file of the entry that they go into; null for a new one. What it says is not asked again.</param>
     /// <param name="pictures">The evening's pictures.</param>
-    public WriteUp Of(EntryRequest request, NewJob job, string? into, EveningPictures pictures)
+    /// <param name="heard">What the remarks say.</param>
+    public TonightsWriting Of(EntryRequest request, IReadOnlyList<ToldJob> jobs, string? into, EveningPictures pictures, Heard heard)
     {
         var asks = terminal.CanAsk && !request.WantsCaptions;
-        return new WriteUp
+        var offered = asks ? heard.Proposal : new Proposal();
+        var tools = request.Tools is { } said ? [.. said.Select(Tool)] : asks && jobs.Count == 1 && !Says(into, "tools") ? AskTools(jobs[0].Job, heard) : [];
+        var title = request.Title ?? (asks && !Says(into, "title") ? questions.Line("Title (Enter: none)") : null);
+        var mistakes = request.Mistakes is { } told ? [.. told.Select(what => new NewMistake(what))] : asks ? new MistakeQuestions(open, terminal).Ask(offered, heard, jobs) : [];
+        var taught = mistakes.Select(mistake => mistake.Lesson).OfType<string>().ToHashSet();
+        var rest = new ToldQuestions(open, pictures.Build, heard.Text, terminal).Rest(RestOf(offered, taught, into), pictures.Evening);
+        var evening = ToldEvening.Of(rest, jobs, pictures.Evening, new ToldLimits(open.Journal, pictures.Build));
+        return new TonightsWriting(evening with { Jobs = [.. evening.Jobs.Select((job, i) => job with { Tools = [.. tools, .. job.Tools] })] }, new WriteUp
         {
-            Tools = request.Tools is { } said ? [.. said.Select(Known)] : asks && !Says(into, "tools") ? AskTools(job) : [],
-            Title = request.Title ?? (asks && !Says(into, "title") ? questions.Line("Title (Enter: none)") : null),
-            Mistakes = request.Mistakes is { } told ? [.. told.Select(what => new NewMistake(what))] : asks ? AskMistakes() : [],
-            Next = request.Next ?? (asks && !Says(into, "next") ? questions.Line("What is the next step? (Enter: not said)") : null),
+            Tools = tools,
+            Title = title,
+            Facts = evening.Facts with { Mistakes = mistakes, Next = request.Next ?? (asks && !Says(into, "next") ? AskNext(offered.Next, heard) : null) },
             Photos = [.. pictures.Names.Select(name => new NewPhoto(name, request.WantsCaptions ? Caption(name) : null))],
-        };
+        });
     }
+
+    // What was asked already, or goes into a job that stands already, is not asked again.
+    private static Proposal RestOf(Proposal heard, HashSet<string> taught, string? into) => heard with
+    {
+        Jobs = [],
+        Total = null,
+        Mistakes = [],
+        Next = null,
+        Lessons = [.. heard.Lessons.Where(lesson => !taught.Contains(lesson.Text))],
+        Made = into is null ? heard.Made : [],
+        Mends = into is null ? heard.Mends : [],
+        NewTools = into is null ? heard.NewTools : [],
+        Questions = [],
+    };
+
+    private string? AskNext(ProposedText? heardNext, Heard heard) => heardNext is { } next
+        ? questions.Known("What is the next step?", next.Text, heard.Because(next.Words))
+        : questions.Line("What is the next step? (Enter: not said)");
 
     private bool Says(string? file, string key) => file is not null && EveningEntry.Says(open.Folder, file, key);
 
@@ -46,38 +77,12 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
         return ForeignBytes.In(line) is { } wrong ? throw new UsageException(wrong) : line.Length == 0 ? null : line;
     }
 
-    private List<NewMistake> AskMistakes()
+    private List<string> AskTools(NewJob job, Heard heard)
     {
-        var mistakes = new List<NewMistake>();
-        while (questions.Line(mistakes.Count == 0 ? "What went wrong? (Enter: nothing)" : "What else went wrong? (Enter: nothing)") is { } what)
-        {
-            mistakes.Add(new NewMistake(what)
-            {
-                Cause = questions.MaybeChoose("Why? (Enter: not said)", Causes()),
-                Lost = questions.Maybe("How much time did it cost? (Enter: not said)", line => HoursText.IsDuration(line) ? (line, null) : (null, $"`{line}` is not a time. Write `20m` or `1h30`.")),
-                Lesson = questions.Line("What will you do another time? That is the lesson (Enter: none)"),
-            });
-        }
-
-        return mistakes;
-    }
-
-    // The causes of this maker's mistakes, the most frequent first, then those of the vocabulary.
-    private Choices Causes()
-    {
-        var causes = open.Journal.Vocabulary.Causes;
-        var told = open.Journal.Entries.SelectMany(entry => entry.Mistakes).Select(mistake => mistake.Cause).OfType<Id<Cause>>().CountBy(cause => cause).OrderByDescending(count => count.Value).Select(count => count.Key);
-        return new Choices(
-            "causes",
-            [.. told.Concat(causes.Ids).Distinct().Take(MostCausesListed).Select(cause => cause.Value)],
-            causes.Spellings,
-            word => causes.TryFind(Hyphened(word), out var id) ? id.Value : null);
-    }
-
-    private List<string> AskTools(NewJob job)
-    {
-        var usual = job.Operations.Count == 0 ? [] : Usual.Tools(open.Journal, new(job.Operations[0]));
-        while (questions.Line("Tools, with commas between (`none` for none)", usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none")
+        var named = heard.Proposal.Jobs.FirstOrDefault(one => one.Tools.Count > 0);
+        var usual = named?.Tools ?? (job.Operations.Count == 0 ? [] : Usual.Tools(open.Journal, new(job.Operations[0])));
+        var question = named is null ? "Tools, with commas between (`none` for none)" : $"Tools, with commas between ({heard.Because(named.Words)}; `none` for none)";
+        while (questions.Line(question, usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none")
         {
             var names = tools.On(line);
             if (names.FirstOrDefault(name => ToolNames.NewId(name) is null) is not { } unfit)
@@ -107,15 +112,17 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
                 $"Its number or id (Enter: a new tool, `{made}`)",
                 line => int.TryParse(line, out var number) && number >= 1 && number <= near.Count ? (near[number - 1], null)
                     : tools.Find(line) is { } other ? (other.Value, null)
-                    : (null, $"The crib has no `{line}`.")) ?? Known(made);
+                    : (null, $"The crib has no `{line}`.")) ?? Tool(made);
         }
 
-        return Known(made);
+        return Tool(made);
     }
 
     private static string NoTool(string word) => $"`{word}` is not a valid tool id. Use lower-case words joined by hyphens, such as boring-head.";
 
-    private string Known(string word)
+    /// <summary>A tool by its id; one that the crib has not is told of.</summary>
+    /// <exception cref="UsageException">It is no id.</exception>
+    public string Tool(string word)
     {
         if (!Id<Tool>.HasRightForm(word))
         {
@@ -129,6 +136,4 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
 
         return word;
     }
-
-    private static string Hyphened(string words) => words.Trim().ToLowerInvariant().Replace(' ', '-');
 }

@@ -4,7 +4,7 @@ using Journal.Core.Writing.Files;
 namespace Journal.Core.Import;
 
 /// <summary>The text of an older file: UTF-8, with a byte-order mark or without, or UTF-16 with one.</summary>
-internal static class OlderText
+public static class OlderText
 {
     private static readonly Encoding Strict = new UTF8Encoding(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 

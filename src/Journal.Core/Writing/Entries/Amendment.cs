@@ -11,21 +11,51 @@ namespace Journal.Core.Writing.Entries;
 /// <param name="With">The tool it was measured with; null where it was not said.</param>
 public sealed record NewReading(string Feature, string? Required, string Actual, string? With)
 {
+    /// <summary>The part's id; null for that of the job.</summary>
+    public string? Part { get; init; }
+
+    /// <summary>The number of the job that it belongs to, from 1; where a part is said, the part counts.</summary>
+    public int Job { get; init; } = 1;
+
     internal string ToYaml() => YamlText.Map(
         ("feature", YamlText.Of(Feature)),
         ("required", Required is null ? null : YamlText.Of(Required)),
         ("actual", YamlText.Of(Actual)),
-        ("with", With));
+        ("with", With),
+        ("part", Part),
+        ("job", Part is null ? NewSetting.JobKey(Job) : null));
 }
 
 /// <summary>Speed, feed and depth, as they are written into an entry.</summary>
 /// <param name="Keys">The keys with what was said.</param>
 public sealed record NewSetting(IReadOnlyList<(string Key, string Value)> Keys)
 {
-    internal string ToYaml() => YamlText.Map([.. Keys.Select(pair => (pair.Key, (string?)YamlText.Of(pair.Value)))]);
+    /// <summary>The number of the job that it belongs to, from 1.</summary>
+    public int Job { get; init; } = 1;
+
+    internal string ToYaml() => YamlText.Map([.. Keys.Select(pair => (pair.Key, (string?)YamlText.Of(pair.Value))), ("job", JobKey(Job))]);
+
+    // What belongs to the first job need not say so.
+    internal static string? JobKey(int job) => job == 1 ? null : job.ToString(CultureInfo.InvariantCulture);
 }
 
-/// <summary>What is to be added to an entry that stands already.</summary>
+/// <summary>A run, as it is written into an entry.</summary>
+/// <param name="On">What it ran on, such as <c>air</c>.</param>
+/// <param name="Time">How long; null where that was not said.</param>
+public sealed record NewTrial(string On, Minutes? Time)
+{
+    internal string ToYaml() => YamlText.Map(("on", YamlText.Of(On)), ("minutes", Time?.Count.ToString(CultureInfo.InvariantCulture)));
+}
+
+/// <summary>A purchase, as it is written into an entry.</summary>
+/// <param name="What">What was bought.</param>
+/// <param name="Cost">What it cost, in the journal's currency.</param>
+public sealed record NewPurchase(string What, decimal Cost)
+{
+    internal string ToYaml() => YamlText.Map(("what", YamlText.Of(What)), ("cost", Cost.ToString(CultureInfo.InvariantCulture)));
+}
+
+/// <summary>What is to be added to an entry that stands already, or is said in a new one beside its jobs and its text.</summary>
 public sealed record Amendment
 {
     /// <summary>What went wrong.</summary>
@@ -33,6 +63,9 @@ public sealed record Amendment
 
     /// <summary>Lessons learned without a mistake, a sentence each.</summary>
     public IReadOnlyList<string> Lessons { get; init; } = [];
+
+    /// <summary>Ids of known lessons that were applied.</summary>
+    public IReadOnlyList<string> Heeded { get; init; } = [];
 
     /// <summary>Sizes measured.</summary>
     public IReadOnlyList<NewReading> Readings { get; init; } = [];
@@ -49,25 +82,37 @@ public sealed record Amendment
     /// <summary>Snags put right.</summary>
     public IReadOnlyList<Id<Snag>> Cleared { get; init; } = [];
 
+    /// <summary>Runs.</summary>
+    public IReadOnlyList<NewTrial> Trials { get; init; } = [];
+
+    /// <summary>What was bought.</summary>
+    public IReadOnlyList<NewPurchase> Bought { get; init; } = [];
+
     /// <summary>What to do next; null for nothing.</summary>
     public string? Next { get; init; }
 
     /// <summary>What pictures show, each by its file.</summary>
     public IReadOnlyList<NewPhoto> Captions { get; init; } = [];
 
+    /// <summary>How many things are in it.</summary>
+    public int Count => Lists.Sum(list => list.Items.Count) + Captions.Count + (Next is null ? 0 : 1);
+
     /// <summary>Whether there is nothing in it.</summary>
-    public bool IsEmpty => Next is null && Lists.All(list => list.Items.Count == 0) && Captions.Count == 0;
+    public bool IsEmpty => Count == 0;
 
     /// <summary>The lists of an entry with what is added to each.</summary>
     internal IEnumerable<(string Key, IReadOnlyList<string> Items)> Lists =>
     [
         ("mistakes", [.. Mistakes.Select(mistake => mistake.ToYaml())]),
         ("lessons", [.. Lessons.Select(YamlText.Of)]),
+        ("heeded", Heeded),
         ("finished", [.. Finished.Select(ToYaml)]),
         ("snags", [.. Snags.Select(YamlText.Of)]),
         ("cleared", [.. Cleared.Select(id => id.Value)]),
+        ("trials", [.. Trials.Select(trial => trial.ToYaml())]),
         ("readings", [.. Readings.Select(reading => reading.ToYaml())]),
         ("settings", [.. Settings.Select(setting => setting.ToYaml())]),
+        ("bought", [.. Bought.Select(item => item.ToYaml())]),
     ];
 
     private static string ToYaml(Finished finished) =>

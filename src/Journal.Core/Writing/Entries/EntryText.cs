@@ -33,17 +33,17 @@ internal sealed record EntryText(string Text)
     public bool IsWordless => string.IsNullOrWhiteSpace(Halves()?.Body);
 
     /// <summary>Adds lines at the end, a blank line before them where there is text already.</summary>
-    public EntryText WithLines(IReadOnlyList<string> lines)
-    {
-        if (lines.Count == 0)
-        {
-            return this;
-        }
+    public EntryText WithLines(IReadOnlyList<string> lines) => lines.Count == 0 ? this : new EntryText($"{Text}{Gap()}{string.Join(LineEnd, lines)}{LineEnd}");
 
-        var lineEnd = Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
-        var open = Text.Length == 0 || Text.EndsWith('\n') ? "" : lineEnd;
-        var gap = Halves()?.Body is { } body && string.IsNullOrWhiteSpace(body) && open.Length == 0 ? "" : lineEnd;
-        return new EntryText($"{Text}{open}{gap}{string.Join(lineEnd, lines)}{lineEnd}");
+    /// <summary>Adds an account at the end as it is, a blank line before it where there is text already.</summary>
+    public EntryText WithAccount(string account) => account.Length == 0 ? this : new EntryText($"{Text}{Gap()}{account}{(account.EndsWith('\n') ? "" : LineEnd)}");
+
+    private string LineEnd => Text.Contains("\r\n", StringComparison.Ordinal) ? "\r\n" : "\n";
+
+    private string Gap()
+    {
+        var open = Text.Length == 0 || Text.EndsWith('\n') ? "" : LineEnd;
+        return open + (Halves()?.Body is { } body && string.IsNullOrWhiteSpace(body) && open.Length == 0 ? "" : LineEnd);
     }
 
     private Addition? Keys() => Halves() is { } halves ? new Addition(Text, Start(), Start() + halves.Yaml.Length) : null;

@@ -42,9 +42,14 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
         return Create(evening, job, NewEntry.OfStint(evening, job), name => Takes(name, new StintEntry(name, evening)));
     }
 
-    /// <summary>Writes a new entry with one job; never over another, so a second one that evening has a name of its own.</summary>
-    public string Write(DateOnly evening, NewJob job, WriteUp words, DateOnly? jotsOf) =>
-        Create(evening, job, NewEntry.OfOneJob(evening, job, words), name => new Handover(name, "", TakesStint: false, jotsOf, slate.Slate.Unwritten));
+    /// <summary>Writes a new entry; never over another, so a second one that evening has a name of its own.</summary>
+    /// <param name="evening">The evening.</param>
+    /// <param name="jobs">The work in its order; at least one job.</param>
+    /// <param name="words">What else is said.</param>
+    /// <param name="jotsOf">The evening whose remarks are in it and leave the slate; null for none.</param>
+    /// <param name="takesStint">Whether the stint that is running is in it and leaves the slate.</param>
+    public string Write(DateOnly evening, IReadOnlyList<NewJob> jobs, WriteUp words, DateOnly? jotsOf, bool takesStint = false) =>
+        Create(evening, jobs[0], NewEntry.Of(evening, jobs, words), name => new Handover(name, "", takesStint, jotsOf, slate.Slate.Unwritten));
 
     /// <summary>Whether an entry that is there says something under a key.</summary>
     public static bool Says(string folder, string file, string key) =>
@@ -79,17 +84,12 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     private static Added WithWords(EntryText text, IReadOnlyList<(string Key, string Value)> keys, WriteUp words)
     {
         var added = text.Keys(keys);
-        if (added.Text is { } keyed && words.Mistakes.Count > 0)
+        foreach (var (key, items) in words.Lists)
         {
-            added = new EntryText(keyed).Items("mistakes", [.. words.Mistakes.Select(mistake => mistake.ToYaml())]);
+            added = added.Text is { } longer ? new EntryText(longer).Items(key, items) : added;
         }
 
-        if (added.Text is { } told && words.Photos.Count > 0)
-        {
-            added = new EntryText(told).Items("photos", [.. words.Photos.Select(photo => photo.ToYaml())]);
-        }
-
-        return added.Text is { } whole ? Added.As(new EntryText(whole).WithLines(NewEntry.Text(words.Remarks)).Text) : added;
+        return added.Text is { } whole ? Added.As(new EntryText(whole).WithAccount(words.Account).WithLines(NewEntry.Text(words.Remarks)).Text) : added;
     }
 
     // Adds to an entry and takes from the slate what went into it.

@@ -6,44 +6,41 @@ using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Entries;
 
-/// <summary>Work done, as it is written into an entry.</summary>
-/// <param name="Part">The part's id, <c>whole</c>, or null where it was not said.</param>
-/// <param name="Operations">The operations' ids, which share the time equally; none where they were not said.</param>
-/// <param name="Hours">How long it took, as the maker writes it.</param>
-public sealed record NewJob(string? Part, IReadOnlyList<string> Operations, string Hours)
-{
-    internal IEnumerable<(string Key, string? Value)> Keys =>
-    [
-        ("part", Part is null ? null : YamlText.Of(Part)),
-        ("operation", YamlText.OneOrMore([.. Operations.Select(YamlText.Of)])),
-        ("hours", YamlText.Of(Hours)),
-    ];
-
-    internal string ToYaml() => YamlText.Map([.. Keys]);
-}
-
 /// <summary>The text of a new entry.</summary>
 public static partial class NewEntry
 {
-    /// <summary>An evening with one job, in the short form.</summary>
-    public static string OfOneJob(DateOnly evening, NewJob job, WriteUp words)
+    /// <summary>An evening: one job in the short form, several as a list.</summary>
+    /// <param name="evening">The evening.</param>
+    /// <param name="jobs">The work in its order; at least one job.</param>
+    /// <param name="words">What else is said; its tools only where the one job names none.</param>
+    public static string Of(DateOnly evening, IReadOnlyList<NewJob> jobs, WriteUp words)
     {
         var text = new StringBuilder("---\n");
         Key(text, "title", words.Title is null ? null : YamlText.Of(words.Title));
         Key(text, "date", Date(evening));
-        foreach (var (key, value) in job.Keys)
+        foreach (var (key, value) in jobs is [var only] ? only.Keys : [])
         {
             Key(text, key, value);
         }
 
+        List(text, "jobs", jobs.Count > 1 ? jobs.Select(job => job.ToYaml()) : []);
         foreach (var (key, value) in words.Keys())
         {
             Key(text, key, value);
         }
 
-        List(text, "mistakes", words.Mistakes.Select(mistake => mistake.ToYaml()));
-        List(text, "photos", words.Photos.Select(photo => photo.ToYaml()));
-        text.Append("---\n");
+        foreach (var (key, items) in words.Lists)
+        {
+            List(text, key, items);
+        }
+
+        text.Append("---\n").Append(words.Account);
+        if (text[^1] != '\n')
+        {
+            text.Append('\n');
+        }
+
+        text.Append(words is { Account.Length: > 0, Remarks.Count: > 0 } ? "\n" : "");
         foreach (var line in Text(words.Remarks))
         {
             text.Append(line).Append('\n');
@@ -66,7 +63,7 @@ public static partial class NewEntry
     /// </summary>
     public static string Name(DateOnly evening, NewJob job, Func<string, bool> isTaken)
     {
-        var words = new[] { job.Operations.Count == 0 ? null : job.Operations[0], job.Part == "whole" ? null : job.Part }.OfType<string>().Where(word => Id<object>.HasRightForm(word)).ToList();
+        var words = new[] { job.Operations.Count == 0 ? null : job.Operations[0], job.Parts.Count == 0 || job.Parts[0] == "whole" ? null : job.Parts[0] }.OfType<string>().Where(word => Id<object>.HasRightForm(word)).ToList();
         var name = string.Join('-', [Date(evening), .. words.Count == 0 ? ["evening"] : words]);
         return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : string.Create(CultureInfo.InvariantCulture, $"{name}-{n}")).First(one => !isTaken(one));
     }

@@ -1,3 +1,4 @@
+using Journal.Core.Model;
 using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Entries;
@@ -20,12 +21,28 @@ public sealed record NewMistake(string What)
     /// <summary>The time that it cost, as the maker writes it; null where that was not said.</summary>
     public string? Lost { get; init; }
 
+    /// <summary>What became of the part; null where that was not said.</summary>
+    public Outcome? Outcome { get; init; }
+
     /// <summary>What to do another time; null where that was not said.</summary>
     public string? Lesson { get; init; }
 
-    internal string ToYaml() => Cause is null && Lost is null && Lesson is null
+    /// <summary>The id of a lesson that was known already and not heeded; null for none.</summary>
+    public string? Repeats { get; init; }
+
+    /// <summary>The number of the job that it belongs to, from 1.</summary>
+    public int Job { get; init; } = 1;
+
+    internal string ToYaml() => this == new NewMistake(What)
         ? YamlText.Of(What)
-        : YamlText.Map(("what", YamlText.Of(What)), ("cause", Text(Cause)), ("lost", Text(Lost)), ("lesson", Text(Lesson)));
+        : YamlText.Map(
+            ("what", YamlText.Of(What)),
+            ("cause", Text(Cause)),
+            ("lost", Text(Lost)),
+            ("outcome", Outcome?.ToWord()),
+            ("lesson", Text(Lesson)),
+            ("repeats", Repeats),
+            ("job", NewSetting.JobKey(Job)));
 
     private static string? Text(string? words) => words is null ? null : YamlText.Of(words);
 }
@@ -36,34 +53,54 @@ public sealed record WriteUp
     /// <summary>The title; null for one made of the file's name.</summary>
     public string? Title { get; init; }
 
-    /// <summary>Ids of tools used.</summary>
+    /// <summary>How the work was held, for an entry of one job that does not say so; null where it was not said.</summary>
+    public string? Held { get; init; }
+
+    /// <summary>What everything was measured from, for the same; null where it was not said.</summary>
+    public string? Datum { get; init; }
+
+    /// <summary>Ids of tools used in all jobs.</summary>
     public IReadOnlyList<string> Tools { get; init; } = [];
 
-    /// <summary>What went wrong.</summary>
-    public IReadOnlyList<NewMistake> Mistakes { get; init; } = [];
-
-    /// <summary>What to do next.</summary>
-    public string? Next { get; init; }
+    /// <summary>What else the evening gave: mistakes, lessons, the next step.</summary>
+    public Amendment Facts { get; init; } = new();
 
     /// <summary>Tonight's pictures.</summary>
     public IReadOnlyList<NewPhoto> Photos { get; init; } = [];
 
-    /// <summary>Remarks for the text, in their order.</summary>
+    /// <summary>The evening as it was told, which becomes the text as it is; empty where it was not.</summary>
+    public string Account { get; init; } = "";
+
+    /// <summary>Remarks for the text, in their order; below the account.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];
 
     /// <summary>Whether there is nothing in it.</summary>
-    public bool IsEmpty => Title is null && Next is null && Tools.Count + Mistakes.Count + Photos.Count + Remarks.Count == 0;
+    public bool IsEmpty => (Title ?? Held ?? Datum) is null && Facts.IsEmpty && Account.Length + Tools.Count + Photos.Count + Remarks.Count == 0;
+
+    /// <summary>The lists of an entry with what is said under each; none that is empty.</summary>
+    internal IEnumerable<(string Key, IReadOnlyList<string> Items)> Lists =>
+        [.. Facts.Lists.Where(list => list.Items.Count > 0), .. Photos.Count == 0 ? [] : new[] { ("photos", (IReadOnlyList<string>)[.. Photos.Select(photo => photo.ToYaml())]) }];
 
     internal IEnumerable<(string Key, string Value)> Keys()
     {
+        if (Held is { } held)
+        {
+            yield return ("held", YamlText.Of(held));
+        }
+
+        if (Datum is { } datum)
+        {
+            yield return ("datum", YamlText.Of(datum));
+        }
+
         if (Tools.Count > 0)
         {
             yield return ("tools", YamlText.List(Tools.Select(YamlText.Of)));
         }
 
-        if (Next is not null)
+        if (Facts.Next is { } next)
         {
-            yield return ("next", YamlText.Of(Next));
+            yield return ("next", YamlText.Of(next));
         }
     }
 }

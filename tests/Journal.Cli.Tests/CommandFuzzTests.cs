@@ -20,7 +20,7 @@ public class CommandFuzzTests
     // Each on a journal of its own making: what one writes, the next reads.
     private static readonly string[] Writings =
     [
-        "jot It_sings.", "stint begin --part head --operation boring", "stint end", "write --part head --operation boring --hours 1h", "add part cap --title Cap",
+        "jot It_sings.", "stint begin --part head --operation boring", "stint end", "write --part head --operation boring --hours 1h", "write --from evening.txt --yes", "add part cap --title Cap",
         "add tool plug --kind fixture", "add build fan", "begin bench-shaper", "gather . --dry-run",
         "amend --lesson Oil_it", "rename part head top-slide", "split part quill quill cap", "merge tool boring-head lathe", "rename build drill bench-drill", "check",
     ];
@@ -32,7 +32,7 @@ public class CommandFuzzTests
         var random = new Random(Number("JOURNAL_FUZZ_SEED", 20251003));
         for (var i = 0; i < count; i++)
         {
-            using var journal = JournalOnDisk.Small();
+            using var journal = JournalOnDisk.Small().With("evening.txt", "Bored the head for an hour, lathe at 320 rpm; the bore came out at 25.02 mm. Quill is finished. Lesson: oil it first.\n");
             var files = Directory.GetFiles(journal.Folder, "*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToList();
             var broken = files[random.Next(files.Count)];
             var bytes = Mutations.Of(File.ReadAllText(broken), random);

@@ -151,4 +151,8 @@ public sealed record ProposedTool(string Title, string Kind, Span Words);
 public sealed record ProposedTrial(string On, Minutes? Time, Span Words);
 
 /// <summary>A question about words that were not sure enough.</summary>
-public sealed record Question(string Text, Span Words);
+public sealed record Question(string Text, Span Words)
+{
+    /// <summary>The time that no job was found for, where that is what is asked.</summary>
+    public Minutes? Time { get; init; }
+}

@@ -18,6 +18,7 @@ public class PowerCutTests
         "stint begin --part head --operation boring",
         "write --part head --operation boring --hours 1h --title Bored",
         "write --part quill --operation turning --hours 1h --mistake Too_deep",
+        "write --from evening.txt --yes",
         "add part cap --title Cap",
         "add tool plug --kind fixture",
         "add build fan",
@@ -34,7 +35,7 @@ public class PowerCutTests
             return;
         }
 
-        using var journal = JournalOnDisk.Small().With("old.csv", Old);
+        using var journal = JournalOnDisk.Small().With("old.csv", Old).With("evening.txt", "Bored the head for an hour.\n");
         Assert.Equal(0, journal.Ask("stint", "show").Status);
         await Run(journal, command);
     }

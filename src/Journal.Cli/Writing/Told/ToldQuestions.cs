@@ -95,12 +95,11 @@ internal sealed class ToldQuestions(OpenJournal open, Build build, string accoun
     // A time without a job: what it was for is read as the account was.
     private Proposal Answered(Proposal told, Question question, DateOnly evening)
     {
-        while (questions.Line($"{question.Text} ({Quote.AsReason(account, question.Words)}; say what you did, such as `turning the crank`; Enter: leave it out)") is { } answer)
+        while (question.Time is { } time && questions.Line($"{question.Text} ({Quote.AsReason(account, question.Words)}; say what you did, such as `turning the crank`; Enter: leave it out)") is { } answer)
         {
-            var read = AccountReader.Read($"{answer}, {account[question.Words.Start..question.Words.End]}.", open.Journal, build, evening);
-            if (read.Jobs is [{ Time: not null } job])
+            if (AccountReader.Read(answer, open.Journal, build, evening).Jobs is [var job])
             {
-                return told with { Jobs = [.. told.Jobs, job with { Words = [question.Words] }] };
+                return told with { Jobs = [.. told.Jobs, new ProposedJob { Parts = job.Parts, Operations = job.Operations, Time = time, Words = [question.Words] }] };
             }
 
             terminal.Complain("I cannot read a job in that. Name the operation, and the part.");

@@ -9,5 +9,5 @@ internal static class OpenQuestions
 {
     /// <summary>A time that no job was found for.</summary>
     public static Question OfTime(Account account, Quantity time) =>
-        new($"What were the {new Minutes(time.Minutes)} for?", account.SpanOf(time.First, time.Next));
+        new($"What were the {new Minutes(time.Minutes)} for?", account.SpanOf(time.First, time.Next)) { Time = new Minutes(time.Minutes) };
 }

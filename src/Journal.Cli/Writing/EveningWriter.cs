@@ -4,7 +4,6 @@ using Journal.Cli.Wording;
 using Journal.Cli.Writing.Told;
 using Journal.Core.Model;
 using Journal.Core.Writing.Bench;
-using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Told;
 
 namespace Journal.Cli.Writing;

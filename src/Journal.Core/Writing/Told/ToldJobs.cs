@@ -1,5 +1,4 @@
 using System.Globalization;
-using Journal.Core.Model;
 using Journal.Core.PlainWords;
 using Journal.Core.Writing.Entries;
 

@@ -81,11 +81,17 @@ internal static class SettingsCommand
     /// <summary>Which settings were asked for.</summary>
     private sealed record Asked(string? Operation, string? Material, string? Part)
     {
+        /// <summary>
+        /// Whether a setting of a build and day was asked for by <c>--build</c>, <c>--since</c> and <c>--until</c>; all are
+        /// where this is not set.
+        /// </summary>
         public Func<Id<Build>, DateOnly?, bool> Takes { get; init; } = (_, _) => true;
 
+        /// <summary>Why the words make no sense in a journal, and what to write instead; null where they do.</summary>
         public string? Objection(MakerJournal journal) =>
             WordOptions.For.Objection(Operation, journal) ?? WordOptions.Material.Objection(Material, journal) ?? PartOption.Objection(Part, journal);
 
+        /// <summary>The settings of a journal that were asked for, in its order.</summary>
         public List<SettingFigure> Of(MakerJournal journal) =>
         [
             .. Settings.Of(journal).All.Where(setting =>

@@ -15,6 +15,7 @@ internal sealed class SearchFilters
     private readonly WordOption<Operation> operation = WordOptions.For with { Name = "--operation" };
     private readonly Option<string?> operationOption;
 
+    /// <summary>Makes the options; each command needs filters of its own.</summary>
     public SearchFilters() => operationOption = operation.Create();
 
     /// <summary>The options, to be added to a command.</summary>
@@ -23,14 +24,14 @@ internal sealed class SearchFilters
     /// <summary>Whether any of them was given.</summary>
     public bool AreGiven(ParseResult asked) => Options.Any(option => asked.GetResult(option) is not null);
 
-    /// <summary>Why they cannot be meant; null where they can.</summary>
+    /// <summary>Why the filters make no sense in a journal, and what to write instead; null where they do.</summary>
     public string? Objection(ParseResult asked, MakerJournal journal) =>
         excerpt.Objection(asked, journal)
         ?? PartOption.Objection(asked.GetValue(part), journal)
         ?? operation.Objection(asked.GetValue(operationOption), journal)
         ?? UnknownTool(asked.GetValue(tool), journal);
 
-    /// <summary>Whether a thing is one of those asked for. What has no date, no part or no tool is none where one is asked for.</summary>
+    /// <summary>Whether a thing is one of those asked for. A thing without a date, part or tool is not, where one is asked for.</summary>
     public bool Take(ParseResult asked, Thing thing, MakerJournal journal)
     {
         var (build, since, until) = excerpt.Said(asked);

@@ -14,13 +14,14 @@ namespace Journal.Cli.Writing;
 /// <param name="Clock">The clock over its bench.</param>
 internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClock Clock)
 {
-    /// <summary>The files of builds that cannot be read; which build is under way cannot be told then.</summary>
+    /// <summary>Each build.yaml that cannot be read; where there is one, it is unclear which build is under way.</summary>
     public IReadOnlyList<string> LostBuilds { get; init; } = [];
 
-    /// <summary>Finds and reads the journal, then does something with it; says why where there is none.</summary>
+    /// <summary>Finds and reads the journal, then does something with it; where there is none, says why.</summary>
     /// <param name="named">The folder that the maker named; null where none was.</param>
     /// <param name="terminal">Whom to tell.</param>
-    /// <param name="work">What to do.</param>
+    /// <param name="work">What to do; gives the exit status.</param>
+    /// <returns>The exit status.</returns>
     public static int With(string? named, Terminal terminal, Func<OpenJournal, int> work)
     {
         if (JournalPlace.Find(named, terminal.Folder) is not { } folder)
@@ -126,18 +127,21 @@ internal sealed record OpenJournal(string Folder, MakerJournal Journal, BenchClo
             : throw new UsageException($"There is no operation `{word}`. {Suggestion.For(word, Journal.Vocabulary.Operations.Spellings, "operations")}");
 }
 
-/// <summary>A word of the maker's that means nothing here; the message says what would.</summary>
+/// <summary>The maker asked for something that cannot be done; the message says why, and what to write instead. The exit status is 2.</summary>
 internal sealed class UsageException : Exception
 {
+    /// <summary>A refusal without words.</summary>
     public UsageException()
     {
     }
 
+    /// <inheritdoc/>
     public UsageException(string message)
         : base(message)
     {
     }
 
+    /// <inheritdoc/>
     public UsageException(string message, Exception inner)
         : base(message, inner)
     {

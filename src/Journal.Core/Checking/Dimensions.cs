@@ -11,12 +11,16 @@ namespace Journal.Core.Checking;
 /// </summary>
 internal static class Dimensions
 {
+    /// <summary>Reports every finding of the figures on readings and settings at the value that it is about.</summary>
+    /// <param name="journal">The whole journal: what is required may stand in an earlier entry.</param>
+    /// <param name="values">Where each size, speed and feed is written, one for each key of a map.</param>
+    /// <param name="log">Takes the problems.</param>
     public static void Check(MakerJournal journal, IEnumerable<WrittenValue> values, ProblemLog log)
     {
         var places = values.ToDictionary(written => (written.Map, written.Key), written => written.Value);
         foreach (var finding in Readings.Of(journal).Findings.Concat(Settings.Of(journal).Findings))
         {
-            // What has no value of its own is told by its own reader.
+            // A finding without a written value here was reported when its key was read.
             if (places.TryGetValue((finding.Place, finding.Key), out var value))
             {
                 DimensionFaults.Report(log, finding.Key, value, finding.Fault);

@@ -4,9 +4,13 @@ using Journal.Core.Parsing.Problems;
 
 namespace Journal.Core.Checking;
 
-/// <summary>Finds links of texts that will be seen to what will not: on the site they are plain text.</summary>
+/// <summary>Finds links from texts that are shown to things that are not: on the site such a link is plain text.</summary>
 internal static class HiddenTargets
 {
+    /// <summary>Warns of each such link in an entry that is shown on a day.</summary>
+    /// <param name="journal">The journal with all its entries, hidden ones too.</param>
+    /// <param name="today">The day that <c>publish: after</c> is compared with.</param>
+    /// <param name="log">Takes the warnings.</param>
     public static void Check(MakerJournal journal, DateOnly today, ProblemLog log)
     {
         var visibility = new Visibility(journal, today);
@@ -20,7 +24,7 @@ internal static class HiddenTargets
             }
         }
 
-        // What stands in a file that could not be read is told there, and is not hidden.
+        // A target in a file that could not be read is not hidden: that file has a problem of its own.
         bool IsRead(LinkTarget target) => target.Kind switch
         {
             LinkKind.Entry => read.Contains(new EntryRef(target.Build!.Value, new(target.Id))),

@@ -3,14 +3,18 @@ using System.Globalization;
 namespace Journal.Core.Estimating;
 
 /// <summary>
-/// What one change makes of an estimate: the answer under it less the plain answer, from the same draws (common random
-/// numbers), so that chance plays no part (docs/estimating.md, What if). Negative is less, or sooner.
+/// How far one change moves an estimate: the answer with the change less the answer without it, from the same draws (common
+/// random numbers), so that chance plays no part (docs/estimating.md, What if). Negative is less, or sooner.
 /// </summary>
 /// <param name="Change">The change, in words that begin a sentence: <c>Without ram</c>.</param>
-/// <param name="Hours">In hours of everything.</param>
-/// <param name="Days">In days to the finish; null where nothing is known of the pace.</param>
+/// <param name="Hours">The difference in hours, on parts and on the whole together.</param>
+/// <param name="Days">The difference in days to the finish; null where the pace is not known.</param>
 public sealed record Difference(string Change, HourDifference Hours, DayDifference? Days)
 {
+    /// <summary>What a change does to an estimate that was made with the same seed and number of draws.</summary>
+    /// <param name="change">The change, in words that begin a sentence.</param>
+    /// <param name="under">The estimate with the change.</param>
+    /// <param name="plain">The estimate without it.</param>
     internal static Difference Of(string change, Estimate under, Estimate plain) => new(
         change,
         new(Less(under.Hours.P50, plain.Hours.P50), Less(under.Hours.P80, plain.Hours.P80), Less(under.Hours.P90, plain.Hours.P90)),
@@ -23,18 +27,24 @@ public sealed record Difference(string Change, HourDifference Hours, DayDifferen
     private static int? Between(DateOnly? then, DateOnly? now) => then?.DayNumber - now?.DayNumber;
 }
 
-/// <summary>A difference in the hours that suffice at even odds, eight and nine times in ten.</summary>
+/// <summary>A difference in hours, to a thousandth.</summary>
+/// <param name="P50">In the hours that are enough at even odds.</param>
+/// <param name="P80">In those that are enough eight times in ten.</param>
+/// <param name="P90">In those that are enough nine times in ten.</param>
 public sealed record HourDifference(double P50, double P80, double P90);
 
-/// <summary>A difference in days likewise; null where a date lies more than a century off.</summary>
+/// <summary>A difference in days to the finish; each is null where one of its two dates is more than a century away.</summary>
+/// <param name="P50">In the day by which the work is done at even odds.</param>
+/// <param name="P80">In that by which it is done eight times in ten.</param>
+/// <param name="P90">In that by which it is done nine times in ten.</param>
 public sealed record DayDifference(int? P50, int? P80, int? P90);
 
 /// <summary>One or more changes to what is estimated.</summary>
 /// <param name="Words">The changes, in words that begin a sentence.</param>
-/// <param name="Options">What is asked under them.</param>
+/// <param name="Options">The options with the changes, and with no others.</param>
 internal sealed record Change(string Words, EstimateOptions Options)
 {
-    /// <summary>The question without any change.</summary>
+    /// <summary>Options without any change: all parts once, at the usual pace, from the usual day.</summary>
     public static EstimateOptions None(EstimateOptions options) => options with { Without = [], Twice = [], HoursAWeek = null, Start = null };
 
     /// <summary>Each change asked for by itself, then all of them where they are several.</summary>

@@ -11,7 +11,7 @@ public enum EstimateFaultKind
     /// <summary>A part has no guess and no part was ever finished.</summary>
     NothingToGoOn,
 
-    /// <summary>A guess is of no time.</summary>
+    /// <summary>A guess is zero.</summary>
     GuessOfNothing,
 
     /// <summary>A part has no pieces.</summary>
@@ -32,7 +32,7 @@ public enum EstimateFaultKind
     /// <summary>The build is finished.</summary>
     AlreadyFinished,
 
-    /// <summary>Too few draws to speak of.</summary>
+    /// <summary>There are too few draws to give a range.</summary>
     TooFewDraws,
 }
 
@@ -57,7 +57,9 @@ public sealed record EstimateResult
     [MemberNotNullWhen(true, nameof(Estimate))]
     public bool IsEstimate => Estimate is not null;
 
+    /// <summary>The result where nothing kept the estimate from being made.</summary>
     internal static EstimateResult Of(Estimate estimate) => new(estimate, []);
 
+    /// <summary>The result without an estimate; <paramref name="faults"/> has at least one.</summary>
     internal static EstimateResult Of(IReadOnlyList<EstimateFault> faults) => new(null, faults);
 }

@@ -7,7 +7,7 @@ namespace Journal.Core.Estimating;
 /// How the estimate of a plan did, once its build is finished: where in their ranges the true hours and the true day fell
 /// (docs/estimating.md, After the build).
 /// </summary>
-/// <param name="Foreseen">The estimate of the eve of the work.</param>
+/// <param name="Foreseen">The estimate as it stood on the day before the work began.</param>
 /// <param name="Hours">The hours it took; without the work on the whole where the estimate did not include it.</param>
 /// <param name="HoursPlace">The share of the draws that took less, 0 to 1.</param>
 /// <param name="IsWholeLeftOut">Whether the hours are those of the parts alone.</param>
@@ -43,7 +43,7 @@ public sealed record EstimateOutcome(
             [.. foreseen.Parts.Select(part => PartOutcome.Of(part, taken.SpentOn(new(part.Part)))).OfType<PartOutcome>()]);
     }
 
-    /// <summary>The last day on which nothing of a build was done; its first evening's own day where that is the first there is.</summary>
+    /// <summary>The day before a build was begun, which must have an entry; that day itself where the calendar has no earlier one.</summary>
     public static DateOnly EveOf(Build build)
     {
         var begun = build.Started ?? build.Entries[0].Date;
@@ -56,17 +56,18 @@ public sealed record EstimateOutcome(
 
 /// <summary>A part's range as it was foreseen, and what it took.</summary>
 /// <param name="Foreseen">Its range.</param>
-/// <param name="Hours">What it took.</param>
-/// <param name="Place">Where in its distribution that fell, 0 to 1.</param>
+/// <param name="Hours">The hours it took, to a thousandth.</param>
+/// <param name="Place">Where in its distribution that fell, 0 to 1: the chance that was given to taking less.</param>
 public sealed record PartOutcome(PartEstimate Foreseen, double Hours, double Place)
 {
     /// <summary>Whether it fell in the range for eight in ten.</summary>
     public bool Held => Place is >= 0.1 and <= 0.9;
 
-    // Hours are told to a thousandth.
+    // Hours are given to a thousandth.
     private const double Least = 0.001;
 
-    // A part not begun is log-normal, so its range tells the whole distribution.
+    // A part not begun is log-normal, so its range gives the whole distribution.
+    /// <summary>How the range of a part that was not begun compares with the time it took; null where it took none.</summary>
     internal static PartOutcome? Of(PartEstimate foreseen, Minutes time)
     {
         if (time == Minutes.Zero)

@@ -5,7 +5,7 @@ using Journal.Core.Statistics;
 namespace Journal.Core.Estimating;
 
 /// <summary>
-/// Each finished part's hours against its first guess in order of finishing, with the habit and its doubt: a series and no
+/// Each finished part's hours against its first guess in order of finishing, with the habit and its range: a series and no
 /// verdict (docs/estimating.md, How far guesses ran over).
 /// </summary>
 /// <param name="Parts">The parts that had a guess, in the order of finishing.</param>
@@ -21,6 +21,7 @@ public sealed record GuessesOverTime(IReadOnlyList<GuessAndTaken> Parts, double 
     /// <summary>The series as a journal stood on a day; null without a finished part that had a guess.</summary>
     public static GuessesOverTime? Of(MakerJournal journal, DateOnly today) => Of(History.Of(journal, today));
 
+    /// <summary>The series of a history; null where none of its parts had a guess.</summary>
     internal static GuessesOverTime? Of(History history)
     {
         List<HistoryPart> guessed = [.. history.Parts.Where(part => part.GuessHours is not null)];
@@ -43,6 +44,7 @@ public sealed record GuessesOverTime(IReadOnlyList<GuessAndTaken> Parts, double 
 /// <param name="Ratio">Hours taken for an hour guessed.</param>
 public sealed record GuessAndTaken(string Part, DateOnly Finished, double Guess, double Hours, double Ratio)
 {
+    /// <summary>The line of a part, which must have a guess.</summary>
     internal static GuessAndTaken Of(HistoryPart part) => new(
         part.Ref.ToString(),
         part.Finished,

@@ -25,6 +25,7 @@ public sealed record History(IReadOnlyList<HistoryPart> Parts, IReadOnlyList<His
     /// <summary>The history without the parts of one build.</summary>
     internal History Without(Id<Build> build) => this with { Parts = [.. Parts.Where(part => part.Ref.Build != build)] };
 
+    /// <summary>The parts as the method sees them, in hours and in the same order.</summary>
     internal IReadOnlyList<PastPart> ForMethod() => [.. Parts.Select(part => part.ForMethod())];
 }
 
@@ -76,6 +77,7 @@ public sealed record HistoryPart
         Foreseen.Count > 0 ? Foreseen : [.. Work.Select(work => work.Operation)],
         Quantity);
 
+    /// <summary>The finished parts of a build on which time was spent, in the order of finishing, then of the parts list.</summary>
     internal static IEnumerable<HistoryPart> Of(Build build, BuildHours hours)
     {
         var (cells, listed) = (hours.Cells.ToLookup(cell => cell.Part), build.PartsById());
@@ -121,6 +123,7 @@ public sealed record HistoryWork(Id<Operation> Operation, Minutes Minutes, int J
 /// <param name="OnWhole">The time spent on the build as a whole.</param>
 public sealed record HistoryBuild(Id<Build> Build, string Title, bool IsFinished, DateOnly? First, Minutes OnParts, Minutes OnWhole)
 {
+    /// <summary>A build with its hours; <paramref name="hours"/> must be those of the same build.</summary>
     internal static HistoryBuild Of(Build build, BuildHours hours) => new(
         build.Id,
         build.Title,

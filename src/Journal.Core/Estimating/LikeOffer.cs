@@ -11,7 +11,7 @@ public sealed record LikeOffer(Part Part, PartRef Like)
     // Of the words of both titles together so many must be the same: two thirds are “Bed casting” and “Bed”, or “Box table” and “Table”.
     private const double Close = 0.66;
 
-    /// <summary>“Bed is much like `bench-drill/bed`: say `like: bench-drill/bed`?”</summary>
+    /// <summary>The offer as a sentence: “Bed is much like `bench-drill/bed`: say `like: bench-drill/bed`?”</summary>
     public string Words => $"{Part.Title} is much like `{Like}`: say `like: {Like}`?";
 
     /// <summary>For all plans that are not begun and all builds that are not finished, each with the file in which to say it.</summary>
@@ -27,7 +27,11 @@ public sealed record LikeOffer(Part Part, PartRef Like)
     private static IReadOnlyList<LikeOffer> For(Build build, MakerJournal journal, DateOnly today) =>
         build.Parts.Any(MayBeOffered) ? For(EstimateSubject.Of(journal.StoodOn(today), build.Id).NotBegun, journal, History.Of(journal, today)) : [];
 
-    // Without a guess a part of close title cuts the error by a fifth (docs/estimating.md, Like); with one it was not measured.
+    /// <summary>
+    /// The nearest finished part for each part that may have one; none where no title is close enough. Only a part without a
+    /// guess gets an offer: there a part of close title cuts the error by a fifth (docs/estimating.md, Like); with a guess it
+    /// was not measured.
+    /// </summary>
     internal static IReadOnlyList<LikeOffer> For(IEnumerable<Part> parts, MakerJournal journal, History history)
     {
         List<Part> bare = [.. parts.Where(MayBeOffered)];

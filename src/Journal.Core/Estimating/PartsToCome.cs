@@ -12,6 +12,11 @@ internal sealed record PartsToCome(
     IReadOnlyList<(string Name, double[] Hours)> Open,
     double[] Totals)
 {
+    /// <summary>Puts what was drawn for the parts still to make together with what the finished ones took.</summary>
+    /// <param name="undertaking">The plan or build.</param>
+    /// <param name="knowledge">The maker as learned from the finished parts.</param>
+    /// <param name="open">The parts still to make with their hours in each draw; those to make again stand last in the list of estimates.</param>
+    /// <param name="options">How many draws there are.</param>
     public static PartsToCome Of(
         EstimateSubject undertaking,
         Knowledge knowledge,

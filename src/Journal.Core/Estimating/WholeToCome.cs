@@ -19,6 +19,13 @@ internal sealed record WholeToCome(WholeEstimate Estimate, double[] Hours)
         })),
     ];
 
+    /// <summary>From the guesses where there are any; else from the share in finished builds; else only what was spent so far.</summary>
+    /// <param name="undertaking">The plan or build.</param>
+    /// <param name="knowledge">The maker as learned from the finished parts.</param>
+    /// <param name="guesses">The outlooks on the guesses for the whole (<see cref="Guesses"/>).</param>
+    /// <param name="hours">The hours of each of them in each draw.</param>
+    /// <param name="parts">The parts, of whose hours the share is taken.</param>
+    /// <param name="options">The seed and the number of draws.</param>
     public static WholeToCome Of(
         EstimateSubject undertaking,
         Knowledge knowledge,

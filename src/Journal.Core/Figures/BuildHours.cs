@@ -24,6 +24,11 @@ public sealed record BuildHours(
     /// <summary>All the time of the build.</summary>
     public Minutes Minutes => Work.Minutes;
 
+    /// <summary>Sums the jobs of a build, whatever <c>publish</c> says of their entries.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="vocabulary">Says which kind of time each operation is.</param>
+    /// <param name="ranks">The place of each operation in the vocabulary, for those with the same time.</param>
+    /// <param name="isMeant">Whether the time of a part counts; null stands for the build as a whole. All of it counts where this is left out.</param>
     internal static BuildHours Of(Build build, Vocabulary vocabulary, IReadOnlyDictionary<Id<Operation>, int> ranks, Func<Id<Part>?, bool>? isMeant = null)
     {
         isMeant ??= _ => true;

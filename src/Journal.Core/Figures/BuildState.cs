@@ -26,6 +26,7 @@ public sealed record BuildState(
     /// <summary>The day of its latest entry or that on which it was begun, whichever is later; null where neither is known.</summary>
     public DateOnly? LastTouched { get; init; }
 
+    /// <summary>The state of a build by its entries, which are in the order of their dates.</summary>
     internal static BuildState Of(Build build)
     {
         var latest = build.Entries.Count == 0 ? null : build.Entries[^1];

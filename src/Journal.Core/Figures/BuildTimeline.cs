@@ -41,6 +41,7 @@ public sealed record BuildTimeline(
         return this with { Gathered = counted.Gathered, Pace = counted.Pace, Parts = [.. Parts.Select(part => part with { Minutes = minutes[part.Part] })], Days = Days };
     }
 
+    /// <summary>The timeline of a build by the dates of its entries.</summary>
     internal static BuildTimeline Of(Build build)
     {
         var calendar = WorkCalendar.Of(build.Entries);
@@ -73,6 +74,7 @@ public sealed record BuildTimeline(
 /// <param name="Minutes">Its share of the time.</param>
 public sealed record PartTimeline(Id<Part> Part, DateOnly First, DateOnly Last, int DaysWorked, int SetUps, Minutes Minutes)
 {
+    /// <summary>The days of a part by the steps of its route, of which there is at least one.</summary>
     internal static PartTimeline Of(Route route)
     {
         var days = route.Steps.Select(step => step.Date).Distinct().ToList();

@@ -21,6 +21,10 @@ public sealed record BuildTooling(
     private static readonly Id<ToolKind> Jig = new("jig");
     private static readonly Id<ToolKind> Fixture = new("fixture");
 
+    /// <summary>What each build of a journal needs, in the order of the builds.</summary>
+    /// <param name="journal">The journal.</param>
+    /// <param name="tools">All tools in the order in which the lists name them.</param>
+    /// <param name="jobs">Each use and each making of a tool, in the order of the work.</param>
     internal static IReadOnlyList<BuildTooling> Of(MakerJournal journal, IReadOnlyList<ToolFigure> tools, IReadOnlyList<ToolJob> jobs)
     {
         var ranks = tools.Index().ToDictionary(tool => tool.Item.Id, tool => tool.Index);
@@ -48,10 +52,11 @@ public sealed record BuildTooling(
 
 /// <summary>A jig or fixture and the parts of a build that it served.</summary>
 /// <param name="Tool">The jig or fixture.</param>
-/// <param name="MinutesToMake">The time that making it took, in whatever build; zero for what was not made here.</param>
+/// <param name="MinutesToMake">The time that making it took, in all builds; zero for what was not made here.</param>
 /// <param name="Parts">The parts of the build that it was used on or made for, in the order of the work.</param>
 public sealed record FixtureServed(Id<Tool> Tool, Minutes MinutesToMake, IReadOnlyList<Id<Part>> Parts)
 {
+    /// <summary>A jig or fixture with the parts of <paramref name="jobs"/>, which are those of one build.</summary>
     internal static FixtureServed Of(ToolFigure figure, IEnumerable<ToolJob> jobs) =>
         new(figure.Id, figure.MinutesToMake, [.. jobs.SelectMany(job => job.Parts).Select(part => part.Part).Distinct()]);
 }

@@ -23,7 +23,7 @@ public enum CostKind
     /// <summary>Work done by others.</summary>
     Service,
 
-    /// <summary>Bought because of a mistake, whatever it was.</summary>
+    /// <summary>Bought because of a mistake, whether stock, tool or anything else.</summary>
     Mistake,
 }
 
@@ -59,6 +59,7 @@ public sealed record BuildCosts(
     /// <summary>All that was spent on the build.</summary>
     public decimal Total => Kinds.Sum(kind => kind.Cost);
 
+    /// <summary>The purchases of a build's entries and the price that build.yaml gives for its kit.</summary>
     internal static BuildCosts Of(Build build)
     {
         IReadOnlyList<DatedPurchase> purchases =

@@ -6,6 +6,10 @@ namespace Journal.Core.Figures;
 /// </summary>
 internal static class LessonTerms
 {
+    /// <summary>
+    /// The terms with how often each is there; 1 for an operation, material, tool or cause. These have a colon, as
+    /// <c>tool:lathe</c>.
+    /// </summary>
     public static Dictionary<string, int> Of(LessonFigure lesson)
     {
         var terms = TextTokens.Stems(Words(lesson));

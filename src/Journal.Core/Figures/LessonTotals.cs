@@ -9,7 +9,7 @@ namespace Journal.Core.Figures;
 /// <param name="Heeded">How often a lesson was heeded.</param>
 /// <param name="DaysToRepeat">Days between learning and repeating, one for each repeat, shortest first.</param>
 /// <param name="PuttingRight">Putting right in each build, by build.</param>
-/// <param name="MistakesPerHundredHours">For the terminal only: honesty gets no score. Null where no hours were kept.</param>
+/// <param name="MistakesPerHundredHours">Only for the terminal: the site does not give a maker a score for mistakes admitted. Null without hours.</param>
 public sealed record LessonTotals(
     Minutes MinutesLost,
     decimal MoneyLost,
@@ -19,6 +19,7 @@ public sealed record LessonTotals(
     IReadOnlyList<PuttingRightShare> PuttingRight,
     double? MistakesPerHundredHours)
 {
+    /// <summary>Totals of lessons and mistakes that come from the same journal as the hours.</summary>
     internal static LessonTotals Of(IReadOnlyList<LessonFigure> lessons, IReadOnlyList<MistakeCost> mistakes, Hours hours)
     {
         IReadOnlyList<int> days = [.. lessons.SelectMany(lesson => lesson.Repeated).Select(repeat => repeat.DaysAfterLearning).Order()];
@@ -39,6 +40,7 @@ public sealed record LessonTotals(
 /// <param name="Share">Its share of all the build's hours, 0 to 1; 0 without hours.</param>
 public sealed record PuttingRightShare(Id<Build> Build, Minutes Minutes, double Share)
 {
+    /// <summary>The share of a build by its time, which may be none.</summary>
     internal static PuttingRightShare Of(Id<Build> build, Work work)
     {
         var minutes = work.In(TimeKind.PuttingRight);

@@ -21,7 +21,7 @@ public sealed record LessonToRead(
 {
     /// <summary>
     /// What it has cost so far, on a scale on which an evening weighs more than a quarter of an hour but ten evenings do not drown
-    /// the rest: 1 + ½ ln(1 + hours lost + times repeated). The form is ours.
+    /// the rest: 1 + ½ ln(1 + hours lost + times repeated). The formula is our own.
     /// </summary>
     internal double Weight => 1 + (Math.Log(1 + Lesson.MinutesLost.InHours + Lesson.Repeated.Count) / 2);
 }
@@ -29,7 +29,7 @@ public sealed record LessonToRead(
 /// <summary>The few lessons worth reading before a job: ranked by how near they are and by what they have cost.</summary>
 public sealed class LessonsToRead
 {
-    /// <summary>How many are few.</summary>
+    /// <summary>How many lessons <see cref="For"/> gives at most.</summary>
     public const int Few = 5;
 
     /// <summary>A lesson that shares less than this of what was asked, such as only the material, is about another job.</summary>
@@ -47,7 +47,7 @@ public sealed class LessonsToRead
            select (lesson, words, words.Select(WordStem.Of).ToHashSet()),
     ];
 
-    /// <summary>Of these lessons.</summary>
+    /// <summary>Chooses among these lessons.</summary>
     public static LessonsToRead Of(IReadOnlyList<LessonFigure> lessons) => new(lessons);
 
     /// <summary>The few lessons for a job, the most worth reading first.</summary>
@@ -125,8 +125,15 @@ public sealed class LessonsToRead
         Tool,
     }
 
+    /// <summary>One thing that a job is about.</summary>
+    /// <param name="Kind">What it is.</param>
+    /// <param name="Id">Its id; of a part without the build, since lessons of like parts of other builds count.</param>
+    /// <param name="Words">The words of its id, to be found in the text of lessons; none for a part.</param>
+    /// <param name="IsKnown">Whether any lesson was learned on it, or repeated or heeded there.</param>
+    /// <param name="Rarity">What it counts for: ln(1 + lessons / lessons learned on it), more than 0 where there are lessons.</param>
     private sealed record Subject(SubjectKind Kind, string Id, IReadOnlyList<string> Words, bool IsKnown, double Rarity)
     {
+        /// <summary>A thing with its rarity among these lessons.</summary>
         public static Subject Of(SubjectKind kind, string id, IEnumerable<LessonFigure> lessons)
         {
             // A part's name is a common word of the shop as often as not: only having worked on it counts.
@@ -135,8 +142,10 @@ public sealed class LessonsToRead
             return subject with { IsKnown = having + again > 0, Rarity = Math.Log(1 + ((double)all / Math.Max(1, having))) };
         }
 
+        /// <summary>Whether a lesson was learned on it.</summary>
         public bool IsShared(LessonFigure lesson) => IsOf(lesson.On);
 
+        /// <summary>Whether a lesson was repeated or heeded on it; never for a material or a tool.</summary>
         public bool IsSharedAgain(LessonFigure lesson) => Kind is SubjectKind.Operation or SubjectKind.Part && lesson.Again.Any(IsOf);
 
         private bool IsOf(JobFacts on) => Kind switch
@@ -147,6 +156,9 @@ public sealed class LessonsToRead
             _ => on.Tools.Any(id => id.Value == Id),
         };
 
+        /// <summary>How far a lesson's text names it: 0.5 where it has all its words, 0.25 where only other forms of them, else 0.</summary>
+        /// <param name="words">The words of the lesson.</param>
+        /// <param name="stems">The stems of those words.</param>
         public double ShareNamed(HashSet<string> words, HashSet<string> stems) =>
             Words.Count == 0 ? 0 : Words.All(words.Contains) ? 0.5 : Words.All(word => stems.Contains(WordStem.Of(word))) ? 0.25 : 0;
     }

@@ -15,6 +15,7 @@ internal sealed class MistakeIndex
 {
     private readonly Dictionary<(Id<Build>, Id<Mistake>), MistakeRef> inBuild = [];
 
+    /// <summary>An index of entries; of mistakes with the same id in one build the first counts.</summary>
     public MistakeIndex(IEnumerable<Entry> entries)
     {
         foreach (var entry in entries)

@@ -15,8 +15,11 @@ public sealed record PartToGo(Id<Part> Part, int Pieces, int Of);
 public sealed record FinishedPart(Id<Part> Part, DateOnly? Date, EntryRef? Entry);
 
 /// <summary>Which parts are finished: all pieces said to be so, or the build is finished (docs/figures.md, Parts and the whole).</summary>
+/// <param name="ToGo">Parts of the list with pieces still to make, in its order; none in a finished build.</param>
+/// <param name="Finished">The other parts of the list, in its order.</param>
 internal sealed record PiecesFinished(IReadOnlyList<PartToGo> ToGo, IReadOnlyList<FinishedPart> Finished)
 {
+    /// <summary>Counts the pieces of a build; <c>finished</c> without a number means all that are left, and so does too large a number.</summary>
     public static PiecesFinished Of(Build build)
     {
         var left = build.PartsById().ToDictionary(pair => pair.Key, pair => pair.Value.Quantity);

@@ -7,6 +7,14 @@ namespace Journal.Core.Figures;
 /// <summary>Judges one reading: the limits, how far it lies from the nominal size, in or out, and how much of the tolerance is used.</summary>
 internal static class ReadingJudge
 {
+    /// <summary>
+    /// The figure of one reading, with all its lengths in one unit: that of what is required, else of what was measured, else
+    /// of the build.
+    /// </summary>
+    /// <param name="taken">The reading.</param>
+    /// <param name="build">Its build, whose mates say which of two features is the hole.</param>
+    /// <param name="latest">The latest readings of the build: what a feature made to suit has to suit.</param>
+    /// <param name="tools">The tools by id, for the resolution of what was measured with.</param>
     public static ReadingFigure Judge(TakenReading taken, Build build, LatestReadings latest, IReadOnlyDictionary<Id<Tool>, Tool> tools)
     {
         var unit = taken.Requirement?.Unit ?? taken.Actual?.Unit ?? build.Units;

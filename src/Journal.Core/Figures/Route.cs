@@ -96,6 +96,11 @@ public sealed record RouteStep(
     IReadOnlyList<Id<Tool>> Made,
     Id<Mistake>? Mends)
 {
+    /// <summary>A job as a step.</summary>
+    /// <param name="number">10, 20, 30 …</param>
+    /// <param name="entry">The entry that tells of it.</param>
+    /// <param name="job">The job.</param>
+    /// <param name="time">The part's share of the job, which may be on several parts.</param>
     internal static RouteStep Of(int number, Entry entry, Job job, Minutes time) =>
         new(number, entry.Ref, entry.Date, job.Number, job.Operations, time, job.Held, job.Datum, job.Tools, job.Made, job.Mends);
 }

@@ -8,6 +8,11 @@ internal static class SettingSums
 {
     private static readonly HashSet<string> FedAlongTheRadius = ["parting-off", "grooving"];
 
+    /// <summary>The figure of a setting. What cannot be read counts as not given.</summary>
+    /// <param name="build">The build, whose unit a bare number has.</param>
+    /// <param name="entry">The entry that holds the setting.</param>
+    /// <param name="setting">The setting as written.</param>
+    /// <param name="findings">Takes what cannot be read, and what is not more than zero.</param>
     public static SettingFigure Of(Build build, Entry entry, Setting setting, List<Finding> findings)
     {
         var job = entry.Jobs.FirstOrDefault(job => job.Number == setting.Job) ?? entry.Jobs[0];

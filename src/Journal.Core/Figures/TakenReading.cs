@@ -6,22 +6,31 @@ namespace Journal.Core.Figures;
 /// <summary>A reading with its texts understood, not judged yet.</summary>
 internal sealed record TakenReading
 {
+    /// <summary>The entry that took it.</summary>
     public required Entry Entry { get; init; }
 
+    /// <summary>The reading as written.</summary>
     public required MeasuredReading Reading { get; init; }
 
+    /// <summary>What was measured, to find other readings of it.</summary>
     public required FeatureKey Key { get; init; }
 
+    /// <summary>What is required, as written here or in the reading of the feature before; null where neither says.</summary>
     public string? RequiredText { get; init; }
 
+    /// <summary>The same understood; null where nothing is required or it cannot be read.</summary>
     public Requirement? Requirement { get; init; }
 
+    /// <summary>The size measured; null where none is given, it cannot be read, or a gauge was used.</summary>
     public Length? Actual { get; init; }
 
+    /// <summary>What the gauge said; null where a size was measured.</summary>
     public Gauging? Gauging { get; init; }
 
+    /// <summary>What in the texts of this reading could not be read.</summary>
     public IReadOnlyList<Finding> Findings { get; init; } = [];
 
+    /// <summary>Whether there is a result: a size or the verdict of a gauge.</summary>
     public bool IsMeasured => Actual is not null || Gauging is not null;
 }
 

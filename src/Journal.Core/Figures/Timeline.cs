@@ -15,7 +15,7 @@ public sealed record Timeline(IReadOnlyList<BuildTimeline> Builds, IReadOnlyList
         return new Timeline([.. journal.Builds.Select(BuildTimeline.Of)], GatheredDay.Of(calendar), Figures.Pace.Of(calendar));
     }
 
-    /// <summary>The timeline that viewers see: days, milestones and trials of what is told, minutes of all that counts.</summary>
+    /// <summary>The timeline that viewers see: days, milestones and trials of shown evenings, minutes of hidden ones too.</summary>
     public static Timeline Of(ShownJournal shown)
     {
         var counted = Of(shown.Counted);
@@ -29,6 +29,7 @@ public sealed record Timeline(IReadOnlyList<BuildTimeline> Builds, IReadOnlyList
 /// <param name="Total">All time up to and including the day.</param>
 public sealed record GatheredDay(DateOnly Date, Minutes Minutes, Minutes Total)
 {
+    /// <summary>A running total over the days of a calendar, which are in order.</summary>
     internal static IReadOnlyList<GatheredDay> Of(WorkCalendar calendar)
     {
         var total = Minutes.Zero;
@@ -47,6 +48,7 @@ public sealed record Pace(IReadOnlyList<TimeOf<IsoWeek>> Weeks, Minutes Minutes)
     /// <summary>How many of the weeks had work.</summary>
     public int WeeksWorked => Weeks.Count(week => week.Minutes > Minutes.Zero);
 
+    /// <summary>The pace over a calendar; null where nothing was worked.</summary>
     internal static Pace? Of(WorkCalendar calendar)
     {
         if (calendar.Weeks.Count == 0)

@@ -32,6 +32,10 @@ public sealed record ToolFigure(
     /// <summary>The tool's id.</summary>
     public Id<Tool> Id => Tool.Id;
 
+    /// <summary>The figure of a tool.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <param name="jobs">The jobs that used or made it, in the order of the work.</param>
+    /// <param name="bought">The prices of what was bought for it in entries, in the journal's currency.</param>
     internal static ToolFigure Of(Tool tool, IReadOnlyList<ToolJob> jobs, IReadOnlyList<decimal> bought)
     {
         var used = jobs.Where(job => job.Used).ToList();

@@ -14,6 +14,10 @@ public sealed record Work(Minutes Minutes, IReadOnlyList<TimeOf<Id<Operation>>> 
     /// <summary>The time in one kind; zero where there is none.</summary>
     public Minutes In(TimeKind kind) => Kinds.FirstOrDefault(time => time.What == kind)?.Minutes ?? Minutes.Zero;
 
+    /// <summary>Sums the shares of jobs.</summary>
+    /// <param name="cells">The shares by operation.</param>
+    /// <param name="kinds">The shares of the same jobs by kind of time; they come to the same total.</param>
+    /// <param name="ranks">The place of each operation in the vocabulary, for those with the same time.</param>
     internal static Work Of(
         IEnumerable<OperationCell> cells,
         IEnumerable<KindCell> kinds,
@@ -39,8 +43,10 @@ public sealed record WorkCalendar(
     IReadOnlyList<TimeOf<CalendarMonth>> Months,
     IReadOnlyList<TimeOf<DateOnly>> Days)
 {
+    /// <summary>The time of whole entries.</summary>
     internal static WorkCalendar Of(IEnumerable<Entry> entries) => Of(Sums.By(entries, entry => entry.Date, entry => entry.Time));
 
+    /// <summary>The time of shares of jobs, for where only some parts count.</summary>
     internal static WorkCalendar Of(IEnumerable<OperationCell> cells) => Of(Sums.By(cells, cell => cell.Date, cell => cell.Minutes));
 
     private static WorkCalendar Of(IEnumerable<TimeOf<DateOnly>> sums)

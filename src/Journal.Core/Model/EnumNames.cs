@@ -41,7 +41,9 @@ public static class EnumNames
     private static class Choice<T>
         where T : struct, Enum
     {
+        /// <summary>The values in the order of their numbers; <see cref="Words"/> has the word of each at the same place.</summary>
         public static readonly T[] Values = Enum.GetValues<T>();
+        /// <summary>The words in small letters, with a hyphen before each capital letter of the name but the first.</summary>
         public static readonly string[] Words = [.. Enum.GetNames<T>().Select(Hyphenate)];
     }
 }

@@ -8,7 +8,7 @@ using Journal.Core.Trade;
 
 namespace Journal.Core.Parsing;
 
-/// <summary>What the files of a journal say, before it is held against the figures.</summary>
+/// <summary>What the files of a journal say, before it is checked against the figures.</summary>
 /// <param name="Journal">What could be read; null where <c>journal.yaml</c> is not there or cannot be read.</param>
 /// <param name="Values">Where sizes, speeds and feeds are written.</param>
 /// <param name="Log">Takes problems of more than one file.</param>
@@ -32,15 +32,23 @@ internal sealed record ParsedJournal(MakerJournal? Journal, IEnumerable<WrittenV
 /// <summary>What journal.yaml says, and whether it could be read.</summary>
 internal sealed class JournalHead(MakerJournal journal, bool isWhole)
 {
+    /// <summary>
+    /// The title, settings and vocabulary, without builds, tools and plans; the built-in vocabulary alone where
+    /// <see cref="IsWhole"/> is false.
+    /// </summary>
     public MakerJournal Journal { get; } = journal;
 
+    /// <summary>Whether journal.yaml could be read; without it nothing is published, and the other files are only checked.</summary>
     public bool IsWhole { get; } = isWhole;
 }
 
-/// <summary>A build with the parts that its files can name; one whose own file cannot be read is named only, so that its entries can be checked all the same.</summary>
+/// <summary>A build before its entries are known.</summary>
+/// <param name="Build">The build; only its id and folder where its file cannot be read.</param>
+/// <param name="Parts">The parts that its files can name.</param>
+/// <param name="IsWhole">Whether build.yaml could be read; if not, the build's entries are still checked.</param>
 internal sealed record BuildDraft(Build Build, PartsList Parts, bool IsWhole);
 
-/// <summary>Reads the files of a journal folder and holds them against each other.</summary>
+/// <summary>Reads the files of a journal folder and compares them with each other.</summary>
 internal sealed class JournalParser
 {
     private readonly DateOnly today;
@@ -105,7 +113,7 @@ internal sealed class JournalParser
 
     private FileScope NewScope(string file) => new(file, head.Journal.Vocabulary, today) { IsVocabularyWhole = head.IsWhole };
 
-    // Nobody asks for it where nothing is kept.
+    // Not needed where nothing is kept.
     private FileStamp StampOf(string file) => kept is null ? default : FileStamp.Of(folder.PathOf(file));
 
     private void ReadHead()
@@ -120,7 +128,7 @@ internal sealed class JournalParser
             return;
         }
 
-        // Its own words are not known yet, and none of them is missed.
+        // The journal's own words are not known yet; this file uses none of them.
         var scope = new FileScope(File, head.Journal.Vocabulary, today);
         scopes.Add(scope);
         if (new JournalFileReader(folder, scope).Read() is { } read)
@@ -203,7 +211,7 @@ internal sealed class JournalParser
             return ((null, scope), null);
         }
 
-        scope.Text = null; // Only of a lost entry it is asked for; ten years of texts are a lot to hold.
+        scope.Text = null; // Needed only for a lost entry, and ten years of texts take much memory.
         return ((draft, scope), new KeptFile(stamp, basis, draft, scope));
     }
 

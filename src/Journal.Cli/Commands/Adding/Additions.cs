@@ -16,7 +16,13 @@ internal static class Additions
     private const int MostPieces = 100_000;
     private const decimal MostMoney = 1_000_000_000;
 
-    /// <summary>Adds, with the journal in one's hands, and says what was added to what, and in which file.</summary>
+    /// <summary>Makes an addition while no other command writes to the journal, then prints the path of the file that holds it.</summary>
+    /// <param name="open">The journal.</param>
+    /// <param name="terminal">Gets the path on its output, all else on its error output.</param>
+    /// <param name="told">What was added to what, in a sentence.</param>
+    /// <param name="write">Makes the addition.</param>
+    /// <returns>The exit status.</returns>
+    /// <exception cref="UsageException">The addition was refused; nothing was written.</exception>
     public static int Write(OpenJournal open, Terminal terminal, string told, Func<Lines, Core.Writing.Entries.Written> write)
     {
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
@@ -27,10 +33,11 @@ internal static class Additions
         return ExitStatus.Well;
     }
 
-    /// <summary><c>--quantity</c>.</summary>
+    /// <summary><c>--quantity</c>, a whole number from 1 to 100,000; null where it is not given.</summary>
     public static Option<int?> Quantity(string description) => new("--quantity") { Description = description, HelpName = "number", CustomParser = ReadQuantity };
 
     /// <summary>Refuses a name that no part can have.</summary>
+    /// <exception cref="UsageException">It has not the form of an id, or is <c>whole</c>.</exception>
     public static void RefusePart(string name)
     {
         Refuse(!Id<Part>.HasRightForm(name), NoId(name));
@@ -51,6 +58,7 @@ internal static class Additions
         return null;
     }
 
+    /// <summary>The id of what is added: small letters, digits and hyphens. Another form is an error of the command line.</summary>
     public static Argument<string> Id(string description) => new("id")
     {
         Description = description,
@@ -66,6 +74,10 @@ internal static class Additions
         },
     };
 
+    /// <summary>An option that takes a text; an empty one is an error of the command line.</summary>
+    /// <param name="name">The option, with its hyphens.</param>
+    /// <param name="what">What its value is, for the help.</param>
+    /// <param name="description">What it is for, for the help.</param>
     public static Option<string?> Text(string name, string what, string description) => new(name) { Description = description, HelpName = what, CustomParser = result => ReadText(name, result) };
 
     private static string? ReadText(string name, ArgumentResult result)
@@ -78,6 +90,10 @@ internal static class Additions
         return result.Tokens[0].Value;
     }
 
+    /// <summary>An option that takes an amount from 0 to 1,000,000,000 with a decimal point, in the journal's currency.</summary>
+    /// <param name="name">The option, with its hyphens.</param>
+    /// <param name="what">What its value is, for the help.</param>
+    /// <param name="description">What it is for, for the help.</param>
     public static Option<decimal?> Number(string name, string what, string description) => new(name)
     {
         Description = description,
@@ -96,8 +112,15 @@ internal static class Additions
         return null;
     }
 
+    /// <summary>An amount as it is written into a file, with a decimal point whatever the system's language; null for null.</summary>
     public static string? Plain(decimal? number) => number?.ToString(CultureInfo.InvariantCulture);
 
+    /// <summary>Refuses a text whose first word, up to a blank or a comma, is not in a list; null passes.</summary>
+    /// <param name="words">The list.</param>
+    /// <param name="text">Such as <c>mild-steel 070M20</c>.</param>
+    /// <param name="whatItIs">What the word should be, such as <c>material</c>.</param>
+    /// <param name="whatTheyAre">The same for several.</param>
+    /// <exception cref="UsageException">The word is unknown; the message names the nearest.</exception>
     public static void Known<T>(WordList<T> words, string? text, string whatItIs, string whatTheyAre)
         where T : class
     {
@@ -105,10 +128,14 @@ internal static class Additions
         Refuse(word is not null && !words.TryFind(word, out _), $"There is no {whatItIs} `{word}`. {(word is null ? "" : Suggestion.For(word, words.Spellings, whatTheyAre))}");
     }
 
+    /// <summary>Refuses a word that is none of the words of a fixed choice; null passes.</summary>
+    /// <exception cref="UsageException">The message names the option and all its words.</exception>
     public static void OneOf<T>(string? word, string option)
         where T : struct, Enum =>
         Refuse(word is not null && !EnumNames.TryFind<T>(word, out _), $"`{option}` must be one of {string.Join(", ", EnumNames.All<T>())}.");
 
+    /// <summary>Ends the command where something is wrong.</summary>
+    /// <exception cref="UsageException">It is; the message is <paramref name="why"/>.</exception>
     public static void Refuse(bool isWrong, string why)
     {
         if (isWrong)

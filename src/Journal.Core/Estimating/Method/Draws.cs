@@ -24,7 +24,7 @@ internal sealed class Draws
     /// <summary>The sum over the parts in each draw.</summary>
     public double[] Totals() => Sum(Hours, Shared.Length);
 
-    /// <summary>Draws a build so many times.</summary>
+    /// <summary>Draws a build <paramref name="count"/> times; the same seed gives the same draws on every machine.</summary>
     public static Draws Of(IReadOnlyList<Outlook> outlooks, SharedLuck luck, int seed, int count)
     {
         var shares = Shares(count);
@@ -138,6 +138,7 @@ internal sealed class Draws
     {
         private readonly Dictionary<(double Scale, double[] Normals), double[]> kept = [];
 
+        /// <summary>The powers for a scale, made once for each scale and array of numbers; the array is known by reference.</summary>
         public double[] Of(double scale, double[] normals)
         {
             ref var powers = ref CollectionsMarshal.GetValueRefOrAddDefault(kept, (scale, normals), out _);

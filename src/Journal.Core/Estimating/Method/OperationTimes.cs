@@ -15,7 +15,7 @@ internal sealed class OperationTimes
     private Sum all;
     private Sum parts;
 
-    /// <summary>Takes the sums over finished parts in the order of finishing.</summary>
+    /// <summary>Sums over finished parts, which come in the order of finishing.</summary>
     public OperationTimes(IReadOnlyList<PastPart> past, LearningCurve curve)
     {
         (this.past, this.curve) = (past, curve);
@@ -85,10 +85,13 @@ internal sealed class OperationTimes
 
     private readonly record struct Sum(double Weight, double Logs)
     {
+        /// <summary>The weighted mean of the logs; not a number where the sum is empty.</summary>
         public double Mean => Logs / Weight;
 
+        /// <summary>The sum with one more log.</summary>
         public Sum With(double weight, double log) => new(Weight + weight, Logs + (weight * log));
 
+        /// <summary>The sum less a log that is in it.</summary>
         public Sum Without(double weight, double log) => new(Weight - weight, Logs - (weight * log));
     }
 }

@@ -7,10 +7,10 @@ namespace Journal.Core.Figures.Ordering;
 /// <param name="Name">The build or plan.</param>
 /// <param name="Title">Its title.</param>
 /// <param name="Bars">What is sold by length, by material, form and section.</param>
-/// <param name="Others">What is not, or says no length, a line for each part.</param>
+/// <param name="Others">Stock that is not sold by length, or whose length is not given: a line for each part.</param>
 /// <param name="Supplied">Parts whose stock is said to be supplied; nothing is ordered for them.</param>
 /// <param name="Unsaid">Parts that say nothing of their stock.</param>
-/// <param name="Terms">The length of a bar and the allowance that were reckoned with.</param>
+/// <param name="Terms">The length of a bar and the allowance that the bars were worked out with.</param>
 public sealed record StockOrder(
     string Name,
     string Title,
@@ -52,7 +52,7 @@ public sealed record StockOrder(
     }
 }
 
-/// <summary>What a bar is reckoned with.</summary>
+/// <summary>What bars are worked out with.</summary>
 /// <param name="Bar">How long a bar is, as it is sold.</param>
 /// <param name="Allowance">What each piece takes beyond its own length, for sawing and for facing both ends.</param>
 public sealed record OrderTerms(Length Bar, Length Allowance)
@@ -71,7 +71,7 @@ public sealed record Cut(Part Part, Length Length);
 /// <summary>Bars of one material, form and section.</summary>
 /// <param name="Material">What they are made of; null where the parts do not say.</param>
 /// <param name="Form">Their form.</param>
-/// <param name="Section">What goes across, as written.</param>
+/// <param name="Section">The size of the cross-section, as written.</param>
 /// <param name="Total">All pieces with their allowances.</param>
 /// <param name="Bars">The pieces by bar, longest first.</param>
 public sealed record BarOrder(Material? Material, Id<StockForm> Form, string Section, Length Total, IReadOnlyList<IReadOnlyList<Cut>> Bars)
@@ -79,6 +79,10 @@ public sealed record BarOrder(Material? Material, Id<StockForm> Form, string Sec
     /// <summary>All pieces.</summary>
     public IEnumerable<Cut> Cuts => Bars.SelectMany(bar => bar);
 
+    /// <summary>
+    /// Cuts pieces of one material, form and section from bars; all lengths come in the unit of the bar. A piece longer than
+    /// a bar gets one of its own.
+    /// </summary>
     internal static BarOrder Of(Material? material, Id<StockForm> form, string section, IReadOnlyList<Cut> cuts, OrderTerms terms)
     {
         var unit = terms.Bar.Unit;
@@ -86,7 +90,7 @@ public sealed record BarOrder(Material? Material, Id<StockForm> Form, string Sec
         return new BarOrder(material, form, section, new Length(cuts.Sum(Taken), unit), BarCutting.FirstFitDecreasing(cuts, Taken, terms.Bar.Value));
     }
 
-    /// <summary>What is left of a bar once its pieces are off; less than none where a piece is longer than a bar.</summary>
+    /// <summary>What is left of a bar once its pieces are cut off; negative where a piece is longer than a bar.</summary>
     public static Length LeftOf(IReadOnlyList<Cut> bar, OrderTerms terms)
     {
         var unit = terms.Bar.Unit;
@@ -94,7 +98,7 @@ public sealed record BarOrder(Material? Material, Id<StockForm> Form, string Sec
     }
 }
 
-/// <summary>Stock that is not reckoned in bars.</summary>
+/// <summary>Stock that is not worked out in bars.</summary>
 /// <param name="Part">The part that it is for, with the stock as written.</param>
-/// <param name="Pieces">How many.</param>
+/// <param name="Pieces">How many pieces are needed.</param>
 public sealed record OtherOrder(Part Part, int Pieces);

@@ -17,6 +17,7 @@ public sealed record NewReading(string Feature, string? Required, string Actual,
     /// <summary>The number of the job that it belongs to, from 1; where a part is said, the part counts.</summary>
     public int Job { get; init; } = 1;
 
+    /// <summary>The reading as an item of <c>readings</c>, on one line; without <c>job</c> where a part is given.</summary>
     internal string ToYaml() => YamlText.Map(
         ("feature", YamlText.Of(Feature)),
         ("required", Required is null ? null : YamlText.Of(Required)),
@@ -33,9 +34,10 @@ public sealed record NewSetting(IReadOnlyList<(string Key, string Value)> Keys)
     /// <summary>The number of the job that it belongs to, from 1.</summary>
     public int Job { get; init; } = 1;
 
+    /// <summary>The setting as an item of <c>settings</c>, on one line, its keys in the order given.</summary>
     internal string ToYaml() => YamlText.Map([.. Keys.Select(pair => (pair.Key, (string?)YamlText.Of(pair.Value))), ("job", JobKey(Job))]);
 
-    // What belongs to the first job need not say so.
+    /// <summary>The value of <c>job</c>; null for the first job, which need not be named.</summary>
     internal static string? JobKey(int job) => job == 1 ? null : job.ToString(CultureInfo.InvariantCulture);
 }
 
@@ -44,6 +46,7 @@ public sealed record NewSetting(IReadOnlyList<(string Key, string Value)> Keys)
 /// <param name="Time">How long; null where that was not said.</param>
 public sealed record NewTrial(string On, Minutes? Time)
 {
+    /// <summary>The run as an item of <c>trials</c>, on one line, its time in whole minutes.</summary>
     internal string ToYaml() => YamlText.Map(("on", YamlText.Of(On)), ("minutes", Time?.Count.ToString(CultureInfo.InvariantCulture)));
 }
 
@@ -52,10 +55,11 @@ public sealed record NewTrial(string On, Minutes? Time)
 /// <param name="Cost">What it cost, in the journal's currency.</param>
 public sealed record NewPurchase(string What, decimal Cost)
 {
+    /// <summary>The purchase as an item of <c>bought</c>, on one line.</summary>
     internal string ToYaml() => YamlText.Map(("what", YamlText.Of(What)), ("cost", Cost.ToString(CultureInfo.InvariantCulture)));
 }
 
-/// <summary>What is to be added to an entry that stands already, or is said in a new one beside its jobs and its text.</summary>
+/// <summary>What to add to an existing entry, or to say in a new one beside its jobs and its text.</summary>
 public sealed record Amendment
 {
     /// <summary>What went wrong.</summary>

@@ -49,7 +49,7 @@ public static partial class NewEntry
         return text.ToString();
     }
 
-    /// <summary>An evening whose jobs are a list, so that the next stint finds its place.</summary>
+    /// <summary>An evening whose jobs are a list, so that the next stint can be added to it.</summary>
     public static string OfStint(DateOnly evening, NewJob job)
     {
         var text = new StringBuilder("---\n");

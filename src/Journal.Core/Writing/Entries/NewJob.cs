@@ -38,6 +38,7 @@ public sealed record NewJob(IReadOnlyList<string> Parts, IReadOnlyList<string> O
     /// <summary>The id of an earlier mistake that it puts right; null for none.</summary>
     public string? Mends { get; init; }
 
+    /// <summary>The keys of a job with their values as YAML, in the order in which they are written; null for one that is left out.</summary>
     internal IEnumerable<(string Key, string? Value)> Keys =>
     [
         ("part", YamlText.OneOrMore([.. Parts.Select(YamlText.Of)])),
@@ -51,6 +52,7 @@ public sealed record NewJob(IReadOnlyList<string> Parts, IReadOnlyList<string> O
         ("mends", Mends),
     ];
 
+    /// <summary>The job as an item of <c>jobs</c>, on one line.</summary>
     internal string ToYaml() => YamlText.Map([.. Keys]);
 }
 
@@ -60,5 +62,6 @@ public sealed record NewJob(IReadOnlyList<string> Parts, IReadOnlyList<string> O
 /// <param name="Kind">Its kind in the vocabulary; null where none fits.</param>
 public sealed record NewTool(string Id, string Title, string? Kind)
 {
+    /// <summary>The tool as an item of <c>made</c>, on one line.</summary>
     internal string ToYaml() => YamlText.Map(("id", Id), ("title", YamlText.Of(Title)), ("kind", Kind));
 }

@@ -8,6 +8,7 @@ namespace Journal.Core.Writing.Entries;
 /// <param name="Caption">What it shows; null where that was not said.</param>
 public sealed record NewPhoto(string File, string? Caption)
 {
+    /// <summary>The picture as an item of <c>photos</c>, on one line: its file alone where there is no caption.</summary>
     internal string ToYaml() => Caption is null ? YamlText.Of(File) : YamlText.Map(("file", YamlText.Of(File)), ("caption", YamlText.Of(Caption)));
 }
 
@@ -33,6 +34,7 @@ public sealed record NewMistake(string What)
     /// <summary>The number of the job that it belongs to, from 1.</summary>
     public int Job { get; init; } = 1;
 
+    /// <summary>The mistake as an item of <c>mistakes</c>, on one line: its sentence alone where nothing else was said.</summary>
     internal string ToYaml() => this == new NewMistake(What)
         ? YamlText.Of(What)
         : YamlText.Map(
@@ -81,6 +83,10 @@ public sealed record WriteUp
     internal IEnumerable<(string Key, IReadOnlyList<string> Items)> Lists =>
         [.. Facts.Lists.Where(list => list.Items.Count > 0), .. Photos.Count == 0 ? [] : new[] { ("photos", (IReadOnlyList<string>)[.. Photos.Select(photo => photo.ToYaml())]) }];
 
+    /// <summary>
+    /// The keys <c>held</c>, <c>datum</c>, <c>tools</c> and <c>next</c> with their values as YAML, without those that were
+    /// not said.
+    /// </summary>
     internal IEnumerable<(string Key, string Value)> Keys()
     {
         if (Held is { } held)

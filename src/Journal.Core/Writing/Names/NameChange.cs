@@ -1,23 +1,23 @@
 namespace Journal.Core.Writing.Names;
 
-/// <summary>A change of names all over a journal, worked out and not written yet.</summary>
+/// <summary>A change of names in all files of a journal, worked out and not written yet.</summary>
 /// <param name="Files">The files that change, by name.</param>
 /// <param name="Moves">Folders and files that get another name, once the texts are changed.</param>
 public sealed record NameChange(IReadOnlyList<FileChange> Files, IReadOnlyList<PathMove> Moves)
 {
-    /// <summary>How many lines are other than they were.</summary>
+    /// <summary>How many lines change, in all files; lines added or removed count too.</summary>
     public int LineCount => Files.Sum(file => file.Lines.Sum(lines => Math.Max(lines.Old.Count, lines.New.Count)));
 }
 
 /// <summary>A folder or file that gets another name, from the journal's folder.</summary>
 /// <param name="From">Its name now.</param>
-/// <param name="To">Its name then.</param>
+/// <param name="To">Its new name.</param>
 public sealed record PathMove(string From, string To);
 
 /// <summary>A file whose text changes.</summary>
 /// <param name="File">The file, from the journal's folder.</param>
 /// <param name="Old">Its text now, without a byte-order mark.</param>
-/// <param name="New">Its text then.</param>
+/// <param name="New">Its new text, without that mark too.</param>
 /// <param name="HasMark">Whether it begins with a byte-order mark, which it keeps.</param>
 public sealed record FileChange(string File, string Old, string New, bool HasMark)
 {
@@ -77,10 +77,11 @@ public sealed record ChangedLines(int First, IReadOnlyList<string> Old, IReadOnl
     private static string[] Split(string text) => text.ReplaceLineEndings("\n").TrimEnd('\n') is { Length: > 0 } lines ? lines.Split('\n') : [];
 }
 
-/// <summary>What came of the wish to change a name: the change, or why there is none.</summary>
+/// <summary>The answer to a wish to change a name: the change, or why there is none.</summary>
 /// <param name="Change">The change; null where there is none.</param>
 /// <param name="WhyNot">For the maker: what stands in the way, and what to do.</param>
 public readonly record struct NameOutcome(NameChange? Change, string WhyNot)
 {
+    /// <summary>No change; <paramref name="why"/> says what stands in the way and what to do, in whole sentences.</summary>
     internal static NameOutcome Refused(string why) => new(null, why);
 }

@@ -3,13 +3,15 @@ using Journal.Core.Parsing.Yaml;
 
 namespace Journal.Core.Writing.Yaml;
 
-/// <summary>What came of an addition: the longer text, or why nothing could be added.</summary>
+/// <summary>The result of an addition: the longer text, or why nothing could be added.</summary>
 /// <param name="Text">The text with the addition; null where nothing was added.</param>
 /// <param name="WhyNot">For the maker: what stands in the way, and what to do.</param>
 internal readonly record struct Added(string? Text, string WhyNot)
 {
+    /// <summary>The addition was made; <paramref name="text"/> is the whole file with it.</summary>
     public static Added As(string text) => new(text, "");
 
+    /// <summary>Nothing was added; <paramref name="why"/> says what stands in the way and what to do, in whole sentences.</summary>
     public static Added Refused(string why) => new(null, why);
 }
 
@@ -99,7 +101,7 @@ internal sealed class Addition(string text, int start, int end)
         return isKept ? added : Added.Refused($"The keys are written in a way that cannot be changed safely. {Remedy}");
     }
 
-    /// <summary>Puts a key into an item of a list, which has it not.</summary>
+    /// <summary>Adds a key to an item of a list that does not have it yet.</summary>
     /// <param name="list">The key of the list, at the top.</param>
     /// <param name="isMeant">The item by what it says: its text, or the value of the key that <paramref name="single"/> names.</param>
     /// <param name="single">The key that an item of one value stands for, such as <c>file</c>.</param>
@@ -132,7 +134,7 @@ internal sealed class Addition(string text, int start, int end)
 
     private static string? Says(SourceNode item, string single) => (item as SourceText ?? (item as SourceMap)?[single] as SourceText)?.Text;
 
-    // All as it was, but that one item of one list has a key more.
+    // Everything as before, except that one item of one list has one more key.
     private static bool KeepsBut(MapNode old, MapNode read, string list, int index, string single, string key, Node value) =>
         old.Pairs.Count == read.Pairs.Count && old.Pairs.Zip(read.Pairs).All(pair => pair.First.Key.Text == pair.Second.Key.Text && (pair.First.Key.Text != list
             ? Same(pair.First.Value, pair.Second.Value)
@@ -173,7 +175,7 @@ internal sealed class Addition(string text, int start, int end)
             case Form.BlockList:
                 return Lines(PastComments(value.End, Indent(value.Start).Length), items.Select(item => $"{Indent(value.Start)}- {item}"));
             case Form.Single or Form.FlowMap when value.Start > keyEnd && !IsInLines(value):
-                // One thing alone becomes the first of a list; not a letter of it is touched.
+                // A single value becomes the first item of a list; its own text stays as it is.
                 var indent = Indent(keyStart) + "  ";
                 var below = Lines(value.End, items.Select(item => $"{indent}- {item}")).Text!;
                 return Added.As(below.Insert(start + value.Start, $"{LineEndAbove(start + value.End)}{indent}- "));
@@ -182,7 +184,7 @@ internal sealed class Addition(string text, int start, int end)
         }
     }
 
-    // `photos:` and nothing, or only a comment, behind it on its line.
+    // `photos:` with nothing, or only a comment, after it on its line.
     private bool IsEmptyBehind(int keyEnd)
     {
         var rest = yaml.AsSpan(keyEnd, LineEnd(keyEnd) - keyEnd).TrimEnd("\r\n").TrimStart();
@@ -191,7 +193,7 @@ internal sealed class Addition(string text, int start, int end)
 
     private bool IsInLines(Span value) => yaml.AsSpan(value.Start, value.End - value.Start).Contains('\n');
 
-    // Behind the last item, so that a comment or a comma behind it stays where it is.
+    // Just after the last item, so that a comment or a comma after it stays where it is.
     private int LastItemEnd(Span list) => list.Start + (Outline.Of(yaml[list.Start..list.End])?.LastItemEnd ?? list.End - list.Start - 1);
 
     private Added AtEnd(IEnumerable<string> lines) => Lines(yaml.Length, lines, atEnd: true);
@@ -276,7 +278,7 @@ internal sealed class Addition(string text, int start, int end)
 
     private static IReadOnlyList<Node> Nodes(IReadOnlyList<string> items) => Read($"[{string.Join(", ", items)}]")!.Items;
 
-    // Read without a word against it: a comment that would swallow what follows counts as one.
+    // Null where the YAML has an error.
     private static Node? Read(string yaml)
     {
         var log = new ProblemLog();

@@ -10,7 +10,7 @@ internal abstract record SourceNode(int Start, int End)
 {
     /// <summary>
     /// The tree of YAML; null where it cannot be read. Only for what the journal's own reader has read before: this one
-    /// knows no limit of depth.
+    /// has no limit on depth.
     /// </summary>
     public static SourceNode? Of(string yaml)
     {
@@ -58,6 +58,9 @@ internal sealed class SourceTree(string yaml)
 {
     private readonly Parser parser = new(new Scanner(new StringReader(yaml), skipComments: true));
 
+    /// <summary>The tree of the first document; null where there is none. Reads once.</summary>
+    /// <exception cref="YamlException">It is not YAML.</exception>
+    /// <exception cref="InvalidOperationException">It holds an alias, a key that is not text, or a bracket that is not closed.</exception>
     public SourceNode? Read()
     {
         parser.MoveNext();

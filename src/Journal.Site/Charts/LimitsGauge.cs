@@ -4,7 +4,7 @@ namespace Journal.Site.Charts;
 
 /// <summary>
 /// The small picture beside a reading: where it lies between its limits. The table's own cells say the same in
-/// figures, so the picture is hidden from those who listen.
+/// figures, so the picture is hidden from screen readers.
 /// </summary>
 internal static class LimitsGauge
 {
@@ -17,7 +17,7 @@ internal static class LimitsGauge
     /// <param name="least">The least size allowed; null where only a greatest is given.</param>
     /// <param name="nominal">The nominal size; null where none is given.</param>
     /// <param name="greatest">The greatest size allowed; null where only a least is given.</param>
-    /// <param name="actual">The size measured, all in one unit.</param>
+    /// <param name="actual">The size measured; all four are in one unit.</param>
     public static SafeHtml Draw(decimal? least, decimal? nominal, decimal? greatest, decimal actual)
     {
         if (least is null && greatest is null)
@@ -40,7 +40,7 @@ internal static class LimitsGauge
             $"<circle{(isOutside ? " class=\"out\"" : "")} cx=\"{Px(PlaceOf(actual, least, greatest, scale))}\" cy=\"8\" r=\"{Px(DotRadius)}\"/></svg>");
     }
 
-    /// <summary>A size outside stands clearly outside, however little it is; far off, it stays in the picture.</summary>
+    /// <summary>A size outside the limits is drawn clearly outside, however small the difference, and never beyond the picture.</summary>
     private static double PlaceOf(decimal actual, decimal? least, decimal? greatest, Scale scale)
     {
         var x = scale.At(actual);
@@ -60,6 +60,8 @@ internal static class LimitsGauge
     /// </summary>
     private sealed record Scale(decimal Origin, double OriginAt, double PerUnit)
     {
+        /// <summary>The scale for limits of which at least one is known.</summary>
+        /// <exception cref="ArgumentException">Neither limit is known.</exception>
         public static Scale Of(decimal? least, decimal? nominal, decimal? greatest, decimal actual) => (least, greatest) switch
         {
             ({ } low, { } high) when high > low => new Scale(low, ZoneFrom, (ZoneTo - ZoneFrom) / (double)(high - low)),

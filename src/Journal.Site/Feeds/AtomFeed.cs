@@ -10,6 +10,9 @@ internal static class AtomFeed
 {
     private static readonly DateTimeOffset Never = new(1970, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
+    /// <summary>The feed as UTF-8. Without entries it was last changed in 1970, so that the same journal always gives the same bytes.</summary>
+    /// <param name="figures">The journal; its links to itself are left out where the site has no address.</param>
+    /// <param name="entries">The entries, newest first.</param>
     public static byte[] Of(SiteFigures figures, IReadOnlyList<FeedEntry> entries)
     {
         var journal = figures.Journal;

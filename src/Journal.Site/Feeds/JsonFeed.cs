@@ -9,6 +9,9 @@ internal static class JsonFeed
 {
     private static readonly JsonWriterOptions Format = new() { Indented = true, NewLine = "\n", Encoder = FeedText.JsonEncoder };
 
+    /// <summary>The feed as UTF-8.</summary>
+    /// <param name="figures">The journal; its links to itself are left out where the site has no address.</param>
+    /// <param name="entries">The entries, newest first.</param>
     public static byte[] Of(SiteFigures figures, IReadOnlyList<FeedEntry> entries)
     {
         var journal = figures.Journal;

@@ -8,6 +8,9 @@ internal static class SiteMap
 {
     private const string Namespace = "http://www.sitemaps.org/schemas/sitemap/0.9";
 
+    /// <summary>The site map as UTF-8, sorted, so that the order of the pages does not matter.</summary>
+    /// <param name="home">The address of the site.</param>
+    /// <param name="addresses">The pages, from the root of the site.</param>
     public static byte[] Of(Uri home, IEnumerable<string> addresses)
     {
         using var bytes = new MemoryStream();
@@ -27,5 +30,6 @@ internal static class SiteMap
         return bytes.ToArray();
     }
 
+    /// <summary>The text of robots.txt: all may be read. It names the site map where the site has an address; null for a site without.</summary>
     public static string Robots(Uri? home) => home is null ? "User-agent: *\nAllow: /\n" : $"User-agent: *\nAllow: /\nSitemap: {new Uri(home, "sitemap.xml").AbsoluteUri}\n";
 }

@@ -60,8 +60,11 @@ internal static class Destination
     private static bool IsAtOrAbove(string folder, string inner) =>
         inner.Equals(folder, Comparison) || inner.StartsWith(folder + Path.DirectorySeparatorChar, Comparison);
 
-    // With links followed all the way, each step of the way that a link leads too: a site behind a link is swapped where
-    // it really lies, and the journal is known by whatever name.
+    /// <summary>
+    /// The full path with every link on the way followed, those that links lead to as well: so a site behind a link is
+    /// replaced where it really is, and the journal is recognised under any name. Folders that do not exist are kept as written.
+    /// </summary>
+    /// <exception cref="PublishingException">The links go round in a circle.</exception>
     internal static string RealPath(string path)
     {
         var full = Path.GetFullPath(path);

@@ -5,8 +5,8 @@ using Journal.Core.Parsing.Files;
 namespace Journal.Site.Output;
 
 /// <summary>
-/// The right to write a site: a locked file beside it that says who has it. The system lets go of it when a program ends,
-/// however it ends, so a file that is left behind holds nobody up.
+/// The right to write a site: a locked file beside it that says who has it. The system unlocks it when a program ends,
+/// however it ends, so a file that is left behind blocks nobody.
 /// </summary>
 internal sealed class PublishLock : IDisposable
 {
@@ -73,7 +73,7 @@ internal sealed class PublishLock : IDisposable
     {
         try
         {
-            // To read and to write at once, which waits for nobody at the other end.
+            // Opened to read and write at once, which does not wait for another program at the other end.
             using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite | FileShare.Delete, 0);
             return !file.CanSeek;
         }
@@ -86,7 +86,7 @@ internal sealed class PublishLock : IDisposable
     private static PublishingException NotOurs(string path) =>
         new($"{path} is where a publish puts its lock, but no publish wrote it. Move or rename it. Nothing was changed.");
 
-    /// <summary>Lets go, and takes the file away.</summary>
+    /// <summary>Unlocks the file and deletes it.</summary>
     public void Dispose() => file.Dispose();
 
     // Who it says it is: ", process 4711, since 21:04:30"; nothing where that cannot be read.

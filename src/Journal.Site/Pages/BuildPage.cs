@@ -6,9 +6,16 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>A line of the parts list.</summary>
+/// <param name="Balloon">The part and how far it is.</param>
+/// <param name="Made">Material and stock; empty where neither is given.</param>
+/// <param name="Pieces">How many are made, such as <c>4 off</c>; empty for one.</param>
+/// <param name="SetUps">How many set-ups it took; a dash where no work was done.</param>
+/// <param name="Hours">Hours and minutes; a dash for none.</param>
 public sealed record PartLineView(BalloonView Balloon, string Made, string Pieces, string SetUps, string Hours);
 
 /// <summary>A line of the costs.</summary>
+/// <param name="What">The kind of purchase.</param>
+/// <param name="Cost">The sum with its currency.</param>
 public sealed record CostLineView(string What, string Cost);
 
 /// <summary>A milestone.</summary>
@@ -53,6 +60,7 @@ public sealed record BuildPage(
     string? Estimate,
     OutcomeView? Outcome)
 {
+    /// <summary>The page of a build. Hours, and what is worked out from them, count hidden evenings; nothing else does.</summary>
     internal static BuildPage Of(SiteFigures figures, Build build)
     {
         var views = new SharedViews(figures, Addresses.Of(build.Id));
@@ -111,6 +119,7 @@ public sealed record BuildPage(
             OutcomeView.Of(figures, build));
     }
 
+    /// <summary>How far a build is, as a word that begins a sentence.</summary>
     internal static string StatusWords(BuildStatus status) => status switch
     {
         BuildStatus.Planned => "Planned",
@@ -119,10 +128,14 @@ public sealed record BuildPage(
         _ => "Laid aside",
     };
 
-    /// <summary>The build in a sentence: what its first milestone or story says.</summary>
+    /// <summary>The build in a sentence: the <c>story</c> of the first shown entry that has one; null where none has.</summary>
     internal static string? GistOf(SiteFigures figures, Build build) =>
         build.Entries.Where(figures.Visibility.Shows).Select(entry => entry.Story).FirstOrDefault(story => story is not null);
 
+    /// <summary>A bar for each kind of time, the longest first.</summary>
+    /// <param name="id">The chart's id on its page.</param>
+    /// <param name="about">Whose hours they are, in words for those who cannot see the chart.</param>
+    /// <param name="work">The time.</param>
     internal static ChartView HoursByKind(string id, string about, Work work) => BarChart.Draw(
         id,
         "What the hours went into",
@@ -130,6 +143,11 @@ public sealed record BuildPage(
         [.. work.Kinds.OrderByDescending(kind => kind.Minutes).Select(kind => new Bar(KindWords(kind.What), kind.Minutes))],
         "Kind of time");
 
+    /// <summary>A bar for each operation, the longest first, with a link to its page where it has one.</summary>
+    /// <param name="figures">The figures of the site.</param>
+    /// <param name="id">The chart's id on its page.</param>
+    /// <param name="about">Whose hours they are, in words for those who cannot see the chart.</param>
+    /// <param name="work">The time.</param>
     internal static ChartView HoursByOperation(SiteFigures figures, string id, string about, Work work)
     {
         var pages = figures.ShownOperations.ToHashSet();
@@ -141,6 +159,11 @@ public sealed record BuildPage(
             "Operation");
     }
 
+    /// <summary>The total hours over time with the shown milestones; null without any days of work.</summary>
+    /// <param name="figures">The figures of the site.</param>
+    /// <param name="views">The page that shows it.</param>
+    /// <param name="about">Whose hours they are, in words for those who cannot see the chart.</param>
+    /// <param name="timeline">The days.</param>
     internal static ChartView? GatheredOf(SiteFigures figures, SharedViews views, string about, BuildTimeline timeline) => timeline.Gathered.Count == 0 ? null : GatheredChart.Draw(
         "gathered",
         "Total hours over time",
@@ -149,9 +172,11 @@ public sealed record BuildPage(
         Marks(figures, timeline),
         views.Root);
 
+    /// <summary>The milestones of shown entries, in order, with links to them.</summary>
     internal static IReadOnlyList<MilestoneMark> Marks(SiteFigures figures, BuildTimeline timeline) =>
         [.. timeline.Milestones.Where(one => figures.Visibility.Shows(one.Entry)).Select(one => new MilestoneMark(one.Date, one.Text, Addresses.Of(one.Entry)))];
 
+    /// <summary>A kind of time as a word that begins a sentence.</summary>
     internal static string KindWords(TimeKind kind) => Titles.FromId(kind.ToWord());
 
     private static string KindOf(Build build, BuildTimeline timeline)
@@ -203,7 +228,7 @@ public sealed record BuildPage(
         ];
     }
 
-    // What stays at home counts; it goes to the whole, without a name.
+    // The first picture of the latest milestone that has one, else of the latest entry.
     private static PhotoView? PictureOf(SharedViews views, List<Entry> shown) =>
         shown.AsEnumerable().Reverse().OrderByDescending(entry => entry.Milestone is not null).SelectMany(entry => views.Photos(entry, isFirstOnPage: true)).FirstOrDefault();
 

@@ -10,6 +10,8 @@ internal readonly record struct EntryReading(Entry Entry, MeasuredReading Readin
 internal readonly record struct EntryJob(Entry Entry, Job Job);
 
 /// <summary>The shown entries before and after one.</summary>
+/// <param name="Before">The one before; null at the beginning.</param>
+/// <param name="After">The one after; null at the end.</param>
 internal readonly record struct Neighbours(EntryRef? Before, EntryRef? After);
 
 /// <summary>
@@ -24,6 +26,7 @@ internal sealed class EntryIndex
     private readonly Dictionary<(Id<Build> Build, Id<Snag> Snag), (EntryRef Entry, string Text)> snags;
     private readonly Dictionary<(Id<Build> Build, Id<Snag> Snag), EntryRef> snagsCleared;
 
+    /// <summary>Goes through the journal once, in time that grows with its length.</summary>
     public EntryIndex(SiteFigures figures)
     {
         var journal = figures.Journal;

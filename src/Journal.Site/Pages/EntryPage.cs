@@ -6,10 +6,20 @@ using Journal.Site.Html;
 namespace Journal.Site.Pages;
 
 /// <summary>A job in the table of an entry.</summary>
+/// <param name="Parts">The parts it was on; none for the build as a whole.</param>
+/// <param name="Operations">What was done.</param>
+/// <param name="Hours">Hours and minutes; a dash for none.</param>
+/// <param name="SetUp">Of these the setting up; a dash for none.</param>
+/// <param name="Datum">What everything was measured from, in the maker's words; null where the job does not say.</param>
+/// <param name="Held">How the work was held, in the maker's words; null where the job does not say.</param>
+/// <param name="Made">The tools, jigs and fixtures that it made.</param>
+/// <param name="Mends">The entry with the mistake that it puts right; null where there is none, it is this entry, or it is not shown.</param>
 public sealed record JobView(
     IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> Operations, string Hours, string SetUp, string? Datum, string? Held, IReadOnlyList<LinkView> Made, LinkView? Mends);
 
 /// <summary>A purchase of an evening.</summary>
+/// <param name="What">What was bought, in the maker's words.</param>
+/// <param name="Cost">The price with its currency.</param>
 public sealed record PurchaseView(string What, string Cost);
 
 /// <summary>A snag of an evening that was put right since.</summary>
@@ -46,6 +56,7 @@ public sealed record EntryPage(
     IReadOnlyList<PartStepsView> PartSteps,
     IReadOnlyList<VideoView> Videos)
 {
+    /// <summary>The page of an entry, which must be shown, of its build.</summary>
     internal static EntryPage Of(SiteFigures figures, Build build, Entry entry)
     {
         var views = new SharedViews(figures, Addresses.Of(entry.Ref));
@@ -90,6 +101,7 @@ public sealed record EntryPage(
             VideoView.Of(figures, build, entry));
     }
 
+    /// <summary>A run with its pressure, speed and time, as far as the entry gives them.</summary>
     internal static TrialView TrialOf(SiteFigures figures, DatedTrial trial)
     {
         var details = new[] { trial.Trial.Pressure, trial.Trial.Speed, trial.Trial.Time is { } time ? Show.Hours(time) : null };
@@ -181,8 +193,12 @@ public sealed record EntryPage(
 }
 
 /// <summary>The entries before and after this one on the same part.</summary>
+/// <param name="Part">The part's title.</param>
+/// <param name="Before">The shown entry before; null where this is the first.</param>
+/// <param name="After">The shown entry after; null where this is the last.</param>
 public sealed record PartStepsView(string Part, LinkView? Before, LinkView? After)
 {
+    /// <summary>Links to the entries beside this one on a part; null where this is its only shown entry.</summary>
     internal static PartStepsView? Of(SiteFigures figures, PartRef part, Entry entry)
     {
         var (before, after) = figures.Index.Beside(entry.Ref, part);

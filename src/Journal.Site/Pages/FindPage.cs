@@ -3,6 +3,7 @@ namespace Journal.Site.Pages;
 /// <summary>The page that searches, and where to look without it.</summary>
 public sealed record FindPage(PageFrame Frame, IReadOnlyList<LinkView> Lists)
 {
+    /// <summary>The page with the lists for a browser without scripts.</summary>
     internal static FindPage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.Find);

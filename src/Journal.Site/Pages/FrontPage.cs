@@ -5,12 +5,19 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>A build on the front page.</summary>
+/// <param name="Kind">How far it is, and since when.</param>
+/// <param name="Link">Its page.</param>
+/// <param name="Gist">What it is, in a sentence; null where no shown entry says so.</param>
+/// <param name="About">Hours, entries, and parts finished, in words.</param>
+/// <param name="Balloons">Its parts in the order of the list.</param>
+/// <param name="Photo">A picture of its latest milestone, else of its latest entry; null where none can be shown.</param>
 public sealed record BuildCardView(string Kind, LinkView Link, string? Gist, string About, IReadOnlyList<BalloonView> Balloons, PhotoView? Photo);
 
 /// <summary>The front page: what is being made, what was written last, and where the hours went.</summary>
 public sealed record FrontPage(
     PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<BuildCardView> Builds, IReadOnlyList<PlanCardView> Plans, IReadOnlyList<EntryLineView> Latest, ChartView ByKind, ChartView ByOperation)
 {
+    /// <summary>The front page: builds under way first, then by their latest entry.</summary>
     internal static FrontPage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.Front);

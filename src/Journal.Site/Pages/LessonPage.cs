@@ -5,16 +5,25 @@ using Journal.Site.Html;
 
 namespace Journal.Site.Pages;
 
-/// <summary>One thing that a lesson was learned on, by the word for it.</summary>
+/// <summary>What a lesson was learned on, of one kind.</summary>
+/// <param name="Label">The kind, such as <c>Part</c>.</param>
+/// <param name="Links">The things, at least one.</param>
 public sealed record LearnedOnView(string Label, IReadOnlyList<LinkView> Links);
 
 /// <summary>A line of what a lesson cost.</summary>
+/// <param name="What">What the time or money went into.</param>
+/// <param name="Entry">The date of the evening; without a link where that is not shown.</param>
+/// <param name="Time">Hours and minutes; a dash for none.</param>
+/// <param name="Money">An amount; a dash for none.</param>
 public sealed record LessonCostView(string What, LinkView Entry, string Time, string Money);
 
 /// <summary>A time that the lesson was known and not heeded.</summary>
+/// <param name="Mistake">What went wrong again.</param>
+/// <param name="Entry">The entry that tells of it.</param>
+/// <param name="After">How long after the lesson was learned, in words.</param>
 public sealed record RepeatView(RemarkView? Mistake, EntryLineView Entry, string After);
 
-/// <summary>The page of one lesson: the story behind it, what it cost, and how it fared.</summary>
+/// <summary>The page of one lesson: the story behind it, what it cost, and how often it was forgotten and heeded since.</summary>
 public sealed record LessonPage(
     PageFrame Frame,
     string Kind,
@@ -34,6 +43,7 @@ public sealed record LessonPage(
     IReadOnlyList<EntryLineView> PointingHere,
     IReadOnlyList<LessonLineView> LikeIt)
 {
+    /// <summary>The page of a lesson, which must be one of <see cref="SiteFigures.ShownLessons"/>.</summary>
     internal static LessonPage Of(SiteFigures figures, LessonFigure lesson)
     {
         var views = new SharedViews(figures, Addresses.Of(lesson.Id));

@@ -8,7 +8,7 @@ namespace Journal.Site.Pages;
 /// <summary>What the lessons book is sorted by; each has a page of its own.</summary>
 internal enum LessonOrder
 {
-    /// <summary>What was being done: the way in.</summary>
+    /// <summary>What was being done; the first page of the book.</summary>
     Operation,
 
     /// <summary>Why it went wrong.</summary>
@@ -27,9 +27,12 @@ internal enum LessonOrder
     Date,
 }
 
-/// <summary>A lesson as one line of the figures.</summary>
+/// <summary>A lesson as one line of a list.</summary>
+/// <param name="Lesson">The lesson, with a link to its page.</param>
+/// <param name="About">Operation, parts, date, and what it has cost, in words.</param>
 public sealed record LessonLineView(LinkView Lesson, string About)
 {
+    /// <summary>The line of a lesson, the same in every list.</summary>
     internal static LessonLineView Of(SiteFigures figures, LessonFigure lesson)
     {
         var on = lesson.On.Parts.Select(part => Casing.Lower(figures.Part(part).Title)).ToList();
@@ -39,13 +42,23 @@ public sealed record LessonLineView(LinkView Lesson, string About)
     }
 }
 
-/// <summary>Some lessons: the dearest in view, the rest a click away.</summary>
+/// <summary>Some lessons: the first in view, the rest a click away.</summary>
+/// <param name="Kind">The style: <c>wrong</c> or <c>worked</c>.</param>
+/// <param name="Heading">The same in words.</param>
+/// <param name="Lines">The first ten.</param>
+/// <param name="More">The others.</param>
 public sealed record LessonListView(string Kind, string Heading, IReadOnlyList<LessonLineView> Lines, IReadOnlyList<LessonLineView> More);
 
 /// <summary>Lessons that belong together: what went wrong beside what worked.</summary>
+/// <param name="Id">The group's id on its page.</param>
+/// <param name="Heading">What they have in common.</param>
+/// <param name="Lists">One list or two, none of them empty.</param>
 public sealed record LessonGroupView(string Id, LinkView Heading, IReadOnlyList<LessonListView> Lists);
 
 /// <summary>A build's hours of putting right.</summary>
+/// <param name="Build">The build.</param>
+/// <param name="Time">Hours and minutes.</param>
+/// <param name="Share">Their share of all its hours, in per cent.</param>
 public sealed record PuttingRightView(LinkView Build, string Time, string Share);
 
 /// <summary>A page of the lessons figures.</summary>
@@ -61,9 +74,10 @@ public sealed record LessonsPage(
     IReadOnlyList<PuttingRightView> PuttingRight,
     string? UntilForgotten)
 {
-    /// <summary>So many of a list are in view: what a maker reads before going on.</summary>
+    /// <summary>How many lessons of a list are in view at once.</summary>
     private const int MostInView = 10;
 
+    /// <summary>A page of the lessons book; only the first has the totals.</summary>
     internal static LessonsPage Of(SiteFigures figures, LessonOrder order)
     {
         var views = new SharedViews(figures, Addresses.Of(order));
@@ -84,8 +98,10 @@ public sealed record LessonsPage(
             isFirst ? UntilForgottenOf(DaysToRepeat(figures)) : null);
     }
 
+    /// <summary>The id of a group on its page. Ids of makers have no underscore, so it is never that of a lesson or tool.</summary>
     internal static string GroupId(string id) => $"of_{id}";
 
+    /// <summary>Causes by hours lost, the most first; <paramref name="id"/> is the chart's id on its page.</summary>
     internal static ChartView CausesOf(SiteFigures figures, string id) => ParetoChart.Draw(
         id,
         "Where the lost hours came from",
@@ -150,7 +166,7 @@ public sealed record LessonsPage(
             new LinkView(figures.Journal.Builds.First(build => build.Id == one.Build).Title, Addresses.Of(one.Build)), Show.Hours(one.Minutes), Show.PerCent(one.Share))),
     ];
 
-    // When an evening that is not shown repeated a lesson is nobody's business.
+    // Repeats on hidden evenings are left out: they would tell when those evenings were.
     private static IReadOnlyList<int> DaysToRepeat(SiteFigures figures) =>
         [.. figures.Lessons.All.SelectMany(lesson => lesson.Repeated).Where(repeat => figures.Visibility.Shows(repeat.Entry)).Select(repeat => repeat.DaysAfterLearning).Order()];
 

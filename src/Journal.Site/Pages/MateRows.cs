@@ -21,6 +21,7 @@ public sealed record MateRowView(
 /// <summary>The mates of a build as its page shows them.</summary>
 internal static class MateRows
 {
+    /// <summary>A row for each mate of a build, in the order of build.yaml.</summary>
     public static IReadOnlyList<MateRowView> Of(SiteFigures figures, Build build) => [.. figures.Mates[build.Id].Select(mate => Row(figures, mate))];
 
     private static MateRowView Row(SiteFigures figures, MateFigure mate) => new(

@@ -8,6 +8,7 @@ public sealed record MovedPage(PageFrame Frame, LinkView To)
     /// <summary>The template that lays it out.</summary>
     internal const string Template = "moved";
 
+    /// <summary>The page at an earlier address that leads to the one of today, both from the root of the site.</summary>
     internal static MovedPage Of(SiteFigures figures, string address, string to)
     {
         var (old, now) = (new SharedViews(figures, address), new SharedViews(figures, to));

@@ -3,6 +3,7 @@ namespace Journal.Site.Pages;
 /// <summary>The page for what was not found.</summary>
 public sealed record NotFoundPage(PageFrame Frame)
 {
+    /// <summary>The page with addresses that hold wherever the server shows it.</summary>
     internal static NotFoundPage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.NotFound);

@@ -20,6 +20,7 @@ public sealed record OperationPage(
     ChartView ByPart,
     IReadOnlyList<EntryLineView> Entries)
 {
+    /// <summary>The page of an operation, which a shown entry must name. Hours count hidden evenings.</summary>
     internal static OperationPage Of(SiteFigures figures, Id<Operation> id)
     {
         var views = new SharedViews(figures, Addresses.Of(id));

@@ -6,6 +6,8 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>How the estimate of a plan did, once its build is finished.</summary>
+/// <param name="Words">A text on the hours, and one on the day where the pace was known.</param>
+/// <param name="Parts">Each part's range with what it took; null without parts.</param>
 public sealed record OutcomeView(IReadOnlyList<string> Words, ChartView? Parts)
 {
     /// <summary>Of a build; null where it is not finished or had no plan that is shown.</summary>
@@ -27,6 +29,7 @@ public sealed record OutcomeView(IReadOnlyList<string> Words, ChartView? Parts)
         }
     }
 
+    /// <summary>A share from 0 to 1 as words for so many in a hundred, such as <c>about 62</c>.</summary>
     internal static string InAHundred(double place) => Math.Round(100 * place) switch
     {
         < 1 => "hardly one",

@@ -6,6 +6,10 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>A set-up of a route as made.</summary>
+/// <param name="Number">10, 20, 30 … in the order of the work.</param>
+/// <param name="Datum">What everything was measured from, in the maker's words; null where none of its jobs says so, or none is shown.</param>
+/// <param name="Held">How the work was held, in the maker's words; null as for the datum.</param>
+/// <param name="Steps">Its jobs in order.</param>
 public sealed record SetUpView(int Number, string? Datum, string? Held, IReadOnlyList<StepView> Steps)
 {
     /// <summary>How many rows of the table the set-up takes.</summary>
@@ -13,6 +17,12 @@ public sealed record SetUpView(int Number, string? Datum, string? Held, IReadOnl
 }
 
 /// <summary>A job of a set-up.</summary>
+/// <param name="Operations">What was done, with a link to the entry.</param>
+/// <param name="Date">The evening; null where it is not shown.</param>
+/// <param name="Tools">The tools made and used, in words.</param>
+/// <param name="Hours">The part's share of the job, in hours and minutes.</param>
+/// <param name="SetUp">The setting up in it; a dash for none, or where the job was on several parts.</param>
+/// <param name="Mends">Whether the job put a mistake right.</param>
 public sealed record StepView(LinkView Operations, DateView? Date, string Tools, string Hours, string SetUp, bool Mends);
 
 /// <summary>A part sheet: everything that the journal knows of one part, also as a shop copy on paper.</summary>
@@ -36,6 +46,7 @@ public sealed record PartPage(
     IReadOnlyList<EntryLineView> PointingHere,
     IReadOnlyList<VideoView> Videos)
 {
+    /// <summary>The sheet of a part on the build's parts list. Hours count hidden evenings.</summary>
     internal static PartPage Of(SiteFigures figures, Build build, Part part)
     {
         var reference = new PartRef(build.Id, part.Id);
@@ -71,7 +82,7 @@ public sealed record PartPage(
             VideoView.Of(figures, build, part));
     }
 
-    // So many lines of route, readings and remarks surely fit on A4 and Letter in the usual setting, tried in print.
+    // This many lines of route, readings and remarks always fit on A4 and Letter in the usual setting; tried in print.
     private const int MostOnOnePage = 12;
 
     private static TitleBlockView TitleBlock(SiteFigures figures, SharedViews views, Build build, Part part, BalloonView balloon, List<Entry> shown)
@@ -102,9 +113,11 @@ public sealed record PartPage(
         };
     }
 
+    /// <summary>A material family in the journal's own words, in small letters, with the grade as the maker wrote it.</summary>
     internal static string MaterialWords(SiteFigures figures, Material material) =>
         Casing.Lower(figures.Journal.Vocabulary.Materials[material.Family].Title) + (material.Grade is { } grade ? $" {grade}" : "");
 
+    /// <summary>What a part is made from and where that comes from; null where neither is given.</summary>
     internal static string? StockWords(SiteFigures figures, Part part)
     {
         var stock = part.Stock is { } form ? Casing.Lower(figures.Journal.Vocabulary.StockForms[form.Form].Title) + (form.Size is { } size ? $" {size}" : "") : null;
@@ -148,7 +161,7 @@ public sealed record PartPage(
         return facts;
     }
 
-    // How it was held is told by the entries; where none of them is shown, neither is that.
+    // Holding and datum come from the entries; where none of the set-up's entries is shown, these are not shown either.
     private static SetUpView SetUpOf(SiteFigures figures, SetUp setUp) => setUp.Steps.Any(step => figures.Visibility.Shows(step.Entry))
         ? new SetUpView(setUp.Number * 10, setUp.Datum, setUp.Held, [.. setUp.Steps.Select(step => StepOf(figures, step))])
         : new SetUpView(setUp.Number * 10, null, null, [.. setUp.Steps.Select(step => StepOf(figures, step))]);

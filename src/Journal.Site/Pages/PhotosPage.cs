@@ -4,14 +4,19 @@ using Journal.Core.Wording;
 namespace Journal.Site.Pages;
 
 /// <summary>The pictures of a part.</summary>
+/// <param name="Id">The group's id on its page.</param>
+/// <param name="Part">The part sheet; the build as a whole has no link.</param>
+/// <param name="Photos">The pictures by date; at least one.</param>
 public sealed record PhotoGroupView(string Id, LinkView Part, IReadOnlyList<PhotoView> Photos);
 
-/// <summary>The gallery of a build: every picture that is shown, by part, in the order in which they were taken up.</summary>
+/// <summary>The gallery of a build: every picture that is shown, by part, in the order in which work on the parts began.</summary>
 public sealed record PhotosPage(PageFrame Frame, string Kind, IReadOnlyList<PhotoGroupView> Groups)
 {
+    /// <summary>Whether a shown entry has a picture that is shown and could be read; else there is no gallery.</summary>
     internal static bool HasPhotos(SiteFigures figures, Build build) =>
         build.Entries.Where(figures.Visibility.Shows).Any(entry => entry.Photos.Any(photo => figures.Visibility.Shows(photo) && figures.PhotoOf(photo) is not null));
 
+    /// <summary>The gallery of a build. A picture belongs to the first part that its entry worked on.</summary>
     internal static PhotosPage Of(SiteFigures figures, Build build)
     {
         var views = new SharedViews(figures, Addresses.Photos(build.Id));

@@ -17,6 +17,12 @@ internal static class PictureElement
     public static string AddressOf(PublishedPhoto photo) =>
         photo.Address(photo.Widths.FirstOrDefault(width => width >= 960, photo.Width), PictureMaker.Fallback);
 
+    /// <summary>The element for a page.</summary>
+    /// <param name="photo">The picture in its sizes.</param>
+    /// <param name="root">The way up from the page to the root of the site.</param>
+    /// <param name="alt">What it shows, for those who do not see it; escaped here.</param>
+    /// <param name="isLazy">Whether it loads only when it comes near the view.</param>
+    /// <param name="sizes">How wide it is on the page, as the <c>sizes</c> of HTML: <see cref="InText"/> or <see cref="SideBySide"/>.</param>
     public static SafeHtml Of(PublishedPhoto photo, string root, string alt, bool isLazy, string sizes)
     {
         return new SafeHtml(string.Create(

@@ -6,8 +6,12 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>A plan on the front page.</summary>
+/// <param name="Kind">How far it is, in a word.</param>
+/// <param name="Link">Its estimate sheet.</param>
+/// <param name="Gist">The estimate in a sentence; null where there is none.</param>
 public sealed record PlanCardView(string Kind, LinkView Link, string? Gist)
 {
+    /// <summary>The card of a plan, which must be shown.</summary>
     internal static PlanCardView Of(SiteFigures figures, Plan plan)
     {
         var forecast = figures.Forecast(plan);
@@ -16,6 +20,12 @@ public sealed record PlanCardView(string Kind, LinkView Link, string? Gist)
 }
 
 /// <summary>A line of the plan.</summary>
+/// <param name="Part">The part with its number of pieces; a link where its build has a sheet for it.</param>
+/// <param name="Material">Material and stock; null where neither is given or the part may not be named.</param>
+/// <param name="Operations">What is to be done; a dash where that is not given or may not be told.</param>
+/// <param name="Guess">The maker's own guess and second guess; a dash for none.</param>
+/// <param name="Basis">What the estimate of the part rests on; empty where there is no estimate.</param>
+/// <param name="Like">The finished part that it is said to be like; null for none.</param>
 public sealed record PlannedPartView(LinkView Part, string? Material, string Operations, string Guess, string Basis, LinkView? Like);
 
 /// <summary>An estimate sheet: what a plan, or what is left of a build, will take, and what that rests on.</summary>
@@ -39,6 +49,7 @@ public sealed record PlanPage(
 {
     private const int MostTools = 16;
 
+    /// <summary>The estimate sheet of a plan, which must be shown; once its build is begun, it is about that build.</summary>
     internal static PlanPage Of(SiteFigures figures, Plan plan)
     {
         var (views, forecast) = (new SharedViews(figures, Addresses.Of(plan.Id)), figures.Forecast(plan));
@@ -69,10 +80,10 @@ public sealed record PlanPage(
             views.Cautions(forecast.Preparation.Cautions.Except(serious)));
     }
 
-    /// <summary>How far a plan is.</summary>
+    /// <summary>How far a plan is, in a word: a plan until its build is begun, then what the build is.</summary>
     internal static string StateWords(Build? build) => build is null ? "Plan" : BuildPage.StatusWords(build.Status);
 
-    /// <summary>The sentence that a tired person understands; of a finished build, what was foreseen and what it took.</summary>
+    /// <summary>The estimate in one sentence; of a finished build, what was estimated and what it took. Null where there is no estimate.</summary>
     internal static string? GistOf(SiteFigures figures, PlanForecast forecast)
     {
         if (forecast.Result.Estimate is not { } estimate)
@@ -147,7 +158,7 @@ public sealed record PlanPage(
 
     private static Minutes Time(double hours) => new((int)Math.Round(60 * hours, MidpointRounding.AwayFromZero));
 
-    // The plan names its own parts; those that its build has beside them may be known from evenings alone that stay at home.
+    // The plan names its own parts; a part that only its build has may be known from hidden evenings alone.
     private static bool IsTold(SiteFigures figures, PlanForecast forecast, Part part) =>
         SheetOf(forecast, part) is not null || forecast.Plan.Parts.Any(planned => planned.Id == part.Id);
 

@@ -6,7 +6,7 @@ using Journal.Site.Text;
 
 namespace Journal.Site.Pages;
 
-/// <summary>Makes the views that many kinds of page share, for one page at one address.</summary>
+/// <summary>Makes the views that many kinds of page share, for one page at one address. It is for one thread.</summary>
 internal sealed class SharedViews(SiteFigures figures, string address) : ITextTargets
 {
     private const int LatestShown = 8;
@@ -20,6 +20,12 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     /// <summary>The way up to the root.</summary>
     public string Root { get; } = Addresses.RootOf(address);
 
+    /// <summary>What the page has around its contents.</summary>
+    /// <param name="kind">The kind of page, for the style sheet.</param>
+    /// <param name="title">The page's own title.</param>
+    /// <param name="description">What it is about; put on one line and cut to 160 characters.</param>
+    /// <param name="crumbs">The pages above it, the front page first.</param>
+    /// <param name="titleBlock">The block at its foot; null where the page is no sheet.</param>
     public PageFrame Frame(string kind, string title, string description, IReadOnlyList<LinkView> crumbs, TitleBlockView? titleBlock = null) => new()
     {
         Title = title,
@@ -37,18 +43,25 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
     /// <summary>The address of a file of the site that leads there from this page: absolute where the site has an address.</summary>
     public string Reachable(string address) => Figures.Journal.Address is { } home ? new Uri(home, address).AbsoluteUri : Root + address;
 
-    /// <summary>A picture as those need it who share the page; null where the site has no address.</summary>
+    /// <summary>A picture for the card that others see where the page is shared: its address is absolute. Null where the site has no address.</summary>
     public PhotoView? Share(PhotoView? photo) => photo is null || Figures.Journal.Address is null ? null : photo with { Largest = Reachable(photo.Largest) };
 
+    /// <summary>The front page, as the first of the pages above a page.</summary>
     public static LinkView FrontCrumb => new("Builds", Addresses.Front);
 
+    /// <summary>A build's page, as one of the pages above a page.</summary>
     public static LinkView Crumb(Build build) => new(build.Title, Addresses.Of(build.Id));
 
+    /// <summary>An entry as a line of a list; the entry must be shown.</summary>
     public EntryLineView Line(Entry entry) => Figures.Lines.Of(entry);
 
+    /// <summary>The eight latest of some entries that are shown, newest first.</summary>
     public IReadOnlyList<EntryLineView> Latest(IEnumerable<Entry> entries) =>
         [.. entries.Where(Figures.Visibility.Shows).OrderByDescending(entry => entry.Date).ThenByDescending(entry => entry.Ref).Take(LatestShown).Select(Line)];
 
+    /// <summary>A mistake with what it cost in time and money.</summary>
+    /// <param name="cost">The mistake with its cost.</param>
+    /// <param name="withPlace">Whether to link to the entry that tells of it; not on that entry's own page.</param>
     public RemarkView Mistake(MistakeCost cost, bool withPlace)
     {
         var mistake = cost.Mistake;
@@ -73,6 +86,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
             withPlace && Figures.Visibility.Shows(entry) ? new LinkView(Show.Date(cost.On.Date), Addresses.Of(entry)) : null);
     }
 
+    /// <summary>A lesson with its verdict and what it has cost so far, under a heading of the page's choice.</summary>
     public RemarkView Lesson(LessonFigure lesson, string heading)
     {
         var said = new List<string>();
@@ -90,6 +104,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         return new RemarkView("lesson", heading, Figures.Link(lesson.Id), said.Count == 0 ? null : string.Join(" · ", said));
     }
 
+    /// <summary>A tool with a note; where none is given, that it is a workaround or not in the crib, if so.</summary>
     public ToolLineView ToolLine(Id<Tool> id, string? note = null)
     {
         var tool = Figures.Tool(id);
@@ -97,12 +112,17 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         return new ToolLineView(Figures.Link(id), note);
     }
 
+    /// <summary>The balloons of all parts of a build, in the order of the parts list.</summary>
     public IReadOnlyList<BalloonView> Balloons(Build build)
     {
         var finished = Figures.StateOf(build.Id).Finished.Select(part => part.Part).ToHashSet();
         return [.. build.Parts.Select(part => Balloon(build, part, finished))];
     }
 
+    /// <summary>The balloon of a part: finished, else started where a shown entry worked on it, else not started.</summary>
+    /// <param name="build">The build.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="finished">The parts of the build that are finished.</param>
     public BalloonView Balloon(Build build, Part part, IReadOnlySet<Id<Part>> finished)
     {
         var reference = new PartRef(build.Id, part.Id);
@@ -123,6 +143,9 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         }
     }
 
+    /// <summary>A picture in its sizes; null where it cannot be read. Whether it may be shown is not asked here.</summary>
+    /// <param name="photo">The picture.</param>
+    /// <param name="isFirstOnPage">Whether it is in view at once, and so loads without delay.</param>
     public PhotoView? Photo(Photo photo, bool isFirstOnPage) => Figures.PhotoOf(photo) is not { } published ? null : new PhotoView
     {
         Picture = PictureElement.Of(published, Root, Alt(photo), isLazy: !isFirstOnPage, PictureElement.SideBySide),
@@ -135,6 +158,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         Marks = [.. photo.Marks.Select(Mark)],
     };
 
+    /// <summary>Cautions in the order given; a source that was not looked up says that it is from memory.</summary>
     public IReadOnlyList<CautionView> Cautions(IEnumerable<Core.Trade.Caution> cautions) =>
         [.. cautions.Select(caution => new CautionView(caution.Title, WhenOf(caution), caution.Happens, caution.Done, caution.IsLookedUp ? caution.Source : $"{caution.Source}, from memory"))];
 
@@ -203,6 +227,7 @@ internal sealed class SharedViews(SiteFigures figures, string address) : ITextTa
         return new TextPicture(Root + PictureElement.AddressOf(published), PictureElement.Of(published, Root, Alt(photo), isLazy: true, PictureElement.InText));
     }
 
+    /// <summary>The date of the latest of some entries that is shown; null where none is.</summary>
     public DateView? LatestDate(IEnumerable<Entry> entries) =>
         entries.Where(Figures.Visibility.Shows).Select(entry => (DateOnly?)entry.Date).Max() is { } date ? DateView.Of(date) : null;
 

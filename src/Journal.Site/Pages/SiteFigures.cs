@@ -7,35 +7,43 @@ namespace Journal.Site.Pages;
 
 /// <summary>
 /// A journal with its figures, as the pages need it: every figure computed once, when the first page asks for it, and
-/// every thing found by its id.
+/// every thing found by its id. An id that the journal does not know throws a <see cref="KeyNotFoundException"/>.
 /// </summary>
 /// <param name="journal">The journal.</param>
-/// <param name="today">The day that <c>publish: after</c> is held against.</param>
+/// <param name="today">The day that <c>publish: after</c> is compared with.</param>
 /// <param name="photoOf">Where a picture of the journal stands in the site; null for one that cannot be read.</param>
 internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<string, PublishedPhoto?> photoOf)
 {
     private readonly Lock guard = new();
 
-    /// <summary>What viewers see: only hours, and what is reckoned from them, know of hidden evenings.</summary>
+    /// <summary>What viewers see: hidden evenings count in hours and in what is worked out from hours, and nowhere else.</summary>
     private readonly ShownJournal shown = ShownJournal.Of(journal, today);
 
     /// <summary>The journal as viewers see it: without the hidden evenings.</summary>
     public MakerJournal Journal => shown.Told;
 
+    /// <summary>What may be shown; ask it before a page names an entry, tool, lesson, plan or picture.</summary>
     public Visibility Visibility { get; } = new(journal, today);
 
+    /// <summary>Where the hours went, those of hidden evenings too.</summary>
     public Hours Hours => field ?? Once(ref field, static figures => Hours.Of(figures.shown.Counted));
 
+    /// <summary>When the work was done: minutes of hidden evenings count, their days, milestones and trials are left out.</summary>
     public Timeline Timeline => field ?? Once(ref field, static figures => Timeline.Of(figures.shown));
 
+    /// <summary>Lessons and mistakes of shown entries; the hours that they are compared with count hidden evenings.</summary>
     public Lessons Lessons => field ?? Once(ref field, static figures => Lessons.Of(figures.Journal, figures.Hours));
 
+    /// <summary>What shown entries used and made, and the crib.</summary>
     public Tooling Tooling => field ?? Once(ref field, static figures => Tooling.Of(figures.Journal));
 
+    /// <summary>What shown entries bought, in the journal's currency.</summary>
     public Costs Costs => field ?? Once(ref field, static figures => Costs.Of(figures.Journal));
 
+    /// <summary>How far each build is by its shown entries.</summary>
     public State State => field ?? Once(ref field, static figures => State.Of(figures.Journal));
 
+    /// <summary>Which shown entries point to each part, tool, lesson and entry.</summary>
     public BackLinks BackLinks => field ?? Once(ref field, static figures => BackLinks.Of(figures.Journal));
 
     /// <summary>The lessons that shown entries taught: those that have a page.</summary>
@@ -50,19 +58,23 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
     /// <summary>Finds how a lesson came about in the text of its entry.</summary>
     public LessonStory Story => field ?? Once(ref field, static figures => LessonStory.Among(figures.ShownLessons));
 
+    /// <summary>The readings of shown entries, judged.</summary>
     public ReadingFigures Readings => field ?? Once(ref field, static figures => Core.Figures.Readings.Of(figures.Journal));
 
+    /// <summary>The same readings by the entry that took them.</summary>
     public ILookup<EntryRef, ReadingFigure> ReadingsOf => field ?? Once(ref field, static figures => figures.Readings.All.ToLookup(reading => new EntryRef(reading.Build, reading.Entry)));
 
+    /// <summary>The settings of shown entries.</summary>
     public SettingFigures Settings => field ?? Once(ref field, static figures => Core.Figures.Settings.Of(figures.Journal));
 
+    /// <summary>The same settings by the entry that used them.</summary>
     public ILookup<EntryRef, SettingFigure> SettingsOf => field ?? Once(ref field, static figures => figures.Settings.All.ToLookup(setting => new EntryRef(setting.Build, setting.Entry)));
 
+    /// <summary>The mates of each build, as required and as built by the readings of shown entries.</summary>
     public ILookup<Id<Build>, MateFigure> Mates => field ?? Once(ref field, static figures => Core.Figures.Mates.Of(figures.Journal).ToLookup(mate => mate.Build));
 
+    /// <summary>The route of each part that shown entries worked on.</summary>
     public IReadOnlyDictionary<PartRef, Route> Routes => field ?? Once(ref field, static figures => figures.Journal.Builds.SelectMany(Route.Of).ToDictionary(route => route.Part));
-
-    public IReadOnlyDictionary<EntryRef, EntryHours> EntryHours => field ?? Once(ref field, static figures => figures.Hours.Builds.SelectMany(build => build.Entries).ToDictionary(hours => hours.Entry));
 
     /// <summary>The shown entries that worked on a part, in order.</summary>
     public ILookup<PartRef, Entry> Worked => field ?? Once(ref field, static figures => EntriesByPart(figures.Journal));
@@ -101,49 +113,61 @@ internal sealed class SiteFigures(MakerJournal journal, DateOnly today, Func<str
     /// <summary>Where a picture of the journal stands in the site; null for one that cannot be read.</summary>
     public PublishedPhoto? PhotoOf(Photo photo) => photoOf(photo.File);
 
+    /// <summary>A build by its id.</summary>
     public Build Build(Id<Build> build) => Builds[build];
 
+    /// <summary>The hours of a build, those of hidden evenings too.</summary>
     public BuildHours HoursOf(Id<Build> build) => HoursByBuild[build];
 
+    /// <summary>How far a build is by its shown entries.</summary>
     public BuildState StateOf(Id<Build> build) => StateByBuild[build];
 
+    /// <summary>A shown entry.</summary>
     public Entry Entry(EntryRef entry) => Entries[entry];
 
+    /// <summary>A part of a build's list.</summary>
     public Part Part(PartRef part) => Parts[part];
 
+    /// <summary>A tool of the crib, or one that shown entries name.</summary>
     public Tool Tool(Id<Tool> tool) => Tools[tool].Tool;
 
+    /// <summary>The same with its part in the work.</summary>
     public ToolFigure ToolFigure(Id<Tool> tool) => Tools[tool];
 
+    /// <summary>A lesson that a shown entry taught.</summary>
     public LessonFigure Lesson(Id<Lesson> lesson) => LessonsById[lesson];
 
+    /// <summary>An operation of the built-in vocabulary or of the journal's own.</summary>
     public Operation Operation(Id<Operation> operation) => Journal.Vocabulary.Operations[operation];
 
+    /// <summary>The title of a cause, or words that say that there is none.</summary>
     public string CauseTitle(Id<Cause>? cause) => cause is { } id ? Journal.Vocabulary.Causes[id].Title : "No cause given";
 
     /// <summary>The estimate of a plan, or of the build that it has become.</summary>
     public PlanForecast Forecast(Plan plan) => Forecasts[plan.Id].Value;
 
+    /// <summary>A link to an entry by its title; of a hidden one neither title nor address.</summary>
     public LinkView Link(EntryRef entry) => Visibility.Shows(entry) ? new(Entries[entry].Title, Addresses.Of(entry)) : new("an unpublished entry", null);
 
+    /// <summary>A link to a part sheet by the part's title.</summary>
     public LinkView Link(PartRef part) => new(Parts[part].Title, Addresses.Of(part));
 
     /// <summary>A part with its item number before it.</summary>
     public LinkView LinkWithItem(PartRef part) => Link(part) is var link && Parts[part].Item is { } item ? link with { Text = $"{item}\u2002{link.Text}" } : link;
 
+    /// <summary>A tool by its title, a link where it is shown; one that only hidden entries name has no title.</summary>
     public LinkView Link(Id<Tool> tool) => Tools.TryGetValue(tool, out var figure) ? new(figure.Tool.Title, Visibility.Shows(tool) ? Addresses.Of(tool) : null) : new("an unpublished tool", null);
 
+    /// <summary>A lesson by its text, a link where it is shown; one that a hidden entry taught has no text.</summary>
     public LinkView Link(Id<Lesson> lesson) => LessonsById.TryGetValue(lesson, out var figure) ? new(figure.Lesson.Text, Visibility.Shows(lesson) ? Addresses.Of(lesson) : null) : new("an unpublished lesson", null);
 
+    /// <summary>A link to the page of an operation, which must be one of <see cref="ShownOperations"/>.</summary>
     public LinkView Link(Id<Operation> operation) => new(Operation(operation).Title, Addresses.Of(operation));
 
+    /// <summary>Operations in small letters with commas between, in the order given.</summary>
     public string OperationWords(IEnumerable<Id<Operation>> operations) => string.Join(", ", operations.Select(id => Casing.Lower(Operation(id).Title)));
 
-    /// <summary>Families of the materials that a job worked on.</summary>
-    public IEnumerable<Id<MaterialFamily>> Materials(Entry entry, Job job) =>
-        job.Parts.Select(share => Parts[new PartRef(entry.Build, share.Part)].Material?.Family).OfType<Id<MaterialFamily>>();
-
-    // With one lock for all, which the same thread may take again: figures need one another, and none twice at once.
+    // One lock for all figures, which the same thread may take again: figures need each other, and none is worked out twice.
     private T Once<T>(ref T? figure, Func<SiteFigures, T> make)
         where T : class
     {

@@ -5,16 +5,24 @@ using Journal.Core.Wording;
 namespace Journal.Site.Pages;
 
 /// <summary>A part's chapter of the short story.</summary>
+/// <param name="Balloon">The part and how far it is; null for what belongs to no part.</param>
+/// <param name="Title">The part's title, or words for what belongs to none.</param>
+/// <param name="Steps">Its steps by date; at least one.</param>
 public sealed record StoryPartView(BalloonView? Balloon, string Title, IReadOnlyList<StoryStepView> Steps);
 
-/// <summary>A step of the story: a sentence, and a picture where there is one.</summary>
+/// <summary>A step of the story.</summary>
+/// <param name="Sentence">What was done, as the entry's <c>story</c> says it.</param>
+/// <param name="Entry">The entry, by its date.</param>
+/// <param name="Photo">Its first picture that can be shown; null where there is none.</param>
 public sealed record StoryStepView(string Sentence, LinkView Entry, PhotoView? Photo);
 
 /// <summary>The short story of a build: part by part, a sentence and a picture for each step.</summary>
 public sealed record StoryPage(PageFrame Frame, string Kind, string Title, IReadOnlyList<StoryPartView> Parts, string Outline)
 {
+    /// <summary>Whether a shown entry of the build has a <c>story</c>; else there is no page.</summary>
     internal static bool HasStory(SiteFigures figures, Build build) => build.Entries.Any(entry => entry.Story is not null && figures.Visibility.Shows(entry));
 
+    /// <summary>The story of a build, with the outline beside it as plain text.</summary>
     internal static StoryPage Of(SiteFigures figures, Build build)
     {
         var views = new SharedViews(figures, Addresses.Story(build.Id));

@@ -5,14 +5,25 @@ using Journal.Site.Charts;
 namespace Journal.Site.Pages;
 
 /// <summary>A build on the timeline.</summary>
+/// <param name="Id">Its id on the page; ids of makers have no underscore, so it meets none of them.</param>
+/// <param name="Link">The build's page.</param>
+/// <param name="Parts">When each part was worked on.</param>
+/// <param name="Gathered">The total hours over time; null without days of work.</param>
+/// <param name="Pace">Hours a week, idle weeks counted, in a sentence; empty without any.</param>
+/// <param name="Idle">Stretches of two weeks or more without work.</param>
+/// <param name="Trials">Its runs.</param>
 public sealed record BuildDaysView(string Id, LinkView Link, ChartView Parts, ChartView? Gathered, string Pace, IReadOnlyList<IdleView> Idle, IReadOnlyList<TrialView> Trials);
 
 /// <summary>A stretch of days in which nothing was done.</summary>
+/// <param name="From">The first idle day.</param>
+/// <param name="To">The last.</param>
+/// <param name="Days">How many, in words.</param>
 public sealed record IdleView(DateView From, DateView To, string Days);
 
 /// <summary>The timeline: when each part was made, when nothing was, and how the hours gathered.</summary>
 public sealed record TimelinePage(PageFrame Frame, string Kind, IReadOnlyList<BuildDaysView> Builds, GuessesView? Guesses)
 {
+    /// <summary>The timeline of all builds with a shown entry, that of the latest first.</summary>
     internal static TimelinePage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.Timeline);

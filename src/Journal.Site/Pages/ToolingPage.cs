@@ -4,6 +4,18 @@ using Journal.Core.Model;
 namespace Journal.Site.Pages;
 
 /// <summary>A line of the tooling bill.</summary>
+/// <param name="Id">The tool's id, by which pages link to the line.</param>
+/// <param name="Title">Its title.</param>
+/// <param name="Note">That it is essential or a workaround; null where it is neither.</param>
+/// <param name="Link">A web address that the maker gives for it; null for none.</param>
+/// <param name="Disclose">What readers should know beside the link, such as <c>gift</c>; null for nothing.</param>
+/// <param name="Got">How it came to the shop; for one made here how long that took; a dash where that is not known.</param>
+/// <param name="Cost">Its price, without the currency; a dash where that is not known.</param>
+/// <param name="FirstUsed">The date of the first job with it; a dash before that.</param>
+/// <param name="Jobs">How many jobs used it.</param>
+/// <param name="Hours">The whole time of those jobs; a dash for none.</param>
+/// <param name="Parts">The parts that it was used on or made for.</param>
+/// <param name="PointingHere">The shown entries that link to it.</param>
 public sealed record ToolRowView(
     string Id, string Title, string? Note, string? Link, string? Disclose, string Got, string Cost, string FirstUsed, string Jobs, string Hours, IReadOnlyList<LinkView> Parts, IReadOnlyList<LinkView> PointingHere)
 {
@@ -17,6 +29,7 @@ public sealed record ToolGroupView(string Id, string Title, IReadOnlyList<ToolRo
 /// <summary>The tooling bill: what it took to make all this.</summary>
 public sealed record ToolingPage(PageFrame Frame, string Kind, IReadOnlyList<FactView> Facts, IReadOnlyList<ToolGroupView> Groups, string Currency)
 {
+    /// <summary>The tooling bill of all tools that are shown, by kind in the order of the vocabulary; kinds without tools are left out.</summary>
     internal static ToolingPage Of(SiteFigures figures)
     {
         var views = new SharedViews(figures, Addresses.Tooling);

@@ -5,19 +5,24 @@ using Journal.Core.Model;
 namespace Journal.Site.Pages;
 
 /// <summary>A chapter of a video, with a link into it.</summary>
+/// <param name="At">Where it begins, such as <c>3:20</c> or <c>1:02:05</c>.</param>
+/// <param name="Title">Its title; empty where the maker gives none.</param>
+/// <param name="Address">The video's address with the time in seconds after <c>#t=</c>.</param>
 public sealed record ChapterView(string At, string Title, string Address);
 
 /// <summary>A card for a video: nothing is loaded from its host before the reader clicks.</summary>
 /// <param name="Title">The video's title.</param>
 /// <param name="Address">Where it can be seen.</param>
-/// <param name="Host">On whose machine.</param>
+/// <param name="Host">The name of the machine that serves it, so that the reader knows before clicking.</param>
 /// <param name="Covers">The parts and days that it shows.</param>
 /// <param name="Chapters">Its chapters in order.</param>
 /// <param name="ChapterList">The same as plain text, from the root of the site; null without chapters.</param>
 public sealed record VideoView(string Title, string Address, string Host, string Covers, IReadOnlyList<ChapterView> Chapters, string? ChapterList)
 {
+    /// <summary>All videos of a build, in the order of build.yaml.</summary>
     internal static IReadOnlyList<VideoView> Of(SiteFigures figures, Build build) => Cards(figures, build, _ => true);
 
+    /// <summary>The videos of a build that say that they show a part.</summary>
     internal static IReadOnlyList<VideoView> Of(SiteFigures figures, Build build, Part part) => Cards(figures, build, video => video.CoversParts.Contains(part.Id));
 
     /// <summary>The videos that show an evening: by its date where a video names days, else by the parts it worked on.</summary>

@@ -9,15 +9,23 @@ using SixLabors.ImageSharp.Processing;
 namespace Journal.Site.Photos;
 
 /// <summary>
-/// Makes the sizes of a picture: upright, in WebP with JPEG beside it, never larger than the source. Nothing of the
-/// file's own account of itself survives but its colour profile.
+/// Makes the sizes of a picture: upright, in WebP with JPEG beside it, never larger than the source. Of what camera and
+/// programs wrote into the file only the colour profile is kept.
 /// </summary>
 internal static class PictureMaker
 {
+    /// <summary>The ending of the files that browsers of today load.</summary>
     public const string Modern = "webp";
+
+    /// <summary>The ending of the files that every browser can show.</summary>
     public const string Fallback = "jpg";
 
     /// <summary>Makes a picture and hands over each file as it is ready.</summary>
+    /// <param name="bytes">The picture as the maker's file has it.</param>
+    /// <param name="settings">Widths and qualities.</param>
+    /// <param name="write">Gets each file with its contents, the largest size first.</param>
+    /// <param name="cancellation">Stops between two steps.</param>
+    /// <returns>The picture, its files from the smallest size up.</returns>
     /// <exception cref="PictureRefusedException">It cannot be read.</exception>
     /// <exception cref="OperationCanceledException">It is not wanted any more.</exception>
     public static MadePicture Make(byte[] bytes, PictureSettings settings, Action<MadeFile, byte[]> write, CancellationToken cancellation = default)

@@ -8,7 +8,7 @@ namespace Journal.Site.Photos;
 
 /// <summary>
 /// The contents of pictures by path, size and time, so that a journal with ten thousand of them is not read again each
-/// evening. A file as young as its own record is not trusted: it may have changed within the clock's last tick.
+/// evening. A file changed less than two seconds before it was read is read again: it may have changed in the same tick.
 /// </summary>
 internal sealed class SeenFiles
 {
@@ -64,5 +64,10 @@ internal sealed class SeenFiles
         }
     }
 
+    /// <summary>A picture as it was when it was read.</summary>
+    /// <param name="Length">Its size in bytes.</param>
+    /// <param name="Modified">When it was last changed, UTC, in units of 100 ns since the year 1.</param>
+    /// <param name="Content">The SHA-256 of its contents, in hexadecimal.</param>
+    /// <param name="IsDoubtful">Whether it was changed too shortly before to be trusted.</param>
     internal sealed record Seen(long Length, long Modified, string Content, bool IsDoubtful);
 }

@@ -8,8 +8,8 @@ using Microsoft.Extensions.Options;
 namespace Journal.Site.Preview;
 
 /// <summary>
-/// Listeners that go on where the system has no handle left for one more connection: others will be given back soon. The
-/// server's own would accept no more from then on.
+/// Listeners that keep accepting after the system had no handle left for a connection: others are given back soon. The
+/// server's own listener would accept none from then on.
 /// </summary>
 internal sealed class PatientListeners(IOptions<SocketTransportOptions> options, ILoggerFactory loggers) : IConnectionListenerFactory
 {
@@ -23,8 +23,10 @@ internal sealed class PatientListeners(IOptions<SocketTransportOptions> options,
     {
         private static readonly TimeSpan AfterRefusal = TimeSpan.FromMilliseconds(200);
 
+        /// <inheritdoc/>
         public EndPoint EndPoint => listener.EndPoint;
 
+        /// <inheritdoc/>
         public async ValueTask<ConnectionContext?> AcceptAsync(CancellationToken cancellationToken = default)
         {
             while (true)
@@ -40,8 +42,10 @@ internal sealed class PatientListeners(IOptions<SocketTransportOptions> options,
             }
         }
 
+        /// <inheritdoc/>
         public ValueTask UnbindAsync(CancellationToken cancellationToken = default) => listener.UnbindAsync(cancellationToken);
 
+        /// <inheritdoc/>
         public ValueTask DisposeAsync() => listener.DisposeAsync();
     }
 }

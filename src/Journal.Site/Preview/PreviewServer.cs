@@ -39,7 +39,7 @@ internal sealed class PreviewServer : IAsyncDisposable
     {
         (this.bytesOf, this.board) = (bytesOf, board);
 
-        // Empty: no settings from files and variables, which could open other doors, no log, no end by signal of its own.
+        // Empty: no settings from files and variables, which could open other ports, no log, no stopping at signals.
         var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
         builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Configure(kestrel, port));
         builder.Services.AddSingleton<IConnectionListenerFactory, PatientListeners>();
@@ -86,7 +86,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         ending.Dispose();
     }
 
-    // All that an answer needs is loaded now: what could not be loaded for want of a handle would never be loaded again.
+    // All that an answer needs is loaded now: a library that cannot be loaded for want of a handle is never loaded again.
     private async Task AskItself()
     {
         using var client = new TcpClient();
@@ -127,7 +127,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         }
         catch (OperationCanceledException)
         {
-            // The page went away, or the preview ends: nobody is left to be told.
+            // The page went away, or the preview ends: nobody waits for the answer.
         }
     }
 
@@ -189,7 +189,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         }
     }
 
-    // A folder is as good as its page.
+    // The address of a folder gives its index.html.
     private (string Address, byte[] Bytes)? Find(string address) =>
         bytesOf(address) is { } file ? (address, file)
         : bytesOf($"{address}/index.html") is { } page ? ($"{address}/index.html", page)
@@ -215,14 +215,17 @@ internal sealed class PreviewServer : IAsyncDisposable
 
     private sealed record Response(int Status, string Type, byte[] Body)
     {
+        /// <summary>An answer whose body is a text, in UTF-8.</summary>
         public static Response Of(int status, string type, string text) => new(status, type, Encoding.UTF8.GetBytes(text));
     }
 
-    // The program itself hears signals and says when to end.
+    // The program handles signals itself and says when to end.
     private sealed class NoLifetime : IHostLifetime
     {
+        /// <inheritdoc/>
         public Task WaitForStartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
 
+        /// <inheritdoc/>
         public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
     }
 }

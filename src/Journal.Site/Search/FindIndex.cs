@@ -10,9 +10,10 @@ namespace Journal.Site.Search;
 /// </summary>
 internal sealed class FindIndex
 {
+    /// <summary>The index, from the root of the site; the pieces of text lie beside it.</summary>
     public const string Address = "find/index.js";
 
-    /// <summary>From so many things on, a word that more than half of them hold tells nothing.</summary>
+    /// <summary>Where there are at least so many things, a word that more than half of them hold is left out: it tells nothing.</summary>
     private const int EnoughToTell = 40;
 
     private readonly IReadOnlyList<Findable> things;

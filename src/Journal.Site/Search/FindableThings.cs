@@ -8,6 +8,10 @@ namespace Journal.Site.Search;
 /// <summary>Everything that a search can find. What is not shown on the pages is not in it.</summary>
 internal static class FindableThings
 {
+    /// <summary>
+    /// All of them, in the order in which things that match equally well are listed: builds, plans, parts, tools, operations,
+    /// lessons, then entries, the newest of each build first.
+    /// </summary>
     public static IReadOnlyList<Findable> Of(SiteFigures figures) =>
     [
         .. figures.Journal.Builds.Select(build => OfBuild(figures, build)),

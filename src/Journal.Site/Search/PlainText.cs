@@ -7,6 +7,10 @@ namespace Journal.Site.Search;
 /// <summary>The words of a Markdown text without its marks, addresses and raw HTML.</summary>
 internal static class PlainText
 {
+    /// <summary>
+    /// The words on one line, with single blanks between. The words of a picture are left out: its caption has them, where it
+    /// may be shown.
+    /// </summary>
     public static string Of(MarkdownDocument document)
     {
         var text = new StringBuilder(Math.Max(16, document.Span.Length));
@@ -35,6 +39,7 @@ internal static class PlainText
         return OneLine(text.ToString());
     }
 
+    /// <summary>A text with every stretch of blanks and line ends made one blank, and none at its ends.</summary>
     public static string OneLine(string text) => IsOneLine(text) ? text : string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 
     private static bool IsOneLine(string text)

@@ -6,7 +6,7 @@ namespace Journal.Site.Sending;
 
 /// <summary>
 /// Sends a site to where viewers are: only what changed, pictures before the pages that show them, the front page and the
-/// feeds last, and then takes away what earlier sends brought and the site no longer has.
+/// feeds last, and then deletes what earlier sends brought and the site no longer has.
 /// </summary>
 public sealed class Sender
 {
@@ -22,7 +22,7 @@ public sealed class Sender
         (this.order, this.transport, this.retries, this.site) = (order, transport, retries, site);
 
     /// <summary>Sends a site.</summary>
-    /// <exception cref="SendingException">It could not be finished; readers have whole pages all the same.</exception>
+    /// <exception cref="SendingException">It could not be finished; viewers still have whole pages.</exception>
     public static async Task<SendReport> SendAsync(SendOrder order, CancellationToken cancellation = default)
     {
         var transport = Transports.For(order);
@@ -32,6 +32,13 @@ public sealed class Sender
         }
     }
 
+    /// <summary>Sends a site by a given way.</summary>
+    /// <param name="order">The site, and where it goes.</param>
+    /// <param name="transport">The way to the destination; opened here, and disposed by the caller.</param>
+    /// <param name="retries">How often, and after what waits, a failure that may pass is tried again.</param>
+    /// <param name="cancellation">Stops it.</param>
+    /// <exception cref="SendingException">It could not be finished; sending again goes on from there.</exception>
+    /// <exception cref="OperationCanceledException">It was stopped.</exception>
     internal static async Task<SendReport> SendAsync(SendOrder order, ITransport transport, RetryPolicy retries, CancellationToken cancellation)
     {
         var sender = new Sender(order, transport, retries, SiteToSend.FilesOf(order.Site));
@@ -103,7 +110,7 @@ public sealed class Sender
         }
     }
 
-    // Noted before, for the site may have it again before the next send.
+    // Noted first, since the site may have the file again before the next send.
     private async Task TakeAway(string address, SendLog log, CancellationToken cancellation)
     {
         if (!transport.ArrivesAtOnce)
@@ -131,7 +138,7 @@ public sealed class Sender
         order.Progress?.Report(new SendProgress(Interlocked.Increment(ref files), report.Files.Count, Interlocked.Add(ref bytes, contents.Length), report.Bytes));
     }
 
-    // What a broken send left half of may hold words that are not to be published any more.
+    // A file that a broken send left incomplete may hold words that are not to be published any more.
     private async Task ClearHalves(SendLog log, CancellationToken cancellation)
     {
         if (transport.Draft is { } draft && log.IsOfBrokenSend)
@@ -151,7 +158,7 @@ public sealed class Sender
         }
     }
 
-    // What another journal sent there is not this one's to take away.
+    // What another journal sent there is not this one's to delete.
     private void RefuseAnother(SentManifest manifest)
     {
         if (manifest.Journal != order.Id && !order.TakeOver)

@@ -4,8 +4,8 @@ using System.Text.Json.Serialization;
 namespace Journal.Site.Sending;
 
 /// <summary>
-/// What lies at a destination by our hand: each file with the SHA-256 of its contents. By it the next send knows what
-/// has changed, and what it may take away; and whose it is, so that no journal takes away the site of another.
+/// What sends have put at a destination: each file with the SHA-256 of its contents. By it the next send knows what has
+/// changed, and what it may delete; and whose site it is, so that no journal deletes the site of another.
 /// </summary>
 /// <param name="Journal">The journal whose site it is.</param>
 /// <param name="Title">That journal's title when it was sent.</param>
@@ -36,7 +36,7 @@ internal sealed record SentManifest(Guid Journal, string Title, IReadOnlyDiction
         JsonSerializer.SerializeToUtf8Bytes(this with { Files = new SortedDictionary<string, string>(Files.ToDictionary(), StringComparer.Ordinal) }, SentManifestJson.Default.SentManifest);
 }
 
-/// <summary>Compiled ahead, so that no start waits for reflection.</summary>
+/// <summary>How the manifest is written as JSON, made by the compiler, so that nothing needs reflection.</summary>
 [JsonSourceGenerationOptions(
     WriteIndented = true,
     NewLine = "\n",

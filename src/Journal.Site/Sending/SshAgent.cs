@@ -83,6 +83,8 @@ internal sealed class SshAgent(string socket)
     {
         private int at;
 
+        /// <summary>The next four bytes as a number, the highest byte first.</summary>
+        /// <exception cref="InvalidDataException">The answer is cut short.</exception>
         public uint Number()
         {
             Need(4);
@@ -90,6 +92,8 @@ internal sealed class SshAgent(string socket)
             return BinaryPrimitives.ReadUInt32BigEndian(bytes.AsSpan(at - 4));
         }
 
+        /// <summary>The next string of bytes: its length as a number, then so many bytes.</summary>
+        /// <exception cref="InvalidDataException">The answer is cut short.</exception>
         public byte[] Bytes()
         {
             var length = Number();
@@ -109,6 +113,7 @@ internal sealed class SshAgent(string socket)
 
     private sealed class AgentKey(SshAgent agent, byte[] key) : IPrivateKeySource
     {
+        /// <summary>How the agent can sign with the key. An RSA key signs with SHA-512, else SHA-256, and never with SHA-1.</summary>
         public IReadOnlyCollection<HostAlgorithm> HostKeyAlgorithms { get; } = Type(key) == "ssh-rsa"
             ? [new AgentAlgorithm(agent, "rsa-sha2-512", key, 4), new AgentAlgorithm(agent, "rsa-sha2-256", key, 2)]
             : [new AgentAlgorithm(agent, Type(key), key, 0)];

@@ -6,7 +6,7 @@ namespace Journal.Site.Templates;
 
 /// <summary>
 /// The <c>include</c> of templates: a piece writes where it is included, with the words after its name as <c>$1</c> and so
-/// on. The library's own makes a text of it first, which a page of many pieces pays for twice.
+/// on. The library's own include makes a text first and then writes it, so a page of many pieces is written twice.
 /// </summary>
 internal sealed class IncludePiece : IScriptCustomFunction
 {

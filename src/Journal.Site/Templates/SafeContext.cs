@@ -10,7 +10,7 @@ namespace Journal.Site.Templates;
 
 /// <summary>
 /// The sandbox that templates run in: it escapes all but <see cref="SafeHtml"/>, reads page models without reflection and
-/// never writes to them, has limits that throw, and holds no function that reads the clock, draws lots or evaluates text.
+/// never writes to them, has limits that throw, and no function that reads the clock, gives random numbers or evaluates text.
 /// </summary>
 internal sealed class SafeContext : TemplateContext
 {
@@ -18,12 +18,14 @@ internal sealed class SafeContext : TemplateContext
     private const int LargestPage = 32 * 1024 * 1024;
     private const int DeepestInclude = 24;
 
-    /// <summary>What filling one page may take of memory, given back or not: many times what any of ours takes of the largest journals.</summary>
+    /// <summary>How many bytes filling one page may allocate, freed or not: many times what any of our pages needs in the largest journals.</summary>
     private const long MostMemory = 384L * 1024 * 1024;
 
     private static readonly string[] NotForTemplates = ["date", "timespan", "object", "regex", "include_join"];
     private static readonly string[] NotForSums = ["random", "uuid"];
 
+    /// <summary>A context that fills one page after the other; it is for one thread at a time.</summary>
+    /// <param name="loader">Finds the pieces that templates include.</param>
     public SafeContext(ITemplateLoader loader)
         : base(OwnFunctions())
     {
@@ -47,10 +49,10 @@ internal sealed class SafeContext : TemplateContext
     /// <summary>What is written.</summary>
     public PageText Page { get; } = new();
 
-    /// <summary>The words of the piece that is being written; null outside of pieces.</summary>
+    /// <summary>The arguments of the piece that is being written; null outside of pieces.</summary>
     public ScriptArray? OfPiece { get; set; }
 
-    /// <summary>What the thread that fills a page had taken when it began.</summary>
+    /// <summary>How many bytes the thread had allocated when it began to fill the page.</summary>
     public long TakenBefore { private get; set; }
 
     public override TemplateContext Write(SourceSpan span, object? textAsObject)
@@ -70,14 +72,14 @@ internal sealed class SafeContext : TemplateContext
         }
     }
 
-    // What is worked out only when it is asked for would hold what it is worked out from, and that the next: hundreds of
-    // thousands in one another, whose answer would end the program.
+    // A list that is worked out only when it is read holds the list it comes from, and that the next: reading hundreds of
+    // thousands of them, one in the other, would overflow the stack and end the program.
     public override object? Evaluate(ScriptNode? scriptNode, bool aliasReturnedFunction)
     {
         var value = base.Evaluate(scriptNode, aliasReturnedFunction);
         if (value is null or string or bool or int or SafeHtml)
         {
-            return value; // Nearly all values; to ask them for their interfaces takes long.
+            return value; // Nearly all values; testing them for interfaces takes long.
         }
 
         var isWorkedOutLater = value is ScriptRange or (IEnumerable and not (ICollection or IScriptObject));

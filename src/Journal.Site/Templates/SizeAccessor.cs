@@ -9,6 +9,7 @@ internal sealed class SizeAccessor : ReadingAccessor
 {
     private const string Size = "size";
 
+    /// <summary>The only instance, for lists of every kind.</summary>
     public static SizeAccessor Only { get; } = new();
 
     protected override IReadOnlyCollection<string> Names => [Size];

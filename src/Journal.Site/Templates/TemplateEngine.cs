@@ -10,10 +10,10 @@ namespace Journal.Site.Templates;
 public sealed class TemplateEngine(TemplateFiles files)
 {
     private readonly ConcurrentDictionary<string, Template> parsed = new(StringComparer.Ordinal);
-    // No bag: it keeps what it holds by thread, and what is held here leads back to it, so that neither would ever be let go.
+    // Not a ConcurrentBag: it keeps its items by thread, and these items lead back to it, so neither would ever be freed.
     private readonly ConcurrentStack<SafeContext> idle = [];
 
-    /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one may cost much.</summary>
+    /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one step may take long.</summary>
     internal TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>The page that a template makes of a model.</summary>

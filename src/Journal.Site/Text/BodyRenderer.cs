@@ -68,6 +68,7 @@ internal sealed class BodyRenderer
 
     private sealed class ShiftedHeadings : HtmlObjectRenderer<HeadingBlock>
     {
+        /// <summary>What is added to the level of each heading, so that the highest of a text is level 2.</summary>
         public int Shift { get; set; }
 
         protected override void Write(HtmlRenderer renderer, HeadingBlock obj)
@@ -113,7 +114,7 @@ internal sealed class BodyRenderer
                 return;
             }
 
-            // Its words stand instead, plain as they would have been in `alt`.
+            // Its alternative text is written instead, plain, as in `alt`.
             var before = renderer.EnableHtmlForInline;
             renderer.EnableHtmlForInline = false;
             renderer.WriteChildren(obj);
@@ -151,6 +152,7 @@ internal sealed class BodyRenderer
     // Columns to the right are columns of figures; inline styles are not allowed on our pages.
     private sealed class ScrollingTables : HtmlObjectRenderer<Table>
     {
+        /// <summary>How many tables of the text were written so far: the number in the name that screen readers say.</summary>
         public int Count { get; set; }
 
         protected override void Write(HtmlRenderer renderer, Table obj)

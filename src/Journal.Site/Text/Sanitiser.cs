@@ -12,6 +12,7 @@ internal sealed class Sanitiser
     private readonly HtmlSanitizer inner = Create();
     private IReadOnlySet<string> within = new HashSet<string>();
 
+    /// <summary>A sanitiser for any number of texts and threads.</summary>
     public Sanitiser()
     {
         // A picture from elsewhere would be a request to another host; an address within the site that we did not make
@@ -43,7 +44,7 @@ internal sealed class Sanitiser
     /// <param name="addresses">The addresses within the site that it may use.</param>
     public string Clean(string html, IReadOnlySet<string> addresses)
     {
-        // One sanitiser serves all threads, one at a time: it is rarely needed and dear to make.
+        // One sanitiser serves all threads, one at a time: it is rarely needed, and making one takes long.
         lock (inner)
         {
             within = addresses;

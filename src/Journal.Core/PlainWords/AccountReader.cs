@@ -30,6 +30,7 @@ public static class AccountReader
         var mistakes = new MistakeReader(account, lessons);
         var learned = new LessonReader(account, lessons, mistakes);
         var events = new EventReader(account, topic);
+        var next = new NextReader(account);
         var state = new StateReader(account, KnownTexts.OpenSnags(build, date), KnownTexts.Mistakes(build, date));
         for (var index = 0; index < account.Clauses.Count; index++)
         {
@@ -40,6 +41,7 @@ public static class AccountReader
             learned.Read(index);
             events.Read(index);
             state.Read(index);
+            next.Read(index);
             state.ReadMends(index);
         }
 
@@ -67,7 +69,7 @@ public static class AccountReader
             Snags = state.Snags,
             Cleared = state.Cleared,
             Trials = events.Trials,
-            Next = state.Next,
+            Next = next.Next,
             NewTools = ToolNames.New(account),
             Questions = [.. jobs.Unplaced.Select(time => OpenQuestions.OfTime(account, time))],
         };

@@ -4,15 +4,13 @@ using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;
 
-/// <summary>Reads how things stand at the end: the next step, new snags, snags put right, earlier mistakes mended.</summary>
+/// <summary>Reads how things stand at the end: new snags, snags put right, earlier mistakes mended.</summary>
 internal sealed class StateReader(Account account, Recall knownSnags, Recall knownMistakes)
 {
     private readonly List<ProposedText> snags = [];
     private readonly List<Known<Snag>> cleared = [];
     private readonly List<Known<Mistake>> mends = [];
     private readonly List<int> mendedAt = [];
-
-    public ProposedText? Next { get; private set; }
 
     public IReadOnlyList<ProposedText> Snags => snags;
 
@@ -23,7 +21,6 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
     public void Read(int index)
     {
         var clause = account.Clauses[index];
-        ReadNext(clause, index);
         if (!clause.IsTonight)
         {
             return;
@@ -32,33 +29,6 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
         if (!ReadCleared(clause, index))
         {
             ReadSnag(clause);
-        }
-    }
-
-    private void ReadNext(Clause clause, int index)
-    {
-        if (clause.IsOthers || clause.IsPast || clause.HasAny(Cue.Film, Cue.Lesson) && !clause.Has(Cue.Next) || clause.FirstOf(Cue.Next) is not { } hit || clause.HasBefore(Cue.Negation, hit.First) || clause.IsQuestion)
-        {
-            return;
-        }
-
-        var word = account.Word(hit.First);
-        if (word is "next" && account.Word(hit.Next) is "to" or "door" && hit.Next - hit.First == 1)
-        {
-            return;
-        }
-
-        // "the nose thread is next", "pulley keyway next".
-        var isBehind = hit.First > clause.First && hit.Next - hit.First == 1 && (hit.Next >= clause.Next || account.Tokens[hit.Next].Kind != Tokens.TokenKind.Word) && word is "next";
-        var said = isBehind ? Wording.ThingOf(account, clause.First, hit.First) : Wording.ThingOf(account, hit.Next, clause.Next);
-        if (said is null && index + 1 < account.Clauses.Count && account.Clauses[index + 1] is { IsOthers: false, IsPast: false } behind)
-        {
-            said = Wording.ThingOf(account, behind.First, behind.Next);
-        }
-
-        if (said is { } text && (Next is null || Next.Text.Length < 4))
-        {
-            Next = new(text.Text, text.Words);
         }
     }
 

@@ -32,12 +32,12 @@ public static class AccountReader
         var events = new EventReader(account, topic);
         var next = new NextReader(account);
         var state = new StateReader(account, KnownTexts.OpenSnags(build, date), KnownTexts.Mistakes(build, date));
+        mistakes.ReadAll();
         for (var index = 0; index < account.Clauses.Count; index++)
         {
             jobs.Read(index);
             readings.Read(index);
             settings.Read(index);
-            mistakes.Read(index);
             learned.Read(index);
             events.Read(index);
             state.Read(index);

@@ -4,114 +4,170 @@ using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;
 
-/// <summary>Reads what went wrong: the words, and where they say so the cause, the time lost, what became of the part and the lesson not heeded.</summary>
+/// <summary>
+/// Reads what went wrong. One sign alone is seldom enough: clauses near each other that tell of harm, its cause, the time it cost, what
+/// became of the part and whose fault it was are weighed together.
+/// </summary>
 internal sealed class MistakeReader(Account account, Recall lessons)
 {
-    /// <summary>How many clauses behind a mistake may still tell of it.</summary>
-    private const int Aftermath = 4;
+    /// <summary>How many clauses without a sign may stand inside a mistake.</summary>
+    private const int WidestGap = 2;
+
+    /// <summary>How many clauses behind a mistake may still tell what became of it, or which lesson was forgotten.</summary>
+    private const int Aftermath = 3;
+
+    private const int Enough = 4;
+    private const int EnoughForAnother = 6;
+    private const int MostWords = 32;
 
     private readonly List<ProposedMistake> mistakes = [];
-    private int lastClause = -10;
-    private int heading = -1;
+    private readonly List<(int First, int Last)> places = [];
 
     public IReadOnlyList<ProposedMistake> Mistakes => mistakes;
 
-    /// <summary>Whether a clause is part of a mistake that was read.</summary>
-    public HashSet<int> Clauses { get; } = [];
-
-    public void Read(int index)
+    /// <summary>Reads the whole account.</summary>
+    public void ReadAll()
     {
-        var clause = account.Clauses[index];
-        var isNear = index - lastClause <= Aftermath;
-        if (Tells(clause) && IsHeading(clause) && index + 1 < account.Clauses.Count)
+        var reader = new MistakeSignReader(account);
+        var signs = account.Clauses.Select(reader.Of).ToList();
+        var clusters = Clusters(signs).Select(place => (Place: place, Weight: WeightOf(signs, place))).Where(cluster => cluster.Weight >= Enough).ToList();
+        var most = clusters.Count == 0 ? 0 : clusters.Max(cluster => cluster.Weight);
+        foreach (var (place, weight) in clusters)
         {
-            heading = index;
-        }
-        else if ((Tells(clause) || (heading >= 0 && index - heading <= 2 && clause.IsTonight && clause.Next - clause.First > 3)) && (!isNear || index - lastClause > 2))
-        {
-            Begin(clause, index);
-            heading = -1;
-        }
-        else if (Tells(clause))
-        {
-            Clauses.Add(index);
-        }
-
-        if (mistakes.Count > 0 && index - lastClause <= Aftermath && clause.IsTonight)
-        {
-            AddWhatFollows(clause, index);
+            if ((weight == most && mistakes.Count == 0) || weight >= EnoughForAnother)
+            {
+                Add(signs, place);
+            }
         }
     }
-
-    // "One mistake:", "Mistake, and a known one."
-    private bool IsHeading(Clause clause) => clause.Next - clause.First <= 4 && clause.Hits.Exists(hit => hit.Cue == Cue.Mistake && account.Word(hit.First) is "mistake" or "blunder" or "error" or "slip");
 
     /// <summary>A known lesson spoken of right after a mistake is the one that was not heeded.</summary>
     public bool TakeAsRepeated(int index, string lesson)
     {
-        const int SoonAfter = 6;
-        if (mistakes.Count == 0 || index - lastClause > SoonAfter || (mistakes[^1].Repeats is { } known && known.Value != lesson))
+        const int SoonAfter = 3;
+        var at = places.FindIndex(place => index >= place.First - 1 && index - place.Last <= SoonAfter);
+        if (at < 0 || (mistakes[at].Repeats is { } known && known.Value != lesson))
         {
             return false;
         }
 
-        mistakes[^1] = mistakes[^1] with { Repeats = new Id<Lesson>(lesson) };
+        mistakes[at] = mistakes[at] with { Repeats = new Id<Lesson>(lesson) };
         return true;
     }
 
-    private bool Tells(Clause clause)
+    private IEnumerable<(int First, int Last)> Clusters(List<MistakeSigns> signs)
     {
-        if (clause.FirstOf(Cue.Mistake) is not { } hit || !clause.IsReal(hit.First) || clause.HasBefore(Cue.Negation, hit.First) || account.Word(hit.First - 1) is "no" or "not" or "any" or "without")
+        var first = -1;
+        var last = -1;
+        for (var at = 0; at < signs.Count; at++)
         {
-            return false;
+            if (!signs[at].IsAny)
+            {
+                continue;
+            }
+
+            if (first >= 0 && (at - last > WidestGap || account.Clauses[at].Sentence - account.Clauses[last].Sentence > 1))
+            {
+                yield return (first, last);
+                first = -1;
+            }
+
+            (first, last) = (first < 0 ? at : first, at);
         }
 
-        return !clause.HasAny(Cue.Document, Cue.Lesson, Cue.Film);
+        if (first >= 0)
+        {
+            yield return (first, last);
+        }
     }
 
-    private void Begin(Clause clause, int index)
+    private int WeightOf(List<MistakeSigns> signs, (int First, int Last) place)
     {
+        var all = signs.GetRange(place.First, place.Last - place.First + 1);
+        var isTold = all.Exists(sign => sign.IsEvent) || (all.Exists(sign => sign.Lost is not null) && all.Exists(sign => sign.IsBlame));
+        if (!isTold)
+        {
+            return 0;
+        }
+
+        return (all.Exists(sign => sign.IsPlain) ? IsDeed(signs, place) ? 4 : 3 : 0) + (all.Exists(sign => sign.IsHarm) ? 2 : 0) + (all.Exists(sign => sign.Cause is not null) ? 2 : 0)
+            + (all.Exists(sign => sign.IsBlame || sign.IsHeading) ? 2 : 0) + (all.Exists(sign => sign.Lost is not null) ? 3 : 0) + (all.Exists(sign => sign.Outcome is not null) ? 2 : 0);
+    }
+
+    // "I broke a tap", "broke a tap": done, rather than found broken.
+    private bool IsDeed(List<MistakeSigns> signs, (int First, int Last) place) =>
+        Enumerable.Range(place.First, place.Last - place.First + 1).Any(at => signs[at].IsPlain && (account.Clauses[at].Has(Cue.Maker) || account.Clauses[at].FirstOf(Cue.Mistake) is { } hit && hit.First == account.Clauses[at].First));
+
+    private void Add(List<MistakeSigns> signs, (int First, int Last) place)
+    {
+        var at = EventIn(signs, place);
+        var clause = account.Clauses[at];
         if (Wording.Of(account, clause.First, clause.Next) is not { } what)
         {
             return;
         }
 
-        mistakes.Add(new(what.Text, what.Words));
-        lastClause = index;
-        Clauses.Add(index);
-        for (var back = Math.Max(0, index - 1); back < index; back++)
+        mistakes.Add(new(what.Text, WordsOf(place, at, what.Words))
         {
-            AddWhatFollows(account.Clauses[back], back);
-        }
+            Cause = CauseOf(signs, place, at),
+            Lost = Near(signs, place).Select(sign => sign.Lost).FirstOrDefault(lost => lost is not null),
+            Outcome = Near(signs, place).Select(sign => sign.Outcome).FirstOrDefault(outcome => outcome is not null),
+            Repeats = RepeatedAt(place),
+        });
+        places.Add(place);
     }
 
-    private void AddWhatFollows(Clause clause, int index)
+    // The clause that tells most of what happened.
+    private static int EventIn(List<MistakeSigns> signs, (int First, int Last) place)
     {
-        var mistake = mistakes[^1];
-        for (var at = clause.First; at < clause.Next; at++)
+        var best = place.First;
+        var most = -1;
+        for (var at = place.First; at <= place.Last; at++)
         {
-            // What the maker says with "because" goes before what only happened.
-            if ((mistake.Cause is null || clause.Has(Cue.Reason)) && Lexicon.Shared.Causes.TryLongest(account.Tokens, at, out var cause, out _) && account.Journal.Vocabulary.Causes.Has(cause))
+            var weight = signs[at].IsHeading ? 0 : (signs[at].IsPlain ? 3 : 0) + (signs[at].IsHarm ? 3 : 0) + (signs[at].Cause is not null ? 2 : 0) + (signs[at].IsBlame ? 1 : 0);
+            if (weight > most)
             {
-                mistake = mistake with { Cause = cause };
-            }
-
-            if (index >= lastClause && mistake.Outcome is null && Lexicon.Shared.Outcomes.TryLongest(account.Tokens, at, out var outcome, out _) && !clause.HasBefore(Cue.Negation, at))
-            {
-                mistake = mistake with { Outcome = outcome };
+                (best, most) = (at, weight);
             }
         }
 
-        if (index >= lastClause && mistake.Lost is null && clause.Quantities.Find(time => time.Kind == UnitKind.Time && TimeRoles.Of(account, clause, time) == TimeRole.Lost) is { } lost)
+        return best;
+    }
+
+    private Span WordsOf((int First, int Last) place, int at, Span what)
+    {
+        var (first, last) = place;
+        while (account.Clauses[last].Next - account.Clauses[first].First > MostWords && (first < at || last > at))
         {
-            mistake = mistake with { Lost = new Minutes(lost.Minutes), Words = new(mistake.Words.Start, Math.Max(mistake.Words.End, account.SpanOf(clause.First, clause.Next).End)) };
+            (first, last) = last > at ? (first, last - 1) : (first + 1, last);
         }
 
-        if (mistake.Repeats is null && clause.HasAny(Cue.Ignored) && lessons.In(account, clause.First, clause.Next) is [{ Share: > 0.4, Words: > 1 } best, ..])
+        var whole = account.SpanOf(account.Clauses[first].First, account.Clauses[last].Next);
+        return new(Math.Min(whole.Start, what.Start), Math.Max(whole.End, what.End));
+    }
+
+    // What the maker says with "because" goes before what only happened.
+    private Id<Cause>? CauseOf(List<MistakeSigns> signs, (int First, int Last) place, int at)
+    {
+        var causes = Enumerable.Range(place.First, place.Last - place.First + 1).Where(i => signs[i].Cause is not null).ToList();
+        return causes.Count == 0 ? null : signs[causes.OrderBy(i => account.Clauses[i].Has(Cue.Reason) ? 0 : 1).ThenBy(i => Math.Abs(i - at)).First()].Cause;
+    }
+
+    private static IEnumerable<MistakeSigns> Near(List<MistakeSigns> signs, (int First, int Last) place) =>
+        signs.Skip(place.First).Take(place.Last - place.First + 1 + Aftermath);
+
+    // "Again!", "I knew better", "my own rule": then the lesson that the words are near to.
+    private Id<Lesson>? RepeatedAt((int First, int Last) place)
+    {
+        for (var at = Math.Max(0, place.First - 1); at <= Math.Min(place.Last + 1, account.Clauses.Count - 1); at++)
         {
-            mistake = mistake with { Repeats = new Id<Lesson>(best.Id) };
+            var clause = account.Clauses[at];
+            if (clause.Has(Cue.Ignored) && lessons.In(account, account.Clauses[Math.Max(0, at - 2)].First, account.Clauses[Math.Min(at + 1, account.Clauses.Count - 1)].Next) is [{ Share: > 0.35, Words: > 1 } best, ..])
+            {
+                return new Id<Lesson>(best.Id);
+            }
         }
 
-        mistakes[^1] = mistake;
+        return null;
     }
 }

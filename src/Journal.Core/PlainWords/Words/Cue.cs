@@ -70,4 +70,7 @@ internal enum Cue
     Gauge,
     WantedBehind,
     TinyFeature,
+    Harm,
+    Blame,
+    NoMistake,
 }

@@ -11,10 +11,13 @@ namespace Journal.Core.PlainWords.Facts;
 internal sealed class MistakeReader(Account account, Recall lessons)
 {
     /// <summary>How many clauses without a sign may stand inside a mistake.</summary>
-    private const int WidestGap = 2;
+    private const int WidestGap = 4;
+
+    /// <summary>How many sentences lie between its signs at most.</summary>
+    private const int WidestLeap = 2;
 
     /// <summary>How many clauses behind a mistake may still tell what became of it, or which lesson was forgotten.</summary>
-    private const int Aftermath = 3;
+    private const int Aftermath = 5;
 
     private const int Enough = 4;
     private const int EnoughForAnother = 6;
@@ -66,7 +69,7 @@ internal sealed class MistakeReader(Account account, Recall lessons)
                 continue;
             }
 
-            if (first >= 0 && (at - last > WidestGap || account.Clauses[at].Sentence - account.Clauses[last].Sentence > 1))
+            if (first >= 0 && (at - last > WidestGap || account.Clauses[at].Sentence - account.Clauses[last].Sentence > WidestLeap))
             {
                 yield return (first, last);
                 first = -1;
@@ -90,7 +93,7 @@ internal sealed class MistakeReader(Account account, Recall lessons)
             return 0;
         }
 
-        return (all.Exists(sign => sign.IsPlain) ? IsDeed(signs, place) ? 4 : 3 : 0) + (all.Exists(sign => sign.IsHarm) ? 2 : 0) + (all.Exists(sign => sign.Cause is not null) ? 2 : 0)
+        return (all.Exists(sign => sign.IsPlain) ? IsDeed(signs, place) ? 4 : 3 : 0) + (all.Exists(sign => sign.IsHarm) ? 2 : all.Exists(sign => sign.IsHint) ? 1 : 0) + (all.Exists(sign => sign.Cause is not null) ? 2 : 0)
             + (all.Exists(sign => sign.IsBlame || sign.IsHeading) ? 2 : 0) + (all.Exists(sign => sign.Lost is not null) ? 3 : 0) + (all.Exists(sign => sign.Outcome is not null) ? 2 : 0);
     }
 
@@ -102,7 +105,8 @@ internal sealed class MistakeReader(Account account, Recall lessons)
     {
         var at = EventIn(signs, place);
         var clause = account.Clauses[at];
-        if (Wording.Of(account, clause.First, clause.Next) is not { } what)
+        var isReason = at > 0 && account.Word(clause.First) is "because" or "cos" or "cause" or "as" or "since" && account.Clauses[at - 1].Sentence == clause.Sentence && account.Clauses[at - 1] is { IsOthers: false, IsPast: false };
+        if (Wording.Of(account, isReason ? account.Clauses[at - 1].First : clause.First, clause.Next) is not { } what)
         {
             return;
         }
@@ -118,13 +122,13 @@ internal sealed class MistakeReader(Account account, Recall lessons)
     }
 
     // The clause that tells most of what happened.
-    private static int EventIn(List<MistakeSigns> signs, (int First, int Last) place)
+    private int EventIn(List<MistakeSigns> signs, (int First, int Last) place)
     {
         var best = place.First;
         var most = -1;
         for (var at = place.First; at <= place.Last; at++)
         {
-            var weight = signs[at].IsHeading ? 0 : (signs[at].IsPlain ? 3 : 0) + (signs[at].IsHarm ? 3 : 0) + (signs[at].Cause is not null ? 2 : 0) + (signs[at].IsBlame ? 1 : 0);
+            var weight = signs[at].IsHeading ? 0 : (signs[at].IsPlain ? 3 : 0) + (signs[at].IsHarm ? 3 : signs[at].IsHint ? 2 : 0) + (signs[at].Cause is not null ? 2 : 0) + (signs[at].IsBlame ? 1 : 0) + (CostsTime(signs, at) ? 2 : 0);
             if (weight > most)
             {
                 (best, most) = (at, weight);
@@ -133,6 +137,10 @@ internal sealed class MistakeReader(Account account, Recall lessons)
 
         return best;
     }
+
+    // The time lost in the same sentence, at the clause or right behind it.
+    private bool CostsTime(List<MistakeSigns> signs, int at) =>
+        Enumerable.Range(at, 3).Any(next => next < signs.Count && signs[next].Lost is not null && account.Clauses[next].Sentence == account.Clauses[at].Sentence);
 
     private Span WordsOf((int First, int Last) place, int at, Span what)
     {
@@ -150,7 +158,7 @@ internal sealed class MistakeReader(Account account, Recall lessons)
     private Id<Cause>? CauseOf(List<MistakeSigns> signs, (int First, int Last) place, int at)
     {
         var causes = Enumerable.Range(place.First, place.Last - place.First + 1).Where(i => signs[i].Cause is not null).ToList();
-        return causes.Count == 0 ? null : signs[causes.OrderBy(i => account.Clauses[i].Has(Cue.Reason) ? 0 : 1).ThenBy(i => Math.Abs(i - at)).First()].Cause;
+        return causes.Count == 0 ? null : signs[causes.OrderBy(i => account.Clauses[i].Has(Cue.Reason) ? 0 : 1).ThenBy(i => MistakeSignReader.IsSymptom(signs[i].Cause!.Value) ? 1 : 0).ThenBy(i => Math.Abs(i - at)).First()].Cause;
     }
 
     private static IEnumerable<MistakeSigns> Near(List<MistakeSigns> signs, (int First, int Last) place) =>

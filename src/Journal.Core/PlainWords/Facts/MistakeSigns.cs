@@ -14,6 +14,9 @@ internal sealed record MistakeSigns
     /// <summary>Harm that may as well be a snag, or no fault of tonight's: “a nick”, “too short”.</summary>
     public bool IsHarm { get; init; }
 
+    /// <summary>A size off from what it should be, or what had been done before: little by itself.</summary>
+    public bool IsHint { get; init; }
+
     /// <summary>“my own fault”, “in a rush”.</summary>
     public bool IsBlame { get; init; }
 
@@ -30,7 +33,7 @@ internal sealed record MistakeSigns
     public Minutes? Lost { get; init; }
 
     /// <summary>Whether the clause may tell what happened.</summary>
-    public bool IsEvent => (IsPlain || IsHarm || Cause is not null) && !IsHeading;
+    public bool IsEvent => (IsPlain || IsHarm || IsHint || Cause is not null) && !IsHeading;
 
     public bool IsAny => IsEvent || IsBlame || IsHeading || Outcome is not null || Lost is not null;
 }
@@ -46,7 +49,12 @@ internal sealed class MistakeSignReader(Account account)
 
     public MistakeSigns Of(Clause clause)
     {
-        if (!IsTonights(clause) || clause.HasAny(Cue.Document, Cue.NoMistake))
+        if (!IsTonights(clause))
+        {
+            return new() { Lost = clause.Has(Cue.Lost) && clause.Hits.Exists(hit => hit.Cue == Cue.Lost && account.Word(hit.Next - 1) is "me") ? LostIn(clause) : null };
+        }
+
+        if (clause.Has(Cue.NoMistake))
         {
             return new();
         }
@@ -55,7 +63,8 @@ internal sealed class MistakeSignReader(Account account)
         return new()
         {
             IsPlain = isPlain,
-            IsHarm = Has(clause, Cue.Harm),
+            IsHarm = Has(clause, Cue.Harm) && !clause.Has(Cue.Document),
+            IsHint = IsOff(clause) || IsPluperfect(clause),
             IsBlame = Has(clause, Cue.Blame),
             IsHeading = clause.Next - clause.First <= LongestHeading && (clause.HasAny(Cue.Blame) || isPlain) && clause.Operations.Count == 0 && !clause.Hits.Exists(hit => hit.Cue == Cue.Mistake && account.Word(hit.First) is not ("mistake" or "blunder" or "error" or "slip" or "mistakes")),
             Cause = CauseOf(clause),
@@ -76,10 +85,17 @@ internal sealed class MistakeSignReader(Account account)
         foreach (var hit in clause.Hits)
         {
             var isPluperfect = account.Word(hit.First) == "i'd";
-            if (hit.First < at && at - hit.First <= LongestGap && hit.Cue is Cue.Negation or Cue.Unreal && hit.First < at && at - hit.First <= LongestGap && !isPluperfect && !IsOfTheSlip(hit))
+            var isNear = hit.First < at && at - hit.First <= LongestGap;
+            if (isNear && hit.Cue is Cue.Negation or Cue.Unreal && isNear && !isPluperfect && !IsOfTheSlip(hit))
             {
                 return false;
             }
+        }
+
+        // "dropped it to one-twenty" is a speed.
+        if (account.Word(at) == "dropped" && account.Word(at + 2) is "to" or "down")
+        {
+            return false;
         }
 
         return account.Word(at - 1) is not ("no" or "not" or "any" or "without" or "from" or "old" or "nothing" or "never");
@@ -88,17 +104,43 @@ internal sealed class MistakeSignReader(Account account)
     // "hadn't tapped it down", "never wiped the vice": what was not done is the slip itself.
     private bool IsOfTheSlip(CueHit hit) => account.Word(hit.First) is "hadn't" or "hadnt" or "never" or "didn't" or "without" or "rather" or "instead" or "wasn't";
 
+    // Of several in a clause the one said with "because", else the one behind the harm: "broke the tap off because I was rushing".
     private Id<Cause>? CauseOf(Clause clause)
     {
+        Id<Cause>? found = null;
+        var reason = clause.FirstOf(Cue.Reason)?.First ?? int.MaxValue;
         for (var at = clause.First; at < clause.Next; at++)
         {
-            if (Lexicon.Shared.Causes.TryLongest(account.Tokens, at, out var cause, out _) && account.Journal.Vocabulary.Causes.Has(cause) && IsSo(clause, at))
+            if (Lexicon.Shared.Causes.TryLongest(account.Tokens, at, out var cause, out var words) && account.Journal.Vocabulary.Causes.Has(cause) && IsSo(clause, at))
             {
-                return cause;
+                found = found is { } known && !IsSymptom(known) && at < reason ? found : cause;
+                at += words - 1;
             }
         }
 
-        return null;
+        return found;
+    }
+
+    /// <summary>Whether a cause is rather what happened, so that another one near it goes before.</summary>
+    public static bool IsSymptom(Id<Cause> cause) => cause.Value is "tool-broke" or "chatter" or "distortion" or "drill-wander" or "handling";
+
+    // "one hole 0.8 off", "two thou too wide".
+    private bool IsOff(Clause clause) =>
+        clause.Quantities.Exists(quantity => quantity.Kind is UnitKind.Length or UnitKind.None && quantity is { Next: var next } && (quantity.Kind == UnitKind.Length || quantity.IsFraction || quantity.Value.Scale > 0) && account.Word(next) is "off" or "wide" or "too" or "oversize" or "undersize" or "out" && !clause.HasAny(Cue.Reads, Cue.Depth));
+
+    // "I'd started with the coarse paste": said to explain.
+    private bool IsPluperfect(Clause clause)
+    {
+        for (var at = clause.First; at < Math.Min(clause.Next, clause.First + 3); at++)
+        {
+            var participle = account.Word(at) == "i'd" ? account.Word(at + 1) : account.Word(at) == "i" && account.Word(at + 1) == "had" ? account.Word(at + 2) : "";
+            if (participle.EndsWith("ed", StringComparison.Ordinal) || participle is "put" or "set" or "left" or "wound" or "cut" or "taken" or "got" or "run" or "drawn" or "read" or "made" or "forgotten" or "done" or "given")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private Outcome? OutcomeOf(Clause clause)
@@ -120,7 +162,7 @@ internal sealed class MistakeSignReader(Account account)
     {
         for (var at = clause.First + 1; at < clause.Next; at++)
         {
-            if (!AgainAfter.Contains(account.Word(at)) || (account.Word(at) == "over" && at + 1 < clause.Next && account.Tokens[at + 1].Kind == Tokens.TokenKind.Word))
+            if (!AgainAfter.Contains(account.Word(at)) || (account.Word(at) == "over" && account.Word(at - 1) is not ("it" or "that" or "start" or "started" or "them")))
             {
                 continue;
             }
@@ -143,7 +185,7 @@ internal sealed class MistakeSignReader(Account account)
             var time = clause.Quantities.Where(quantity => quantity is { Kind: UnitKind.Time, IsVague: false, IsStretch: false } && quantity.Minutes > 0 && Distance(quantity, hit) <= LostNear).MinBy(quantity => Distance(quantity, hit));
             time ??= account.Word(hit.First) is "lost" or "wasted" ? clause.Quantities.Find(quantity => quantity is { Kind: UnitKind.None, IsFraction: false, Value: >= 5 and <= 90 } && quantity.First - hit.Next is 0 or 1 && quantity.Next >= clause.Next) : null;
             var isElsewhere = clause.Has(Cue.Waiting) && account.Word(hit.First) is not ("lost" or "wasted");
-            if (time is not null && !isElsewhere && !clause.Hits.Exists(other => other.Cue == Cue.Negation && other.First < Math.Min(time.First, hit.First)))
+            if (time is not null && !isElsewhere && !clause.Hits.Exists(other => other.Cue == Cue.Negation && other.First < Math.Min(time.First, hit.First) && Math.Min(time.First, hit.First) - other.First <= 4))
             {
                 return new(time.Minutes);
             }

@@ -45,7 +45,7 @@ internal sealed class NextReader(Account account)
 
     // "on Thursday I'm bushing …": a day without "last" that the maker still has before him.
     private bool IsDayToCome(Clause clause) =>
-        clause.FirstOf(Cue.Past) is { } past && account.Word(past.First) is "on" or "at" && !clause.Operations.Exists(operation => operation.Form == VerbForm.Past)
+        clause.FirstOf(Cue.Past) is { } past && account.Word(past.First) is "on" or "at" && !clause.Operations.Exists(operation => operation.Form == VerbForm.Past && account.Word(operation.First - 1) is not ("gets" or "get" or "be"))
         && (account.Word(past.Next) is "i'm" or "i'll" or "we'll" or "we're" or "the" or "it's" or ":" or "," || account.OperationBeginning(past.Next) is not null);
 
     private (ProposedText Step, int Strength)? Candidate(Clause clause, int at)
@@ -92,7 +92,7 @@ internal sealed class NextReader(Account account)
         }
 
         var before = account.Word(at - 1);
-        return at == clause.First || before is "so" or "and" or "then" or "what" or "right" or "okay" or "ok" or "well" or "um" or "uh" or "anyway" or "oh" or "for" or "up" or "the" && at - 2 <= clause.First || account.Tokens[at - 1].Kind != TokenKind.Word || IsLoose(clause, at);
+        return at == clause.First || before is "so" or "and" or "then" or "what" or "right" or "okay" or "ok" or "well" or "um" or "uh" or "anyway" or "oh" or "for" or "up" || (before == "the" && at - 2 <= clause.First) || account.Tokens[at - 1].Kind != TokenKind.Word || IsLoose(clause, at);
     }
 
     // In dictation nothing parts "next" from the sentence before; what follows then is a step: "… near enough next i'll lap the valves".
@@ -122,7 +122,7 @@ internal sealed class NextReader(Account account)
     // The clause before that names a part, an operation or a place on the work, as far as its noun goes.
     private (int First, int Next) Named(int index)
     {
-        for (var back = index - 1; back >= Math.Max(0, index - 3); back--)
+        for (var back = index - 1; back >= Math.Max(0, index - 5); back--)
         {
             var clause = account.Clauses[back];
             if (clause.Operations.Count > 0 || clause.Names.Exists(name => name.IsPart) || clause.Has(Cue.Feature))
@@ -327,7 +327,7 @@ internal sealed class NextReader(Account account)
     private bool IsUnsure(int first, int next)
     {
         var clause = account.Clauses[ClauseAt(first)];
-        return clause.IsFilm || account.QuantityAt(first) is { Kind: UnitKind.Time } || account.Word(first) is "he" or "she" or "they" || account.HasCueAt(first, Cue.Theirs) || account.Word(first) is "no" or "not" or "nobody" or "shan't" or "a" && account.Word(first + 1) is "film"
+        return clause.IsFilm || account.QuantityAt(first) is { Kind: UnitKind.Time } || account.Word(first) is "he" or "she" or "they" || account.HasCueAt(first, Cue.Theirs) || account.Word(first) is "no" or "not" or "nobody" or "shan't" || (account.Word(first) is "a" && account.Word(first + 1) is "film")
             || Enumerable.Range(first, Math.Min(6, next - first)).Any(at => account.HasCueAt(at, Cue.Negation) || account.Word(at) is "should" or "could" or "might" or "perhaps" or "holiday" or "club");
     }
 }

@@ -39,6 +39,9 @@ public sealed partial class DemoSite : IAsyncLifetime, IDisposable
     /// <summary>A fresh page of the browser.</summary>
     public Task<IPage> Open(int width = 1440, ColorScheme scheme = ColorScheme.Light, bool javaScript = true) => browser.Open(width, scheme, javaScript);
 
+    /// <summary>A fresh page of a phone.</summary>
+    public Task<IPage> Phone(int width = 360, ColorScheme scheme = ColorScheme.Light, bool javaScript = true) => browser.Phone(width, scheme, javaScript);
+
     public async Task InitializeAsync()
     {
         Publish();

@@ -18,6 +18,21 @@ public sealed class SystemBrowser : IAsyncLifetime
         return await context.NewPageAsync();
     }
 
+    /// <summary>A fresh page of a phone: narrow, touched, and dark or light.</summary>
+    public async Task<IPage> Phone(int width = 360, ColorScheme scheme = ColorScheme.Light, bool javaScript = true)
+    {
+        var context = await browser!.NewContextAsync(new()
+        {
+            ViewportSize = new() { Width = width, Height = 720 },
+            HasTouch = true,
+            IsMobile = true,
+            DeviceScaleFactor = 2,
+            ColorScheme = scheme,
+            JavaScriptEnabled = javaScript,
+        });
+        return await context.NewPageAsync();
+    }
+
     public async Task InitializeAsync()
     {
         Assert.True(Chromium is not null, "Chromium is missing; tests/run.sh installs it.");

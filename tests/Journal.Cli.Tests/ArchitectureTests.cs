@@ -11,11 +11,13 @@ public class ArchitectureTests
         ["Statistics", "Model", "Trade", "Parsing", "Figures", "Wording", "Estimating", "Checking", "PlainWords", "Writing", "Import"];
 
     private static readonly string[] FoldersOfSite =
-        ["Html", "Output", "Text", "Photos", "Charts", "Pages", "Templates", "Search", "Feeds", "Contents", "Publishing", "Preview", "Sending"];
+        ["Html", "Output", "Text", "Photos", "Charts", "Pages", "Templates", "Search", "Feeds", "Contents", "Publishing", "Serving", "Preview", "Sending"];
+
+    private static readonly string[] FoldersOfBench = ["Doors", "Pairing", "Requests", "Slates", "Pages", "Templates", "Common", "Phones", "Tonight", ""];
 
     private static readonly string[] ToTheRightOfCore =
     [
-        "Journal.Site", "journal", "HtmlSanitizer", "AngleSharp", "Scriban", "SixLabors.ImageSharp", "System.ServiceModel.Syndication",
+        "Journal.Site", "Journal.Bench", "journal", "HtmlSanitizer", "AngleSharp", "Scriban", "SixLabors.ImageSharp", "System.ServiceModel.Syndication",
         "Spectre.Console", "System.CommandLine", "System.Console",
     ];
 
@@ -28,13 +30,15 @@ public class ArchitectureTests
         Assert.Empty(known.Intersect(ToTheRightOfCore, StringComparer.OrdinalIgnoreCase));
     }
 
-    [Fact]
-    public void Site_KnowsNoProgram()
+    [Theory]
+    [InlineData("Journal.Site", "Journal.Bench")]
+    [InlineData("Journal.Bench", "journal")]
+    public void Pages_KnowNoProgramAndNothingToTheirRight(string project, string right)
     {
-        var known = References(Assembly.LoadFrom(Path.Combine(AppContext.BaseDirectory, "Journal.Site.dll")));
+        var known = References(Assembly.LoadFrom(Path.Combine(AppContext.BaseDirectory, $"{project}.dll")));
 
         Assert.NotEmpty(known);
-        Assert.Empty(known.Intersect(["journal", "Spectre.Console", "System.CommandLine", "System.Console"], StringComparer.OrdinalIgnoreCase));
+        Assert.Empty(known.Intersect([right, "journal", "Spectre.Console", "System.CommandLine", "System.Console"], StringComparer.OrdinalIgnoreCase));
     }
 
     [Fact]
@@ -42,6 +46,9 @@ public class ArchitectureTests
 
     [Fact]
     public void FoldersOfSite_PointLeftOnly() => AssertPointLeft("Journal.Site", FoldersOfSite);
+
+    [Fact]
+    public void FoldersOfBench_PointLeftOnly() => AssertPointLeft("Journal.Bench", FoldersOfBench);
 
     private static void AssertPointLeft(string project, string[] folders)
     {

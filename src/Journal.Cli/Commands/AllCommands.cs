@@ -15,6 +15,7 @@ internal static class AllCommands
         JotCommand.Create(terminal),
         ProposeCommand.Create(terminal),
         StintCommand.Create(terminal),
+        BenchCommand.Create(terminal),
         GatherCommand.Create(terminal),
         AddCommand.Create(terminal),
         RenameCommand.Create(terminal),

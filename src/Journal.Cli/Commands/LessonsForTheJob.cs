@@ -1,8 +1,8 @@
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
-using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 
 namespace Journal.Cli.Commands;
 

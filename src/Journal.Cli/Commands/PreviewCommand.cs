@@ -5,6 +5,7 @@ using Journal.Cli.Wording;
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Wording;
 using Journal.Site.Preview;
+using Journal.Site.Serving;
 
 namespace Journal.Cli.Commands;
 
@@ -17,14 +18,7 @@ internal static class PreviewCommand
     public static Command Create(Terminal terminal)
     {
         var (folder, today) = (InOption.Create(), TodayOption.Create(hidden: true));
-        var port = new Option<int?>("--port") { Description = "The port on this machine. Default: 8765, or any free one.", HelpName = "number" };
-        port.Validators.Add(result =>
-        {
-            if (result.GetValueOrDefault<int?>() is < 1 or > 65535)
-            {
-                result.AddError("`--port` must be a number from 1 to 65535.");
-            }
-        });
+        var port = PortOption.Create(UsualPort);
         var template = new Option<string?>("--template") { Description = "Your own copy of site-template, to change the look.", HelpName = "folder" };
         var command = new ExampledCommand("preview", "Show the site on this machine while you write; it updates whenever you save. Ctrl-C ends it.", "journal preview") { port, template, folder, today };
         command.SetAction((asked, cancellation) => Run(

@@ -1,9 +1,9 @@
 using System.CommandLine;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing;
 using Journal.Core.Figures;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 
@@ -88,26 +88,26 @@ internal static class StintCommand
 
     private static int GoOn(OpenJournal open, SlateFile slate, Stint running, bool isOther, Terminal terminal)
     {
-        if (isOther || StintEnding.IsForgotten(running, open.Clock, terminal.Now) || !running.IsPaused)
+        if (isOther || running.IsForgotten(open.Clock, terminal.Now) || !running.IsPaused)
         {
             var goOn = isOther && running.IsPaused ? " To continue it: `journal stint begin` without options." : "";
             throw new UsageException($"{Show(open, running, terminal)} End that one first: `journal stint end`.{goOn}");
         }
 
-        slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses.SkipLast(1), running.Pauses[^1] with { To = terminal.Now.ToUniversalTime() }] } });
+        slate.Keep(slate.Slate with { Stint = running.ContinuedAt(terminal.Now.ToUniversalTime()) });
         terminal.Complain($"Continued at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far.");
         return ExitStatus.Well;
     }
 
     private static int Pause(OpenJournal open, SlateFile slate, Terminal terminal)
     {
-        if (slate.Slate.Stint is not { IsPaused: false } running || StintEnding.IsForgotten(running, open.Clock, terminal.Now))
+        if (slate.Slate.Stint is not { IsPaused: false } running || running.IsForgotten(open.Clock, terminal.Now))
         {
             var remedy = slate.Slate.Stint is { IsPaused: false } ? " It was not ended that evening; give the time: `journal stint end --at 22:40`." : "";
             throw new UsageException(Show(open, slate.Slate.Stint, terminal) + remedy);
         }
 
-        slate.Keep(slate.Slate with { Stint = running with { Pauses = [.. running.Pauses, new Pause(terminal.Now.ToUniversalTime(), null)] } });
+        slate.Keep(slate.Slate with { Stint = running.PausedAt(terminal.Now.ToUniversalTime()) });
         terminal.Complain($"Paused at {open.Clock.Time(terminal.Now)}, {running.TimeUntil(terminal.Now)} at the bench so far. `journal stint begin` continues it.");
         return ExitStatus.Well;
     }

@@ -1,5 +1,4 @@
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Figures;
 using Journal.Core.Model;
 using Journal.Core.Wording;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Figures.Ordering;
 using Journal.Core.Model;
 using Journal.Core.Wording;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Net;
 using System.Text;
-using Journal.Cli.Wording;
 using Journal.Core.Figures.Ordering;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Files;
 
 namespace Journal.Cli.Tables;

@@ -19,7 +19,8 @@ internal sealed class EntryWords(OpenJournal open, Build build, SlateFile slate,
     /// <exception cref="UsageException">They cannot be added.</exception>
     public string Add(StintEntry entry, WriteUp words, DateOnly evening)
     {
-        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words with { Remarks = Remarks(slate.Slate, evening) }, evening);
+        var noted = ToldTonight.Of(slate.Slate.JotsOf(evening, build.Id.Value), EveningEntry.JobsIn(open.Folder, entry.File));
+        var written = new EveningEntry(open.Folder, build, slate).WriteUp(entry, words.With(noted), evening);
         foreach (var (key, value) in written.LeftOut)
         {
             terminal.Complain($"{entry.File} already has `{key}`, which is kept. Not written: {value}");
@@ -34,11 +35,15 @@ internal sealed class EntryWords(OpenJournal open, Build build, SlateFile slate,
     public string Write(ToldEvening told, WriteUp words, DateOnly evening, bool takesStint = false)
     {
         AddLines(told);
-        return new EveningEntry(open.Folder, build, slate).Write(evening, told.Jobs, words with { Tools = [], Remarks = Remarks(slate.Slate, evening) }, evening, takesStint);
+        var noted = ToldTonight.Of(slate.Slate.JotsOf(evening, build.Id.Value), told.Jobs);
+        return new EveningEntry(open.Folder, build, slate).Write(evening, told.Jobs, (words with { Tools = [] }).With(noted), evening, takesStint);
     }
 
-    /// <summary>The remarks of an evening: those that are there when it is written, for more may have been made while the questions were answered.</summary>
-    public static List<string> Remarks(Slate slate, DateOnly evening) => [.. slate.Jots.Where(jot => jot.Evening == evening).Select(jot => jot.Text)];
+    /// <summary>
+    /// The remarks of an evening for a build, in words; of those that go under keys of their own, nothing is read again. Those that
+    /// are there when the entry is written count, for more may have been made while the questions were answered.
+    /// </summary>
+    public static List<string> Remarks(Slate slate, Build build, DateOnly evening) => [.. ToldTonight.Of(slate.JotsOf(evening, build.Id.Value), []).Remarks];
 
     /// <summary>Adds the lines for new tools and parts.</summary>
     /// <exception cref="UsageException">One cannot be added.</exception>

@@ -3,6 +3,7 @@ using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Cli.Writing.Told;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Told;
 
@@ -58,7 +59,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string? WriteUp(EntryRequest request, Slate slate, Build build, EveningPictures pictures)
     {
         var evening = pictures.Evening;
-        var (heard, ofTonight) = (Heard.Of(EntryWords.Remarks(slate, evening), open.Journal, build, evening), new EntriesOf(build, evening));
+        var (heard, ofTonight) = (Heard.Of(EntryWords.Remarks(slate, build, evening), open.Journal, build, evening), new EntriesOf(build, evening));
         if (request is { Hours: null, Part: null, Operations.Count: 0 } && ofTonight.Last is { } last && terminal.CanAsk && AddsTo(build, last))
         {
             return AddTo(last, request, jobs.OfEntry(last, build, heard), build, pictures, heard);
@@ -146,7 +147,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
     private string? WriteUpStint(EntryRequest request, Slate seen, Build build, EveningPictures pictures)
     {
         var evening = pictures.Evening;
-        var heard = Heard.Of(EntryWords.Remarks(seen, evening), open.Journal, build, evening);
+        var heard = Heard.Of(EntryWords.Remarks(seen, build, evening), open.Journal, build, evening);
         var into = build.Entries.FirstOrDefault(entry => entry.File == seen.Unwritten?.File);
         var job = seen.Stint is { } stint ? jobs.OfStint(request, stint, build, heard) : jobs.OfEntry(into, build, heard);
         var (told, words) = wordsToAsk.Of(request, [job], seen.Stint is null ? seen.Unwritten?.File : null, pictures, heard);

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 
@@ -25,9 +25,6 @@ internal sealed record SaidEnd(TimeOnly? At = null, bool Now = false, bool Drop 
 internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal terminal)
 {
     private readonly TitleBook titles = new(open.Journal);
-
-    /// <summary>Whether a stint began on another evening than this one, so that nobody ended it.</summary>
-    public static bool IsForgotten(Stint stint, BenchClock clock, DateTimeOffset now) => clock.Evening(stint.Began) != clock.Evening(now);
 
     /// <summary>Ends the stint.</summary>
     /// <param name="said">When it ended, where that was said.</param>
@@ -56,22 +53,16 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
             return Forget();
         }
 
-        var time = stint.TimeUntil(end);
-        if (time == Minutes.Zero)
+        if (stint.TimeUntil(end) is { Count: > Stint.LongestMinutes } tooLong)
         {
-            slate.Keep(slate.Slate with { Stint = null });
-            terminal.Complain("Less than a minute at the bench: nothing was written.");
-            return null;
+            throw new UsageException($"That would be {tooLong}, more than a day. Give the time you stopped with `--at 22:40`, or discard the stint with `--drop`.");
         }
 
-        if (time.Count > 24 * 60)
-        {
-            throw new UsageException($"That would be {time}, more than a day. Give the time you stopped with `--at 22:40`, or discard the stint with `--drop`.");
-        }
-
-        var file = new EveningEntry(open.Folder, build, slate).PutStint(open.Clock.Evening(stint.Began), job with { Hours = time.ToString() });
-        terminal.Complain($"{time} at the bench: {JobTitle.Of(titles, build.Id, job.Part, job.Operations)}.");
-        return file;
+        var ended = new EveningEntry(open.Folder, build, slate).EndStint(job, end, open.Clock);
+        terminal.Complain(ended.File is null
+            ? "Less than a minute at the bench: nothing was written."
+            : $"{ended.Time} at the bench: {JobTitle.Of(titles, build.Id, job.Part, job.Operations)}.");
+        return ended.File;
     }
 
     private static IReadOnlyList<string> OperationsOf(Stint stint) => stint.Operation is { } operation ? [operation] : [];
@@ -98,7 +89,7 @@ internal sealed class StintEnding(OpenJournal open, SlateFile slate, Terminal te
             throw new UsageException(AheadOfTheClock(stint));
         }
 
-        if (said.IsOpen && !IsForgotten(stint, open.Clock, terminal.Now))
+        if (said.IsOpen && !stint.IsForgotten(open.Clock, terminal.Now))
         {
             return terminal.Now;
         }

@@ -1,5 +1,6 @@
 using Journal.Cli.Wording;
 using Journal.Core.Model;
+using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 
 namespace Journal.Cli.Writing;
@@ -11,7 +12,7 @@ internal static class StintText
     public static string Of(Stint stint, MakerJournal journal, BenchClock clock, DateTimeOffset now)
     {
         var job = JobTitle.Of(new TitleBook(journal), stint);
-        var began = $"{(StintEnding.IsForgotten(stint, clock, now) ? $"{Written.Date(DateOnly.FromDateTime(clock.Local(stint.Began)))} at " : "")}{clock.Time(stint.Began)}";
+        var began = $"{(stint.IsForgotten(clock, now) ? $"{Written.Date(DateOnly.FromDateTime(clock.Local(stint.Began)))} at " : "")}{clock.Time(stint.Began)}";
         return stint.IsPaused
             ? $"A stint on {job} began {began} and has been paused since {clock.Time(stint.Pauses[^1].From)}: {stint.TimeUntil(now)} at the bench."
             : $"A stint on {job} has been running since {began}: {stint.TimeUntil(now)} at the bench.";

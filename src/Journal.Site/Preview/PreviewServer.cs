@@ -1,16 +1,10 @@
 using System.Globalization;
 using System.Net;
-using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
-using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Connections;
-using Microsoft.AspNetCore.Hosting;
+using Journal.Site.Serving;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Features;
-using Microsoft.AspNetCore.Server.Kestrel.Core;
-using Microsoft.Extensions.DependencyInjection;
-using Microsoft.Extensions.Hosting;
 
 namespace Journal.Site.Preview;
 
@@ -24,32 +18,17 @@ internal sealed class PreviewServer : IAsyncDisposable
     private const string Policy = "default-src 'none'; style-src 'self'; img-src 'self'; script-src 'self'; connect-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
     private const string Html = "text/html; charset=utf-8";
 
-    /// <summary>Many tabs have a few each; the system gives a program some hundreds of handles.</summary>
-    private const int MostConnections = 100;
-
     private static readonly TimeSpan LongestWait = TimeSpan.FromSeconds(20);
-    private static readonly TimeSpan ForOpenRequests = TimeSpan.FromMilliseconds(200);
 
-    private readonly WebApplication app;
     private readonly Func<string, byte[]?> bytesOf;
     private readonly RebuildSignal board;
     private readonly CancellationTokenSource ending = new();
+    private LocalServer server = null!;
 
-    private PreviewServer(Func<string, byte[]?> bytesOf, RebuildSignal board, int port)
-    {
-        (this.bytesOf, this.board) = (bytesOf, board);
-
-        // Empty: no settings from files and variables, which could open other ports, no log, no stopping at signals.
-        var builder = WebApplication.CreateEmptyBuilder(new WebApplicationOptions());
-        builder.WebHost.UseKestrelCore().ConfigureKestrel(kestrel => Configure(kestrel, port));
-        builder.Services.AddSingleton<IConnectionListenerFactory, PatientListeners>();
-        builder.Services.AddSingleton<IHostLifetime, NoLifetime>();
-        app = builder.Build();
-        app.Run(Answer);
-    }
+    private PreviewServer(Func<string, byte[]?> bytesOf, RebuildSignal board) => (this.bytesOf, this.board) = (bytesOf, board);
 
     /// <summary>The port that it listens on.</summary>
-    public int Port { get; private set; }
+    public int Port => server.Port;
 
     /// <summary>Answers from now on.</summary>
     /// <param name="bytesOf">The bytes of the file at an address of the site; null where there is none.</param>
@@ -58,18 +37,16 @@ internal sealed class PreviewServer : IAsyncDisposable
     /// <exception cref="PortException">The port is taken, or kept by the system.</exception>
     public static async Task<PreviewServer> Start(Func<string, byte[]?> bytesOf, RebuildSignal board, int port)
     {
-        var server = new PreviewServer(bytesOf, board, port);
+        var preview = new PreviewServer(bytesOf, board);
         try
         {
-            await server.app.StartAsync();
-            server.Port = new Uri(server.app.Urls.First()).Port;
-            await server.AskItself();
-            return server;
+            preview.server = await LocalServer.Start([Door.OfThisMachine(port)], new ServerLimits(), preview.Answer);
+            return preview;
         }
-        catch (Exception e) when (PortException.Of(e) is { } taken)
+        catch
         {
-            await server.DisposeAsync();
-            throw taken;
+            preview.ending.Dispose();
+            throw;
         }
     }
 
@@ -77,33 +54,8 @@ internal sealed class PreviewServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await ending.CancelAsync();
-        using (var soon = new CancellationTokenSource(ForOpenRequests))
-        {
-            await app.StopAsync(soon.Token);
-        }
-
-        await app.DisposeAsync();
+        await server.DisposeAsync();
         ending.Dispose();
-    }
-
-    // All that an answer needs is loaded now: a library that cannot be loaded for want of a handle is never loaded again.
-    private async Task AskItself()
-    {
-        using var client = new TcpClient();
-        await client.ConnectAsync(IPAddress.Loopback, Port);
-        await using var stream = client.GetStream();
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"GET / HTTP/1.1\r\nHost: 127.0.0.1:{Port}\r\nConnection: close\r\n\r\n")));
-        await stream.CopyToAsync(Stream.Null);
-    }
-
-    private static void Configure(KestrelServerOptions kestrel, int port)
-    {
-        kestrel.AddServerHeader = false;
-        kestrel.Limits.MaxRequestBodySize = 0;
-        kestrel.Limits.MaxConcurrentConnections = MostConnections;
-        kestrel.Limits.RequestHeadersTimeout = TimeSpan.FromSeconds(10);
-        kestrel.Limits.KeepAliveTimeout = TimeSpan.FromSeconds(30);
-        kestrel.Listen(IPAddress.Loopback, port, listen => listen.Protocols = HttpProtocols.Http1);
     }
 
     private async Task Answer(HttpContext context)
@@ -140,7 +92,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         }
 
         var origin = request.Headers.Origin;
-        if (!PreviewGuard.Lets(request.Headers.Host, origin.Count == 0 ? null : origin.ToString(), Port))
+        if (!OriginGuard.OfThisMachine(context.Connection.LocalPort).Lets(request.Scheme, request.Headers.Host, origin.Count == 0 ? null : origin.ToString()))
         {
             return Response.Of(403, "text/plain", "This preview answers only this machine.");
         }
@@ -174,7 +126,7 @@ internal sealed class PreviewServer : IAsyncDisposable
         var version = board.Version;
         try
         {
-            if (PreviewGuard.AddressOf(target) is not { } address || Find(address) is not var (found, bytes))
+            if (PageAddress.Of(target) is not { } address || Find(address) is not var (found, bytes))
             {
                 return Page(404, bytesOf("404.html") is { } missing ? Encoding.UTF8.GetString(missing) : Bare("There is no page yet."), version);
             }
@@ -217,15 +169,5 @@ internal sealed class PreviewServer : IAsyncDisposable
     {
         /// <summary>An answer whose body is a text, in UTF-8.</summary>
         public static Response Of(int status, string type, string text) => new(status, type, Encoding.UTF8.GetBytes(text));
-    }
-
-    // The program handles signals itself and says when to end.
-    private sealed class NoLifetime : IHostLifetime
-    {
-        /// <inheritdoc/>
-        public Task WaitForStartAsync(CancellationToken cancellationToken) => Task.CompletedTask;
-
-        /// <inheritdoc/>
-        public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
     }
 }

@@ -1,5 +1,6 @@
 using Journal.Core.Parsing.Problems;
 using Journal.Site.Pages;
+using Journal.Site.Serving;
 
 namespace Journal.Site.Preview;
 

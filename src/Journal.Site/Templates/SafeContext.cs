@@ -24,11 +24,12 @@ internal sealed class SafeContext : TemplateContext
     private static readonly string[] NotForTemplates = ["date", "timespan", "object", "regex", "include_join"];
     private static readonly string[] NotForSums = ["random", "uuid"];
 
-    /// <summary>A context that fills one page after the other; it is for one thread at a time.</summary>
-    /// <param name="loader">Finds the pieces that templates include.</param>
-    public SafeContext(ITemplateLoader loader)
+    private readonly ViewAccessors views;
+
+    public SafeContext(ITemplateLoader loader, ViewAccessors views)
         : base(OwnFunctions())
     {
+        this.views = views;
         TemplateLoader = loader;
         StrictVariables = true;
         EnableRelaxedTargetAccess = false;
@@ -95,7 +96,7 @@ internal sealed class SafeContext : TemplateContext
     {
         IScriptObject or IDictionary or string => base.GetMemberAccessorImpl(target),
         ICollection => SizeAccessor.Only,
-        _ => ViewAccessor.Of(target.GetType()),
+        _ => views.Of(target.GetType()),
     };
 
     // One number to another.

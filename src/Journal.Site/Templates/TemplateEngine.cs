@@ -7,13 +7,26 @@ using Scriban.Syntax;
 namespace Journal.Site.Templates;
 
 /// <summary>Fills templates with page models. Templates are parsed once; any number of threads may fill them.</summary>
-public sealed class TemplateEngine(TemplateFiles files)
+public sealed class TemplateEngine
 {
+    private readonly TemplateFiles files;
+    private readonly ViewAccessors views;
     private readonly ConcurrentDictionary<string, Template> parsed = new(StringComparer.Ordinal);
     // Not a ConcurrentBag: it keeps its items by thread, and these items lead back to it, so neither would ever be freed.
     private readonly ConcurrentStack<SafeContext> idle = [];
 
-    /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one step may take long.</summary>
+    /// <summary>Fills the templates of the site.</summary>
+    public TemplateEngine(TemplateFiles files)
+        : this(files, [])
+    {
+    }
+
+    /// <summary>Fills templates that know the site's models and others.</summary>
+    /// <param name="files">The templates.</param>
+    /// <param name="tables">Which properties of the other models they may read.</param>
+    public TemplateEngine(TemplateFiles files, params IReadOnlyList<ViewTable> tables) => (this.files, views) = (files, new ViewAccessors([SiteViews.MembersOf, .. tables]));
+
+    /// <summary>How long filling one page may take, in wall time: thousands of times what any of ours takes. Steps are counted too, but one may cost much.</summary>
     internal TimeSpan Longest { get; init; } = TimeSpan.FromSeconds(20);
 
     /// <summary>The page that a template makes of a model.</summary>
@@ -38,7 +51,7 @@ public sealed class TemplateEngine(TemplateFiles files)
         var body = Parse(path);
         if (!idle.TryPop(out var context))
         {
-            context = new SafeContext(new Loader(this));
+            context = new SafeContext(new Loader(this), views);
         }
 
         context.PushGlobal(Globals(page));
@@ -73,14 +86,14 @@ public sealed class TemplateEngine(TemplateFiles files)
     }
 
     // What every page has can be named without going through the page: `frame.title`, `root`.
-    private static ScriptObject Globals(object page)
+    private ScriptObject Globals(object page)
     {
         var globals = new ScriptObject();
         globals.SetValue("page", page, readOnly: true);
-        if (ViewAccessor.Read(page, "frame") is { } frame)
+        if (views.Read(page, "frame") is { } frame)
         {
             globals.SetValue("frame", frame, readOnly: true);
-            globals.SetValue("root", ViewAccessor.Read(frame, "root"), readOnly: false); // Older copies of templates set it themselves.
+            globals.SetValue("root", views.Read(frame, "root"), readOnly: false); // Older copies of templates set it themselves.
         }
 
         return globals;
@@ -106,6 +119,4 @@ public sealed class TemplateEngine(TemplateFiles files)
         public ValueTask<string?> LoadAsync(TemplateContext context, SourceSpan callerSpan, string templatePath) =>
             ValueTask.FromResult<string?>(Load(context, callerSpan, templatePath));
     }
-
-    private readonly TemplateFiles files = files;
 }

@@ -8,7 +8,6 @@ namespace Journal.Site.Templates;
 /// </summary>
 public sealed class TemplateFiles
 {
-    private const string Prefix = "site-template/";
 
     // Links could lead round in a ring, or to what has no end.
     private static readonly EnumerationOptions NoLinks = new() { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint, IgnoreInaccessible = false };
@@ -30,17 +29,19 @@ public sealed class TemplateFiles
     /// <exception cref="TemplateException">The folder does not exist, or two names differ in case alone.</exception>
     public static TemplateFiles Of(string? folder) => folder is null ? Own() : From(folder);
 
-    /// <summary>The look that the program carries.</summary>
-    public static TemplateFiles Own()
+    /// <summary>The look of the site that the program carries.</summary>
+    public static TemplateFiles Own() => In(typeof(TemplateFiles).Assembly, "site-template");
+
+    /// <summary>The files that an assembly carries in a folder.</summary>
+    public static TemplateFiles In(Assembly assembly, string folder)
     {
         var files = new SortedDictionary<string, byte[]>(StringComparer.Ordinal);
-        var assembly = Assembly.GetExecutingAssembly();
-        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith(Prefix, StringComparison.Ordinal)))
+        foreach (var name in assembly.GetManifestResourceNames().Where(name => name.StartsWith($"{folder}/", StringComparison.Ordinal)))
         {
             using var stream = assembly.GetManifestResourceStream(name)!;
             using var bytes = new MemoryStream();
             stream.CopyTo(bytes);
-            files.Add(name[Prefix.Length..].Replace('\\', '/'), bytes.ToArray());
+            files.Add(name[(folder.Length + 1)..].Replace('\\', '/'), bytes.ToArray());
         }
 
         return new TemplateFiles(files);

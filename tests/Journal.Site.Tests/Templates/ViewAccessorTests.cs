@@ -19,12 +19,12 @@ public sealed class ViewAccessorTests
         Assert.Contains(typeof(EntryPage), records);
         Assert.All(records, record => Assert.Equal(
             record.GetProperties(BindingFlags.Instance | BindingFlags.Public).Select(property => StandardMemberRenamer.Rename(property.Name)).Order(StringComparer.Ordinal),
-            ViewAccessor.Of(record).GetMembers(null!, default, record).Order(StringComparer.Ordinal)));
+            ViewAccessor.Of(record, [SiteViews.MembersOf]).GetMembers(null!, default, record).Order(StringComparer.Ordinal)));
     }
 
     [Theory]
     [InlineData(typeof(Exception))]
     [InlineData(typeof(FileInfo))]
     [InlineData(typeof(Core.Model.Entry))]
-    public void Members_OfWhatIsNoModel_AreNone(Type type) => Assert.Empty(ViewAccessor.Of(type).GetMembers(null!, default, type));
+    public void Members_OfWhatIsNoModel_AreNone(Type type) => Assert.Empty(ViewAccessor.Of(type, [SiteViews.MembersOf]).GetMembers(null!, default, type));
 }

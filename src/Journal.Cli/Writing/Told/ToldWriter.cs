@@ -106,7 +106,7 @@ internal sealed class ToldWriter
     // The clock knows how long it was, and what it was begun for, where the words do not say so.
     private Proposal WithStint(Proposal read, Stint stint)
     {
-        Additions.Refuse(StintEnding.IsForgotten(stint, open.Clock, terminal.Now), $"A stint of {Wording.Written.Date(open.Clock.Evening(stint.Began))} was not ended. End it first, with `journal stint end --at 22:40`; then write. {NothingWritten}");
+        Additions.Refuse(stint.IsForgotten(open.Clock, terminal.Now), $"A stint of {Wording.Written.Date(open.Clock.Evening(stint.Began))} was not ended. End it first, with `journal stint end --at 22:40`; then write. {NothingWritten}");
         var time = stint.TimeUntil(terminal.Now);
         var begun = new ProposedJob
         {

@@ -109,12 +109,17 @@ public sealed class SlateFile : IDisposable
         Keep(isWritten ? After(Slate, handover) : Slate with { Handover = null });
     }
 
-    private static Slate After(Slate slate, Handover handover) => new()
+    private static Slate After(Slate slate, Handover handover)
     {
-        Stint = handover.TakesStint ? null : slate.Stint,
-        Jots = [.. slate.Jots.Where(jot => jot.Evening != handover.TakesJotsOf)],
-        Unwritten = handover.Unwritten,
-    };
+        var done = handover.Action is { } action ? slate.WithDone(action) : slate;
+        return done with
+        {
+            Stint = handover.TakesStint ? null : slate.Stint,
+            Jots = [.. slate.Jots.Where(jot => !handover.Takes(jot))],
+            Unwritten = handover.Unwritten,
+            Handover = null,
+        };
+    }
 
     private static Slate Read(string journal)
     {
@@ -138,7 +143,8 @@ public sealed class SlateFile : IDisposable
 
     // What reads JSON lets null through where nothing may be missing.
     private static bool IsWhole(Slate slate) =>
-        slate.Jots.All(jot => jot is { Text: not null } && IsOfOurTime(jot.At))
+        slate.Jots.All(jot => jot is { Text: not null } && IsOfOurTime(jot.At) && jot.Keys.Values.All(value => value is not null))
+        && slate.Done.All(action => action is not null)
         && (slate.Stint is not { } stint || (stint.Build is not null && IsOfOurTime(stint.Began) && stint.Pauses.All(IsWhole)))
         && slate.Unwritten is null or { File: not null }
         && slate.Handover is null or { File: not null, Sha256: not null, Unwritten: null or { File: not null } };

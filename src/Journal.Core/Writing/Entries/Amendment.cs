@@ -55,8 +55,14 @@ public sealed record NewTrial(string On, Minutes? Time)
 /// <param name="Cost">What it cost, in the journal's currency.</param>
 public sealed record NewPurchase(string What, decimal Cost)
 {
+    /// <summary>What kind of spending it was, such as <c>stock</c>; null for a consumable.</summary>
+    public string? Kind { get; init; }
+
+    /// <summary>The id of the part or tool that it was for; null where that was not said.</summary>
+    public string? For { get; init; }
+
     /// <summary>The purchase as an item of <c>bought</c>, on one line.</summary>
-    internal string ToYaml() => YamlText.Map(("what", YamlText.Of(What)), ("cost", Cost.ToString(CultureInfo.InvariantCulture)));
+    internal string ToYaml() => YamlText.Map(("what", YamlText.Of(What)), ("cost", Cost.ToString(CultureInfo.InvariantCulture)), ("kind", Kind), ("for", For));
 }
 
 /// <summary>What to add to an existing entry, or to say in a new one beside its jobs and its text.</summary>

@@ -1,5 +1,6 @@
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Parsing.Text;
+using Journal.Core.Parsing.Yaml;
 using Journal.Core.Writing.Yaml;
 
 namespace Journal.Core.Writing.Entries;
@@ -45,6 +46,21 @@ internal sealed record EntryText(string Text)
         var open = Text.Length == 0 || Text.EndsWith('\n') ? "" : LineEnd;
         return open + (Halves()?.Body is { } body && string.IsNullOrWhiteSpace(body) && open.Length == 0 ? "" : LineEnd);
     }
+
+    /// <summary>The jobs, as far as they can be told: the part of each where it has one, and its operations.</summary>
+    public IReadOnlyList<NewJob> Jobs()
+    {
+        var keys = Halves() is { } halves ? YamlReader.Read(halves.Yaml, "", halves.YamlLine, new ProblemLog()) : null;
+        var jobs = keys is null ? [] : ValueOf(keys, "jobs")?.Items.OfType<MapNode>().ToList() ?? [keys];
+        return [.. jobs.Select(job => new NewJob(Texts(Of(job, "part")), Texts(Of(job, "operation")), (ValueOf(job, "hours") as TextNode)?.Text ?? ""))];
+
+        // What a job does not say stands beside the list, for all of them.
+        Node? Of(MapNode job, string key) => ValueOf(job, key) ?? ValueOf(keys!, key);
+    }
+
+    private static Node? ValueOf(MapNode map, string key) => map.Pairs.Where(pair => pair.Key.Text == key).Select(pair => pair.Value).FirstOrDefault();
+
+    private static string[] Texts(Node? node) => [.. (node?.Items ?? []).OfType<TextNode>().Select(text => text.Text)];
 
     private Addition? Keys() => Halves() is { } halves ? new Addition(Text, Start(), Start() + halves.Yaml.Length) : null;
 

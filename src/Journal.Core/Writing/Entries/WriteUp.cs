@@ -79,6 +79,9 @@ public sealed record WriteUp
     /// <summary>Whether there is nothing in it.</summary>
     public bool IsEmpty => (Title ?? Held ?? Datum) is null && Facts.IsEmpty && Account.Length + Tools.Count + Photos.Count + Remarks.Count == 0;
 
+    /// <summary>The same with what remarks from the bench say.</summary>
+    public WriteUp With(ToldTonight told) => this with { Remarks = told.Remarks, Facts = told.With(Facts), Photos = told.With(Photos) };
+
     /// <summary>The lists of an entry with what is said under each; none that is empty.</summary>
     internal IEnumerable<(string Key, IReadOnlyList<string> Items)> Lists =>
         [.. Facts.Lists.Where(list => list.Items.Count > 0), .. Photos.Count == 0 ? [] : new[] { ("photos", (IReadOnlyList<string>)[.. Photos.Select(photo => photo.ToYaml())]) }];

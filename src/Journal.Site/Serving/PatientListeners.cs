@@ -5,7 +5,7 @@ using Microsoft.AspNetCore.Server.Kestrel.Transport.Sockets;
 using Microsoft.Extensions.Logging;
 using Microsoft.Extensions.Options;
 
-namespace Journal.Site.Preview;
+namespace Journal.Site.Serving;
 
 /// <summary>
 /// Listeners that keep accepting after the system had no handle left for a connection: others are given back soon. The

@@ -1,11 +1,10 @@
-using Journal.Cli.Wording;
 using Journal.Core.Model;
-using Journal.Core.Writing.Bench;
+using Journal.Core.Wording;
 
-namespace Journal.Cli.Writing;
+namespace Journal.Core.Writing.Bench;
 
 /// <summary>A job in words.</summary>
-internal static class JobTitle
+public static class JobTitle
 {
     /// <summary>“Bench drill, Head casting, boring and reaming”.</summary>
     /// <param name="titles">Titles for ids.</param>

@@ -1,10 +1,9 @@
 using Journal.Core.Figures;
-using Journal.Core.Wording;
 
-namespace Journal.Cli.Wording;
+namespace Journal.Core.Wording;
 
 /// <summary>Why a lesson is worth reading before a job, in words.</summary>
-internal static class Reasons
+public static class Reasons
 {
     /// <summary>What it shares with the job, then what it has cost: “boring”, “on the head casting”, “1h50 lost”.</summary>
     public static IReadOnlyList<string> Of(LessonToRead read, TitleBook titles, string currency)

@@ -1,10 +1,9 @@
 using Journal.Core.Model;
-using Journal.Core.Wording;
 
-namespace Journal.Cli.Wording;
+namespace Journal.Core.Wording;
 
 /// <summary>Titles for ids: people read “Gib screw”, not <c>gib-screw</c>.</summary>
-internal sealed class TitleBook(MakerJournal journal)
+public sealed class TitleBook(MakerJournal journal)
 {
     private readonly Dictionary<Id<Build>, Build> builds = journal.Builds.ToDictionary(build => build.Id);
     private readonly Dictionary<PartRef, Part> parts = journal.Builds

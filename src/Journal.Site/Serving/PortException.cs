@@ -1,9 +1,9 @@
 using System.Net.Sockets;
 using Microsoft.AspNetCore.Connections;
 
-namespace Journal.Site.Preview;
+namespace Journal.Site.Serving;
 
-/// <summary>The preview cannot listen on a port.</summary>
+/// <summary>A port cannot be listened on.</summary>
 public sealed class PortException : Exception
 {
     /// <inheritdoc/>

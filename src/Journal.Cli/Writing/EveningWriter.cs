@@ -1,6 +1,5 @@
 using Journal.Cli.Options;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Cli.Writing.Told;
 using Journal.Core.Model;
 using Journal.Core.Wording;

@@ -32,7 +32,7 @@ secrets|Journal.Cli.Tests|Secret|JOURNAL_NOTHING|1
 previews|Journal.Browser.Tests|PreviewTests|JOURNAL_NOTHING|1
 "
 
-dotnet build Journal.sln -v q -nologo >"$kept/build" 2>&1 || { grep error "$kept/build" | head; exit 1; }
+dotnet build Journal.sln -v q -nologo -p:Optimize=true >"$kept/build" 2>&1 || { grep error "$kept/build" | head; exit 1; }
 rm "$kept/build"
 declare -A failures runs
 round=0

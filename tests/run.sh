@@ -7,7 +7,8 @@ if [ -z "${JOURNAL_HEARS:-}" ] && env --default-signal=INT true 2>/dev/null; the
   exec env --default-signal=INT JOURNAL_HEARS=yes bash "$0" "$@"
 fi
 cd "$(dirname "$0")/.."
-export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1
+# Optimised, and without watching itself for what to optimise further, the code of the tests takes a third less time.
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 MSBUILDDISABLENODEREUSE=1 DOTNET_TieredPGO=0
 
 need() { # command, Debian package
   command -v "$1" >/dev/null 2>&1 && return
@@ -34,7 +35,7 @@ install() {
 log=$(mktemp -d)
 trap 'rm -rf "$log"' EXIT
 install & # The network is slow, and the compiler busy.
-if ! dotnet build Journal.sln -v q -nologo >"$log/build" 2>&1; then
+if ! dotnet build Journal.sln -v q -nologo -p:Optimize=true >"$log/build" 2>&1; then
   grep -E "error|warning" "$log/build" | sort -u | head -40
   echo "The build failed."
   wait

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
 using Journal.Core.PlainWords.Facts;
+using Journal.Core.PlainWords.Facts.Jobs;
 
 namespace Journal.Core.PlainWords;
 
@@ -24,8 +25,8 @@ public static class AccountReader
         var lessons = KnownTexts.Lessons(journal, date);
         var topic = new Topic(account);
         var jobs = new JobReader(account, topic);
-        var holding = new HoldingReader(account, jobs);
-        var readings = new ReadingReader(account, topic, jobs);
+        var holding = new HoldingReader(account, jobs.Jobs);
+        var readings = new ReadingReader(account, topic, jobs.Jobs);
         var settings = new SettingReader(account);
         var mistakes = new MistakeReader(account, lessons);
         var learned = new LessonReader(account, lessons, mistakes);
@@ -51,10 +52,10 @@ public static class AccountReader
             holding.Read(index);
         }
 
-        state.Settle(jobs);
+        state.Settle(jobs.Jobs);
         return new Proposal
         {
-            Jobs = [.. jobs.Jobs.Select(ToJob)],
+            Jobs = [.. jobs.Jobs.All.Select(ToJob)],
             Total = jobs.Total is { } total ? new Minutes(total.Minutes) : null,
             TotalWords = jobs.Total is { } said ? [said.Words] : [],
             Mistakes = mistakes.Mistakes,

@@ -59,6 +59,7 @@ internal sealed class Account
         account.FindCues();
         account.FindOperations();
         account.Clauses = ClauseSplitter.Split(account);
+        ImpliedReader.Read(account);
         Frames.Settle(account);
         return account;
     }
@@ -84,6 +85,9 @@ internal sealed class Account
 
     /// <summary>Whether a token stands inside a quantity, or ends one.</summary>
     public bool IsInQuantity(int at) => quantityOf[at] is { } quantity && quantity.First < at;
+
+    /// <summary>The quantity that a token belongs to.</summary>
+    public Quantity? QuantityOver(int at) => at >= 0 && at < Tokens.Count ? quantityOf[at] : null;
 
     /// <summary>The quantity that begins at a token.</summary>
     public Quantity? QuantityAt(int at) => at >= 0 && at < Tokens.Count && quantityOf[at] is { } quantity && quantity.First == at ? quantity : null;

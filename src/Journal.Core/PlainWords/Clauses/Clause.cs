@@ -45,11 +45,14 @@ internal sealed class Clause
     /// <summary>Asked, not told.</summary>
     public bool IsQuestion { get; set; }
 
+    /// <summary>Goes on with what should or could have been.</summary>
+    public bool IsSupposed { get; set; }
+
     /// <summary>Taken back by the words behind it.</summary>
     public bool IsTakenBack { get; set; }
 
     /// <summary>Whether nothing but time, person or place speaks against tonight's work by the maker.</summary>
-    public bool IsTonight => !IsPast && !IsFuture && !IsOthers && !IsQuestion && !IsTakenBack;
+    public bool IsTonight => !IsPast && !IsFuture && !IsOthers && !IsQuestion && !IsTakenBack && !IsSupposed;
 
     public IEnumerable<NameMention> Parts => Names.Where(name => name.IsPart);
 

@@ -12,12 +12,19 @@ internal static class Frames
     /// <summary>How many clauses without a subject of their own still tell of the person before.</summary>
     private const int LongestCarry = 2;
 
+    /// <summary>How many clauses “they” and “she” may stand behind the person that they mean.</summary>
+    private const int PersonLasts = 6;
+
+    private static bool IsPronoun(string word) => word is "he" or "she" or "they" or "he's" or "she's" or "they're" or "he'd" or "she'd" or "they'd" or "they've" or "him" or "you" or "you're" or "you've" or "your";
+
     private static readonly HashSet<string> Prepositions = ["from", "to", "with", "for", "of", "like", "than", "at", "on", "off", "in", "via", "unlike", "between"];
 
     public static void Settle(Account account)
     {
+        var person = -PersonLasts;
         var endedPast = false;
         var headed = 0;
+        var (ahead, lastAhead) = (0, -1);
         var (sentence, isOthers, isPast, isFuture, isFilm, carried) = (-1, false, false, false, false, 0);
         foreach (var clause in account.Clauses)
         {
@@ -35,7 +42,8 @@ internal static class Frames
                 (isPast, isFuture, isOthers) = (false, false, false);
             }
 
-            var subject = SubjectOf(account, clause);
+            person = clause.Hits.Exists(hit => hit.Cue == Cue.Others && !IsPronoun(account.Word(hit.First))) ? clause.Index : person;
+            var subject = SubjectOf(account, clause, clause.Index - person < PersonLasts);
             isOthers = subject switch { Person.Others => true, Person.Maker => false, _ => isOthers && carried < LongestCarry };
             carried = subject is null ? carried + 1 : 0;
             headed = IsHeading(account, clause) ? LongestCarry : clause.HasAny(Cue.Tonight) ? 0 : headed - 1;
@@ -46,7 +54,10 @@ internal static class Frames
             isFuture = clause.Hits.Exists(hit => hit.Cue == Cue.Future && IsTimeToCome(account, hit)) || (isFuture && !clause.Has(Cue.Tonight) && subject != Person.Maker && carried <= 1 && account.Word(clause.First) is "and" or "then" or "or");
             // Viewers are spoken to: "you join me at the mill" tells nothing of what comes behind.
             var isAddress = isOthers && subject == Person.Others && clause.Hits.Exists(hit => hit.Cue == Cue.Others && account.Word(hit.First) is "you" or "you're" or "you've" or "you'll" or "you'd") && !clause.Hits.Exists(hit => hit.Cue == Cue.Others && !account.Word(hit.First).StartsWith("you", StringComparison.Ordinal));
-            (clause.IsOthers, clause.IsPast, clause.IsFuture) = (isOthers, isPast, isFuture);
+            ahead = IsAhead(account, clause) ? LongestCarry : clause.HasAny(Cue.Tonight) ? 0 : ahead - 1;
+            (clause.IsOthers, clause.IsPast, clause.IsFuture) = (isOthers, isPast, isFuture || (ahead >= 0 && ahead < LongestCarry && clause.Sentence == lastAhead));
+            lastAhead = ahead == LongestCarry ? clause.Sentence : lastAhead;
+            clause.IsSupposed = subject is null && account.Word(clause.First) is "and" or "or" && IsSupposed(account, clause);
             clause.IsFilm = clause.Has(Cue.Film);
             clause.IsOthers &= !(isAddress && clause.Operations.Count == 0);
             isOthers = isOthers && !isAddress;
@@ -66,6 +77,14 @@ internal static class Frames
     // "… the underside I scraped last week": a time said last ends with its clause.
     private static bool EndsWithPast(Account account, Clause clause) => clause.Hits.Exists(hit => hit.Cue == Cue.Past && hit.First > clause.First + 1 && account.Clauses.Count > 0 && hit.Next >= clause.Next - 1);
 
+    // "Next week, if the belt's here, I bore the flywheel": a day to come that heads its sentence holds for what follows.
+    private static bool IsAhead(Account account, Clause clause) =>
+        clause.Next - clause.First <= 3 && account.Clauses.ElementAtOrDefault(clause.Index + 1)?.Sentence == clause.Sentence && clause.Hits.Exists(hit => hit.Cue is Cue.Future or Cue.Next && IsTimeToCome(account, hit) || hit.Cue == Cue.Next && account.Word(hit.First) == "to");
+
+    // "should have set it from the edge | and painted it".
+    private static bool IsSupposed(Account account, Clause clause) =>
+        clause.Index > 0 && account.Clauses[clause.Index - 1] is { } before && before.Sentence == clause.Sentence && (before.IsSupposed || before.Hits.Exists(hit => hit.Cue == Cue.Unreal && account.Word(hit.Next - 1) is "have" or "of" or "should've" or "would've" or "could've" or "'d" or "shoulda" or "woulda"));
+
     private static bool IsSameTime(Account account, Clause clause) => account.Word(clause.First) is "and" or "because" or "which" or "when" or "where" or "so";
 
     private static bool IsTimeToCome(Account account, CueHit hit) =>
@@ -76,7 +95,7 @@ internal static class Frames
     {
         foreach (var hit in clause.Hits)
         {
-            if (hit.Cue == Cue.Past && !Prepositions.Contains(account.Word(hit.First - 1)) && !IsOfAName(account, hit))
+            if (hit.Cue == Cue.Past && !Prepositions.Contains(account.Word(hit.First - 1)) && !IsOfAName(account, hit) && !(IsWeekday(account, hit) && IsToCome(account, clause, hit)))
             {
                 return true;
             }
@@ -84,6 +103,12 @@ internal static class Frames
 
         return false;
     }
+
+    private static bool IsWeekday(Account account, CueHit hit) => account.Word(hit.First) == "on" || account.Word(hit.First) is "at" or "over";
+
+    // "On Monday I'm rubbing it down", "on sunday i'll set the crank".
+    private static bool IsToCome(Account account, Clause clause, CueHit hit) =>
+        clause.Hits.Exists(other => other.Cue == Cue.Future && other.First >= hit.Next) || (account.Word(hit.Next) is "i'm" or "we're") || (account.Word(hit.Next) is "," && account.Word(hit.Next + 1) is "i'm");
 
     // "last week's" lesson, "since last week".
     private static bool IsOfAName(Account account, CueHit hit) => account.Word(hit.First - 1) is "since" or "as" or "the";
@@ -95,7 +120,10 @@ internal static class Frames
     }
 
     /// <summary>Who does what the clause tells: the first that stands before its verb.</summary>
-    private static Person? SubjectOf(Account account, Clause clause)
+    /// <param name="account">The account.</param>
+    /// <param name="clause">The clause.</param>
+    /// <param name="isOfSomeone">Whether somebody was spoken of, so that “they” may be people and “she” no engine.</param>
+    private static Person? SubjectOf(Account account, Clause clause, bool isOfSomeone)
     {
         Person? subject = null;
         var verbAt = clause.Operations.Count > 0 ? clause.Operations[0].First : clause.Next;
@@ -107,7 +135,7 @@ internal static class Frames
                 break;
             }
 
-            if (IsOfThings(account, hit))
+            if (IsOfThings(account, hit) || !isOfSomeone && account.Word(hit.First) is "they" or "she" or "they're" or "she's" or "they'd" or "she'd" or "they've" or "her" && !account.HasCueAt(hit.Next, Cue.Asks))
             {
                 continue;
             }

@@ -11,11 +11,16 @@ internal static class Spelling
     {
         var lexicon = Lexicon.Shared;
         var known = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var token in tokens)
+        for (var at = 0; at < tokens.Count; at++)
         {
+            var token = tokens[at];
             if (token.Kind == TokenKind.Number)
             {
                 token.Meant = NumberNames.InWords(token.Text) is var word && names.Words.Contains(word) ? word : token.Text;
+            }
+            else if (token.Text == "no" && IsOfANumber(tokens, at))
+            {
+                token.Meant = "number";
             }
             else if (token.Kind == TokenKind.Word)
             {
@@ -29,9 +34,16 @@ internal static class Spelling
         }
     }
 
+    // "no 1", "no. 2": which one, not a denial.
+    private static bool IsOfANumber(List<Token> tokens, int at)
+    {
+        var next = at + 1 < tokens.Count && tokens[at + 1] is { Text: ".", IsGlued: true } ? at + 2 : at + 1;
+        return next < tokens.Count && tokens[next] is { Kind: TokenKind.Number, Text.Length: <= 2 } && (at == 0 || tokens[at - 1].Kind != TokenKind.Mark || next > at + 1);
+    }
+
     private static string MeantBy(string written, NameIndex names, Lexicon lexicon)
     {
-        if (names.Words.Contains(written))
+        if (names.IsWhole(written))
         {
             return written;
         }
@@ -39,6 +51,11 @@ internal static class Spelling
         if (lexicon.Short.TryGetValue(written, out var whole))
         {
             return whole;
+        }
+
+        if (names.Words.Contains(written))
+        {
+            return written;
         }
 
         return lexicon.Ordinary.Contains(written) ? written : names.Slips.Nearest(written) ?? lexicon.VerbSlips.Nearest(written) ?? written;

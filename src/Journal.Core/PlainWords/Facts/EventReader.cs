@@ -120,7 +120,7 @@ internal sealed class EventReader(Account account, Topic topic)
     }
 
     // "for twenty two fifty", "4.80": money without its name, where something was bought.
-    private Quantity? Unnamed(Clause clause)
+    private static Quantity? Unnamed(Clause clause)
     {
         foreach (var quantity in clause.Quantities)
         {
@@ -129,10 +129,9 @@ internal sealed class EventReader(Account account, Topic topic)
                 continue;
             }
 
-            var isFor = account.Word(quantity.First - 1) is "for" or "at" or "paid" or "was" or "cost";
-            if (isFor && quantity.Value is >= 1 and < 1000 && NumberGrammar.TrySmall(account.Tokens, quantity.Next, out var cents, out var next) && cents >= 10 && account.Tokens[quantity.First].Kind == TokenKind.Word)
+            if (quantity.IsPair && quantity.Value == decimal.Truncate(quantity.Value))
             {
-                return quantity with { Kind = UnitKind.Money, Value = quantity.Value + cents / 100m, Next = next };
+                return quantity with { Kind = UnitKind.Money, Value = quantity.Value / 100 };
             }
 
             if (quantity.Value.Scale == 2 && quantity.Next >= clause.Next)

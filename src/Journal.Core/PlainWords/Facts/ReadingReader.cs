@@ -1,5 +1,6 @@
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Facts.Jobs;
 using Journal.Core.PlainWords.Names;
 using Journal.Core.PlainWords.Quantities;
 using Journal.Core.PlainWords.Words;
@@ -10,7 +11,7 @@ namespace Journal.Core.PlainWords.Facts;
 /// Reads measured sizes and what the drawing asks of them. A size that is asked for belongs to the readings near it that it can be the size
 /// of: of like size, told in the same breath, or of the same feature.
 /// </summary>
-internal sealed class ReadingReader(Account account, Topic topic, JobReader jobs)
+internal sealed class ReadingReader(Account account, Topic topic, JobList jobs)
 {
     /// <summary>How many clauses may stand between a reading and the size asked for.</summary>
     private const int NearEnough = 5;
@@ -176,7 +177,7 @@ internal sealed class ReadingReader(Account account, Topic topic, JobReader jobs
             return partsBefore[0];
         }
 
-        var known = topic.IsFresh(index) || jobs.JobAt(index) is not { Parts.Count: > 0 } job ? topic.Parts : job.Parts;
+        var known = topic.IsFresh(index) || jobs.At(index) is not { Parts.Count: > 0 } job ? topic.Parts : job.Parts;
         return known.Count > 0 ? known[0] : null;
     }
 

@@ -127,16 +127,8 @@ internal sealed class ReadingSizes(Account account)
         return isThread ? null : new(new(quantity.Value, account.Drawing), quantity.First, quantity.Next, !quantity.IsFraction && quantity.Value.Scale > 0);
     }
 
-    private SizeSaid? Thousandths(Quantity quantity)
-    {
-        var isHundreds = account.Drawing == LengthUnit.Inch && IsSpoken(quantity.First) && quantity is { IsFraction: false, Value: >= 1 and < 10 } && quantity.Value == decimal.Truncate(quantity.Value) && quantity.Next == quantity.First + 1;
-        if (!isHundreds || !NumberGrammar.TryNumber(account.Tokens, quantity.Next, out var rest) || rest.Value is < 10 or >= 100 || !IsSpoken(quantity.Next))
-        {
-            return null;
-        }
-
-        return new(new((quantity.Value * 100 + rest.Value) / 1000, LengthUnit.Inch), quantity.First, rest.Next, true) { IsShort = true };
-    }
+    private SizeSaid? Thousandths(Quantity quantity) =>
+        quantity is { IsPair: true, Value: < 1000 } && account.Drawing == LengthUnit.Inch ? new(new(quantity.Value / 1000, LengthUnit.Inch), quantity.First, quantity.Next, true) { IsShort = true } : null;
 
     // "twenty-five oh one": the point goes without saying.
     private SizeSaid? Hundredths(Quantity quantity)

@@ -1,6 +1,7 @@
 using Journal.Core.Model;
 using System.Globalization;
 using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Facts.Jobs;
 using Journal.Core.PlainWords.Quantities;
 using Journal.Core.PlainWords.Words;
 
@@ -32,7 +33,7 @@ internal sealed class SettingReader(Account account)
 
             if (quantity.Kind == UnitKind.Speed || IsSpeed(clause, quantity))
             {
-                var rpm = SpeedOf(quantity);
+                var rpm = quantity.Value;
                 Take(clause, index, setting => setting.Rpm is null, setting => setting with { Rpm = rpm });
             }
             else if (FeedOf(quantity) is { } feed)
@@ -65,16 +66,9 @@ internal sealed class SettingReader(Account account)
     }
 
     // "speed was eight hundred", "dropped to two hundred": a round number without a unit.
-    private bool IsSpeed(Clause clause, Quantity quantity) =>
-        (IsPair(quantity) || (quantity is { Kind: UnitKind.None, IsFraction: false, Value: >= 40 and <= 6000 } && quantity.Value % 5 == 0))
+    private static bool IsSpeed(Clause clause, Quantity quantity) =>
+        quantity is { Kind: UnitKind.None, IsFraction: false, Value: >= 40 and <= 6000 } && quantity.Value % 5 == 0
         && clause.Hits.Exists(hit => hit.Cue == Cue.Speed && quantity.First - hit.Next is 0 or 1);
-
-    // "five fifty" is 550.
-    private decimal SpeedOf(Quantity quantity) =>
-        IsPair(quantity) && NumberGrammar.TrySmall(account.Tokens, quantity.Next, out var rest, out _) ? quantity.Value * 100 + rest : quantity.Value;
-
-    private bool IsPair(Quantity quantity) =>
-        quantity is { Kind: UnitKind.None, IsFraction: false, Value: >= 1 and <= 40 } && NumberGrammar.TrySmall(account.Tokens, quantity.Next, out var rest, out _) && rest is >= 10 and < 100 && account.Tokens[quantity.First].Kind == Tokens.TokenKind.Word;
 
     // "0.1 mm/rev", "four thou a rev", "120 mm a minute".
     private string? FeedOf(Quantity quantity)

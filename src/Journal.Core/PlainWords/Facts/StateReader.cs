@@ -1,5 +1,6 @@
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
+using Journal.Core.PlainWords.Facts.Jobs;
 using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;
@@ -113,11 +114,11 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
     }
 
     /// <summary>Each mended mistake stands on the job nearest to where it was told.</summary>
-    public void Settle(JobReader jobs)
+    public void Settle(JobList jobs)
     {
         for (var i = 0; i < mends.Count; i++)
         {
-            var job = jobs.Jobs.Where(job => job.Mends is null).MinBy(job => Math.Abs(job.Clause - mendedAt[i]));
+            var job = jobs.Closest(mendedAt[i], job => job.Mends is null);
             if (job is not null)
             {
                 job.Mends = mends[i].Id;

@@ -56,9 +56,20 @@ internal sealed class Topic(Account account)
             return name.Name.Ids;
         }
 
+        // "the rods" are those spoken of, where some of them are.
         if (name.IsPlural)
         {
-            return name.Name.Ids;
+            var spoken = name.Name.Ids.Where(parts.Contains).ToList();
+            var several = name.Name.Ids.Where(id => account.Build.Parts.Any(part => part.Id.Value == id && part.Quantity > 1)).ToList();
+            return spoken.Count == 1 && several.Contains(spoken[0]) ? spoken : several.Count == 1 && spoken.Count <= 1 && several.Count < name.Name.Ids.Count - 1 ? several : name.Name.Ids;
+        }
+
+        // "the top cover" is the one with "top" in its title.
+        var which = account.Word(name.First - 1);
+        var titled = name.Name.Ids.Where(id => account.Build.Parts.Any(part => part.Id.Value == id && $" {part.Title.Replace(',', ' ')} {id.Replace('-', ' ')} ".Contains($" {which} ", StringComparison.OrdinalIgnoreCase))).ToList();
+        if (name.Name.IsShort && titled.Count == 1 && which.Length > 2)
+        {
+            return titled;
         }
 
         // The one spoken of last; else the one that was at least named: "before the connecting rod I … Then the rod itself".
@@ -69,6 +80,12 @@ internal sealed class Topic(Account account)
     /// <summary>Whether a part is only named to place another, is somebody else's, or is said not to be meant.</summary>
     public bool IsAside(Clause clause, NameMention name)
     {
+        // "the ring grooves" of a piston are not its rings.
+        if (name.Name.IsShort && parts.Count > 0 && name.Next < clause.Next && !name.Name.Ids.Any(parts.Contains) && account.HasCueAt(name.Next, Words.Cue.FeatureMeasured))
+        {
+            return true;
+        }
+
         for (var at = name.First - 1; at >= clause.First && at >= name.First - 3; at--)
         {
             var word = account.Word(at);
@@ -82,7 +99,7 @@ internal sealed class Topic(Account account)
                 continue;
             }
 
-            if (word is "not" or "from" or "off" or "against" or "than" or "like" or "near" or "beside")
+            if (word is "not" or "from" or "off" or "against" or "than" or "like" or "near" or "beside" || (word == "to" && account.Word(at - 1) is not ("back" or "on" or "over" or "went" or "got" or "come" or "moved" or "next" or "turned" or "down" or "used" or "did" or "happened" or "then" or "so" or "and" or "")))
             {
                 return true;
             }

@@ -39,6 +39,9 @@ internal sealed class NameIndex
         Slips = new SlipIndex(Words.Where(word => word.Length >= SlipIndex.ShortestWord));
     }
 
+    /// <summary>Whether a word alone is a name.</summary>
+    public bool IsWhole(string word) => byPhrase.ContainsKey(word);
+
     /// <summary>All words that stand in a name.</summary>
     public HashSet<string> Words { get; }
 
@@ -67,7 +70,8 @@ internal sealed class NameIndex
         var end = title.AsSpan().IndexOfAny(",(;:");
         var words = WordsOf(end < 0 ? title : title[..end]);
         var cut = words.FindIndex(1, Math.Max(0, words.Count - 1), word => word is "on" or "with" or "for" or "from" or "in" or "of" or "and" or "to");
-        words = cut > 0 ? words[..cut] : words;
+        // "Pair of vee blocks" are vee blocks.
+        words = cut == 1 && words[0] is "pair" or "set" or "box" or "pack" && words.Count > 2 && words[1] == "of" ? words[2..] : cut > 0 ? words[..cut] : words;
         while (words.Count > 1 && (NumberNames.IsNumber(words[0]) && !(words.Count > 1 && words[1] == "jaw") || words[0] is "the" or "a" or "mm" or "in" or "inch" or "small" or "old" or "big" or "little" || char.IsAsciiDigit(words[0][0])))
         {
             words.RemoveAt(0);
@@ -90,6 +94,11 @@ internal sealed class NameIndex
                 }
             }
 
+            foreach (var second in kind == NameKind.Tool ? PiecesOf(title) : [])
+            {
+                AddForms(second, name);
+            }
+
             foreach (var alias in Compound(kind, id))
             {
                 AddForms([alias], name);
@@ -102,9 +111,17 @@ internal sealed class NameIndex
         }
     }
 
+    // "End mills and slot drills", "Lathe centres and carrier": each is a name of the whole.
+    private static IEnumerable<List<string>> PiecesOf(string title)
+    {
+        var end = title.AsSpan().IndexOfAny(",(;:");
+        var pieces = (end < 0 ? title : title[..end]).Split(" and ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return pieces.Length < 2 ? [] : pieces.Select(WordsOf).Where(words => words.Count is 1 or 2 && words[^1].Length > 2);
+    }
+
     // "the crank" for the crankshaft.
     private static IEnumerable<string> Compound(NameKind kind, string id) => kind == NameKind.Part
-        ? Seconds.Where(second => id.Length - second.Length >= 4 && id.EndsWith(second, StringComparison.Ordinal) && !id.Contains('-', StringComparison.Ordinal)).Select(second => id[..^second.Length])
+        ? Seconds.Where(second => id.Length - second.Length >= 4 && id.EndsWith(second, StringComparison.Ordinal) && !id.Contains('-', StringComparison.Ordinal) && id.Length - second.Length > 4 && id != "crosshead").Select(second => id[..^second.Length])
         : [];
 
     // "the cover" for the cylinder cover, where no part is called cover; "the standards" for the front and the rear one.

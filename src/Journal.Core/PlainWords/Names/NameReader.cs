@@ -17,7 +17,7 @@ internal static class NameReader
                 continue;
             }
 
-            if (IsOfAnother(tokens, at - 1, name) || IsOfAnother(tokens, at, name))
+            if (IsOfSomethingElse(tokens, at - 1, name) || (name.IsPart && IsOfSomethingElse(tokens, at, name)))
             {
                 at = name.Next - 1;
                 continue;
@@ -34,9 +34,9 @@ internal static class NameReader
         return names;
     }
 
-    // "mill table", "cross slide": the name is a word of something else's.
-    private static bool IsOfAnother(IReadOnlyList<Token> tokens, int at, NameMention name) =>
-        at >= 0 && Lexicon.Shared.NotNames.TryLongest(tokens, at, out _, out var words) && at + words >= name.Next && words > name.Next - name.First;
+    // "mill table", "cross slide": the phrase reaches beyond the name.
+    private static bool IsOfSomethingElse(IReadOnlyList<Token> tokens, int at, NameMention name) =>
+        at >= 0 && Lexicon.Shared.NotNames.TryLongest(tokens, at, out _, out var length) && at + length >= name.Next && length > name.Next - name.First;
 
     // A name of one word may be a verb here: "we drill it", "I file the edge", "to mill the slot", "clamp it".
     private static bool IsVerb(IReadOnlyList<Token> tokens, NameMention name)
@@ -50,6 +50,12 @@ internal static class NameReader
         var before = name.First > 0 ? tokens[name.First - 1].Meant : "";
         var after = name.Next < tokens.Count ? tokens[name.Next].Meant : "";
         var isLed = before is "the" or "a" or "an" or "my" or "this" or "that" or "with" or "his" or "her" or "on" or "in" or "by" or "new" or "old" or "each" or "both" or "for" or "of";
+        // "the spigot mics 0.998".
+        if (name.IsPlural && !isLed && name.Next < tokens.Count && (tokens[name.Next].Kind == TokenKind.Number || after is "at" or "point" or "up" or "out"))
+        {
+            return true;
+        }
+
         return !isLed && ((isVerb && after is "it" or "the" or "them" or "a" or "an" or "both" or "this" or "that" or "my" or "out" or "off") || before is "to" or "i" or "we" or "you" or "he" or "they" or "could" or "will" or "must" or "should" && isVerb);
     }
 }

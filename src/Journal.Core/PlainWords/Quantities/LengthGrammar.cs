@@ -1,3 +1,4 @@
+using Journal.Core.Model;
 using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Quantities;
@@ -5,33 +6,38 @@ namespace Journal.Core.PlainWords.Quantities;
 /// <summary>Lengths: “three thou”, “five tenths”, “an inch and a quarter”, “four inches, four thou over”.</summary>
 internal sealed partial record QuantityGrammar
 {
+    /// <summary>Words between a size and what it is over or under: “an inch and an eighth thick, three thou over”.</summary>
+    private static readonly HashSet<string> Extents = ["thick", "long", "wide", "high", "deep", "across", "diameter", "tall"];
+
     private Quantity? Composed(int at)
     {
         if (Length(at) is not { } length)
         {
-            return null;
+            return BareWithSmall(at);
         }
 
-        return Together(length) ?? (Direction(length.Next, out var over, out var next) != 0 ? length with { IsDeviation = true, Next = over ? next : next } : length);
+        return FromNominal(length) ?? WithSmall(length) ?? (IsSmall(length) && Direction(length.Next, out var next) != 0 ? length with { IsDeviation = true, Next = next } : length);
     }
 
-    // A bigger and a smaller length that only together give the size.
-    private Quantity? Together(Quantity length)
-    {
-        // "three thou under an inch and a quarter", "two thou over four inches".
-        var sign = Direction(length.Next, out _, out var behind);
-        if (sign != 0 && Length(behind) is { } nominal && nominal.Unit == length.Unit && nominal.Value > length.Value * 4)
-        {
-            return nominal with { Value = nominal.Value + sign * length.Value, First = length.First };
-        }
+    // What is over or under is no more than a millimetre: "24 mm over the whole length" is a size.
+    private static bool IsSmall(Quantity length) => length.Length.In(LengthUnit.Millimetre).Value <= 1;
 
-        if (sign != 0)
+    // "three thou under an inch and a quarter", "two thou over four inches", "half a tenth under sixty-three".
+    private Quantity? FromNominal(Quantity length)
+    {
+        var sign = Direction(length.Next, out var behind);
+        if (sign == 0 || (Length(behind) ?? Bare(behind)) is not { } nominal || nominal.Unit != length.Unit || nominal.Value <= length.Value * 4)
         {
             return null;
         }
 
-        // "four inches, four thou over"; "four inches and four thou"; "an inch and a quarter plus two thou".
-        var start = length.Next;
+        return nominal with { Value = nominal.Value + sign * length.Value, First = length.First };
+    }
+
+    // "four inches, four thou over"; "four inches and four thou"; "an inch and a quarter plus two thou".
+    private Quantity? WithSmall(Quantity length)
+    {
+        var start = length.Next + (Extents.Contains(TextAt(length.Next)) ? 1 : 0);
         var joins = TextAt(start) is "," or "and" or "plus" or "minus" or "less";
         var isLess = TextAt(start) is "minus" or "less";
         start += joins ? 1 : 0;
@@ -41,8 +47,8 @@ internal sealed partial record QuantityGrammar
             return null;
         }
 
-        sign = Direction(small.Next, out _, out behind);
-        if (sign == 0 && !(joins && TextAt(start - 1) is "and" or "plus" or "minus" or "less") && joins)
+        var sign = Direction(small.Next, out var behind);
+        if (sign == 0 && !(joins && TextAt(start - 1) is "and" or "plus" or "minus" or "less") && (joins || start > length.Next))
         {
             return null;
         }
@@ -50,13 +56,45 @@ internal sealed partial record QuantityGrammar
         return length with { Value = length.Value + (sign < 0 || (sign == 0 && isLess) ? -1 : 1) * small.Value, Next = sign == 0 ? small.Next : behind };
     }
 
-    // Which way from the size: +1 over, -1 under, 0 not said.
-    private int Direction(int at, out bool isOver, out int next)
+    // "six and three hundredths", "two and an eighth plus one thou", "seven fifty minus three tenths": the small unit tells the large one.
+    private Quantity? BareWithSmall(int at)
     {
-        next = at + 1;
-        isOver = TextAt(at) is "over" or "oversize" or "above" or "big" or "proud" or "up";
+        if (Bare(at) is not { } bare)
+        {
+            return null;
+        }
+
+        var join = TextAt(bare.Next);
+        if (join is not ("and" or "plus" or "minus" or "less") || Length(bare.Next + 1) is not { Said: { } said } small || small.Unit != bare.Unit || said.On(Drawing) >= 1 || small.Value * 4 >= bare.Value)
+        {
+            return null;
+        }
+
+        return bare with { Value = bare.Value + (join is "and" or "plus" ? small.Value : -small.Value), Next = small.Next, Said = said };
+    }
+
+    // A number without its unit, as a length in the drawing's; a pair is in thousandths of an inch.
+    private Quantity? Bare(int at)
+    {
+        if (Pair(at) is { } pair)
+        {
+            return Drawing == LengthUnit.Inch ? pair with { Kind = UnitKind.Length, Value = pair.Value / 1000, Unit = Drawing } : null;
+        }
+
+        return NumberGrammar.TryNumber(Tokens, at, out var number) && number.Value > 0 && !TryUnit(number.Next, out _, out _) ? new(UnitKind.Length, number.Value, Drawing, at, number.Next) : null;
+    }
+
+    // Which way from the size: +1 over, -1 under, 0 not said.
+    private int Direction(int at, out int next)
+    {
+        var isOver = TextAt(at) is "over" or "oversize" or "above" or "big" or "proud" or "up";
         var isUnder = TextAt(at) is "under" or "undersize" or "below" or "shy" or "small" or "short" or "down" or "shallow";
-        next += isOver || isUnder ? TextAt(next) is "of" or "on" or "size" ? 1 : 0 : 0;
+        next = at + 1;
+        if (isOver || isUnder)
+        {
+            next += TextAt(next) is "of" or "on" or "size" ? 1 : 0;
+        }
+
         return isOver ? 1 : isUnder ? -1 : 0;
     }
 

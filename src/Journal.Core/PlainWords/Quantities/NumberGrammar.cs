@@ -185,23 +185,26 @@ internal static class NumberGrammar
 
     // "and a half", "and three quarters", "and 1/2".
     private static NumberPhrase WithFraction(IReadOnlyList<Token> tokens, decimal value, int first, int next) =>
-        TryAndFraction(tokens, next, out var part, out var behind, isBehindANumber: true) ? new(value + part, first, behind, true) : new(value, first, next, false);
+        TryAndFraction(tokens, next, out var part, out var behind, isBehindUnit: false) ? new(value + part, first, behind, true) : new(value, first, next, false);
 
-    /// <summary>
-    /// “and a half”, “and three quarters”, “and 1/4” behind a number or a unit; less than one. Behind a unit it is no part of it where a unit
-    /// of its own follows: “an inch and a half thou”, but “one and a half thou”.
-    /// </summary>
-    public static bool TryAndFraction(IReadOnlyList<Token> tokens, int at, out decimal part, out int next, bool isBehindANumber = false)
+    /// <summary>“and a half”, “and three quarters”, “and 1/4” behind a number or a unit; less than one.</summary>
+    /// <param name="tokens">The account.</param>
+    /// <param name="at">Where “and” may stand.</param>
+    /// <param name="part">The fraction.</param>
+    /// <param name="next">The token behind it.</param>
+    /// <param name="isBehindUnit">Whether a unit was said before: then a fraction with a unit of its own is another quantity.</param>
+    public static bool TryAndFraction(IReadOnlyList<Token> tokens, int at, out decimal part, out int next, bool isBehindUnit = true)
     {
         (part, next) = (0, at);
-        if (at >= tokens.Count || tokens[at].Text is not ("and" or "&"))
+        if (at >= tokens.Count || tokens[at].Text is not ("and" or "&" or "n"))
         {
             return false;
         }
 
         if (at + 1 < tokens.Count && TryNumber(tokens, at + 1, out var fraction) && fraction is { IsFraction: true, Value: < 1 }
             && !(fraction.Next + 1 < tokens.Count && tokens[fraction.Next].Text == "of" && tokens[fraction.Next + 1].Text is "a" or "an")
-            && (fraction.Next >= tokens.Count || tokens[fraction.Next].Text is not ("an" or "a" or "past") && (isBehindANumber || tokens[fraction.Next].Text is not ("hour" or "inch" or "inches" or "mm" or "thou"))))
+            && (fraction.Next >= tokens.Count || tokens[fraction.Next].Text is not ("an" or "a" or "past"))
+            && (fraction.Next >= tokens.Count || !isBehindUnit || tokens[fraction.Next].Text is not ("hour" or "inch" or "inches" or "mm" or "thou")))
         {
             (part, next) = (fraction.Value, fraction.Next);
             return true;
@@ -298,6 +301,11 @@ internal static class NumberGrammar
             if (text == "," && mayAnd && next + 1 < tokens.Count && IsSmallWord(tokens[next + 1].Text))
             {
                 break;
+            }
+
+            if (text is "hundred" && !hasGroup && value == 0 && next == start && next + 1 < tokens.Count && tokens[next + 1].Text == "and" && next + 2 < tokens.Count && IsSmallWord(tokens[next + 2].Text))
+            {
+                (group, hasGroup) = (1, true);
             }
 
             if (text is "a" && !hasGroup && value == 0 && next + 1 < tokens.Count && Words.Scales.ContainsKey(tokens[next + 1].Text))

@@ -20,6 +20,9 @@ internal sealed record Quantity(UnitKind Kind, decimal Value, LengthUnit Unit, i
     /// <summary>Whether a fraction was said.</summary>
     public bool IsFraction { get; init; }
 
+    /// <summary>Whether it was said as a pair, the hundreds going without saying: “five fifty”.</summary>
+    public bool IsPair { get; init; }
+
     /// <summary>Whether the words leave it open: “a couple of hours”, “an hour or two”.</summary>
     public bool IsVague { get; init; }
 

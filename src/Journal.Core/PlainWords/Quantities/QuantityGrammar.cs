@@ -16,7 +16,7 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
     private static readonly HashSet<string> Between = ["good", "solid", "full", "whole", "happy", "further", "another", "extra", "more", "odd", "fine", "quick", "long", "of", "clear", "frustrating", "pleasant", "quiet", "bare", "straight", "hard", "patient", "miserable", "honest", "careful", "fiddly", "gentle", "decent", "proper", "short"];
 
     /// <summary>The quantity that begins at a token, the fullest reading of it; null where none does.</summary>
-    public Quantity? At(int at) => Money(at) ?? Stretch(at) ?? Time(at) ?? Composed(at) ?? Speed(at) ?? Other(at);
+    public Quantity? At(int at) => Money(at) ?? Stretch(at) ?? OutAndIn(at) ?? Time(at) ?? Composed(at) ?? Speed(at) ?? PairAlone(at) ?? Other(at);
 
     private string TextAt(int at) => at >= 0 && at < Tokens.Count ? Tokens[at].Meant : "";
 
@@ -38,7 +38,7 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
             return false;
         }
 
-        return Tokens[at].Text != "m" || Tokens[at].IsGlued;
+        return Tokens[at].Text != "m" || (Tokens[at].IsGlued && TextAt(next) != "of");
     }
 
     private Quantity? Money(int at)
@@ -46,6 +46,16 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
         if (TextAt(at) is "£" or "$" or "€" && NumberGrammar.TryNumber(Tokens, at + 1, out var sum) && Tokens[at + 1].Kind == TokenKind.Number)
         {
             return Of(UnitKind.Money, sum.Value, at, sum.Next);
+        }
+
+        if (TextAt(at) == "a" && TextAt(at + 1) is "tenner" or "fiver")
+        {
+            return Of(UnitKind.Money, TextAt(at + 1) == "tenner" ? 10 : 5, at, at + 2);
+        }
+
+        if (TextAt(at) == "a" && TextAt(at + 1) is "buck" or "quid" or "pound" or "dollar" or "euro")
+        {
+            return NumberGrammar.TrySmall(Tokens, at + 2, out var odd, out var oddEnd) && odd > 9 ? Of(UnitKind.Money, 1 + odd / 100m, at, oddEnd) : Of(UnitKind.Money, 1, at, at + 2);
         }
 
         if (!NumberGrammar.TryNumber(Tokens, at, out var number))
@@ -80,6 +90,46 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
         }
 
         return Of(UnitKind.Money, number.Value, at, next);
+    }
+
+    private static readonly HashSet<string> Goings = ["out", "started", "start", "began", "in", "on"];
+    private static readonly HashSet<string> Comings = ["in", "finished", "stopped", "packed", "knocked", "done", "home", "back", "off", "out", "finish", "ended", "till", "until"];
+    private static readonly HashSet<string> BeforeClocks = ["i", "we", "went", "came", "at", "about", "around", "just", "gone", "up", "off", "it", "was", "after", "before", "nearly", "by", "work"];
+
+    // "Out 7.10, in 9.25", "started about ten to seven packed up at quarter past nine": two points of the clock with words for going and coming.
+    private Quantity? OutAndIn(int at)
+    {
+        if (!Goings.Contains(TextAt(at)) || !TryClockSoon(at + 1, out var start) || !(start.IsMarked || start.IsDotted))
+        {
+            return null;
+        }
+
+        var between = start.Next;
+        while (TextAt(between) is "," or "and" or "then" or "." or ";" or "-")
+        {
+            between++;
+        }
+
+        if (!Comings.Contains(TextAt(between)) || !TryClockSoon(between + 1, out var end) || !(end.IsMarked || end.IsDotted))
+        {
+            return null;
+        }
+
+        var minutes = Between12(start, end);
+        var isUnsure = Half == HalfHour.Unsure && start.IsHalf != end.IsHalf;
+        return minutes is > 0 and <= ClockGrammar.HalfDay && !isUnsure ? Of(UnitKind.Time, minutes, at, end.Next) with { IsStretch = true } : null;
+    }
+
+    private bool TryClockSoon(int at, out ClockPoint point)
+    {
+        point = default;
+        var first = at;
+        while (at - first < 4 && BeforeClocks.Contains(TextAt(at)))
+        {
+            at++;
+        }
+
+        return at < Tokens.Count && Tokens[at].Kind is TokenKind.Word or TokenKind.Number && ClockGrammar.TryPoint(Tokens, at, out point);
     }
 
     /// <summary>“from half six to nine”, “7.30 till 9”, “between seven and quarter to ten”.</summary>
@@ -190,7 +240,10 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
 
     // "hour and a half".
     private Quantity? HourAndAHalf(int at) =>
-        TextAt(at) is "hour" or "hr" && NumberGrammar.TryAndFraction(Tokens, at + 1, out var part, out var next) ? Of(UnitKind.Time, 60 + part * 60, at, next) : null;
+        TextAt(at) is not ("hour" or "hr") ? null
+        : NumberGrammar.TryAndFraction(Tokens, at + 1, out var part, out var next) ? Of(UnitKind.Time, 60 + part * 60, at, next)
+        : NumberGrammar.TrySmall(Tokens, at + 1, out var minutes, out next) && minutes is >= 5 and < 60 && minutes % 5 == 0 && (IsEndOfTime(next) || (TryUnit(next, out var unit, out _) && unit.Kind == UnitKind.Time)) ? Of(UnitKind.Time, 60 + minutes, at, next)
+        : null;
 
     // "two hours", "2h45", "two and a half hours", "forty-five minutes".
     private Quantity? Hours(int at)
@@ -291,14 +344,26 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
         }
 
         // "three twenty revs", "twelve fifty rpm".
-        if (number is { IsWhole: true, IsFraction: false, Value: > 0 and < 100 } && Tokens[at].Kind == TokenKind.Word && NumberGrammar.TrySmall(Tokens, number.Next, out var more, out var behind) && more >= 10
-            && TryUnit(behind, out unit, out next) && unit.Kind == UnitKind.Speed)
+        return Pair(at) is { } pair && TryUnit(pair.Next, out unit, out next) && unit.Kind == UnitKind.Speed ? Of(UnitKind.Speed, pair.Value, at, next) : null;
+    }
+
+    // "five fifty" is 550, "one eighty-six and a half" 186.5: hundreds that go without saying (common practice).
+    private Quantity? Pair(int at)
+    {
+        if (at >= Tokens.Count || Tokens[at].Kind != TokenKind.Word || !NumberGrammar.TrySmall(Tokens, at, out var hundreds, out var next) || hundreds is < 1 or > 40
+            || next >= Tokens.Count || Tokens[next].Kind != TokenKind.Word || !NumberGrammar.TrySmall(Tokens, next, out var rest, out var behind) || rest < 10)
         {
-            return Of(UnitKind.Speed, number.Value * 100 + more, at, next);
+            return null;
         }
 
-        return null;
+        var value = hundreds * 100m + rest;
+        return NumberGrammar.TryAndFraction(Tokens, behind, out var part, out var end)
+            ? Of(UnitKind.None, value + part, at, end) with { IsPair = true }
+            : Of(UnitKind.None, value, at, behind) with { IsPair = true };
     }
+
+    // "fifteen twenty minutes" is no pair.
+    private Quantity? PairAlone(int at) => Pair(at) is { } pair && !TryUnit(pair.Next, out _, out _) ? pair : null;
 
     private Quantity? Other(int at)
     {

@@ -21,7 +21,8 @@ internal sealed class Lexicon
         Numbers = new NumberWords(root.Get("numbers"));
         foreach (var (name, list) in root.Get("cues").Pairs())
         {
-            var cue = Words.TryFindCue(name);
+            // Given names are people as "my mate" is.
+            var cue = name == "people" ? Cue.Others : Words.TryFindCue(name);
             foreach (var phrase in list.Get("words").Items())
             {
                 Cues.Add(phrase.Text(), cue);
@@ -37,6 +38,7 @@ internal sealed class Lexicon
             AddOperation(new(id), words, irregular);
         }
 
+        Implied = new ImpliedWords(root.Get("implied"), irregular);
         foreach (var (_, group) in root.Get("by-object").Pairs())
         {
             AddObjects(group);
@@ -53,8 +55,9 @@ internal sealed class Lexicon
             AddAll(words, "words", Outcomes, outcome);
         }
 
+        ToolNames = [.. root.Get("tool-names").Get("names").Pairs().Select(pair => (pair.Key, (IReadOnlyList<string>)[.. pair.Value.Items().Select(word => word.Text())]))];
         Short = root.Get("short").Get("words").Pairs().ToDictionary(pair => pair.Key, pair => pair.Value.Text(), StringComparer.Ordinal);
-        Ordinary = [.. Short.Keys, .. root.Get("ordinary").Get("words").Items().Select(word => word.Text()), .. Cues.Words, .. Operations.Words, .. Verbs.Keys, .. NotTheOperation.Words, .. Causes.Words, .. Outcomes.Words, .. Units.Words, .. Numbers.Words];
+        Ordinary = [.. Short.Keys, .. root.Get("ordinary").Get("words").Items().Select(word => word.Text()), .. Cues.Words, .. Operations.Words, .. Verbs.Keys, .. NotTheOperation.Words, .. Causes.Words, .. Outcomes.Words, .. Units.Words, .. Numbers.Words, .. Implied.Words];
     }
 
     /// <summary>The words that the program carries.</summary>
@@ -77,6 +80,12 @@ internal sealed class Lexicon
 
     /// <summary>Verbs whose object says which operation it was: “cut the thread”.</summary>
     public Dictionary<string, Dictionary<string, OperationWord>> Objects { get; } = new(StringComparer.Ordinal);
+
+    /// <summary>What makers say for tools, by words of the title.</summary>
+    public IReadOnlyList<(string In, IReadOnlyList<string> Said)> ToolNames { get; }
+
+    /// <summary>Verbs that say that metal went, not how.</summary>
+    public ImpliedWords Implied { get; }
 
     public PhraseTable<bool> NotTheOperation { get; } = new();
 

@@ -62,7 +62,7 @@ internal sealed class PhraseTable<T>
     public IEnumerable<string> Words => byFirst.Values.SelectMany(phrases => phrases).SelectMany(phrase => phrase.Words);
 
     /// <summary>A phrase as the tokens of an account would be.</summary>
-    public static IReadOnlyList<string> Split(string phrase) => [.. Tokenizer.Tokens(phrase).Select(token => token.Text)];
+    public static IReadOnlyList<string> Split(string phrase) => phrase == "'s" ? [phrase] : [.. Tokenizer.Tokens(phrase).Select(token => token.Text)];
 
     private sealed record Phrase(IReadOnlyList<string> Words, T Value)
     {

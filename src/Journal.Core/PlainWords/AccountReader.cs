@@ -27,21 +27,30 @@ public static class AccountReader
         var jobs = new JobReader(account, topic);
         var holding = new HoldingReader(account, jobs.Jobs);
         var readings = new ReadingReader(account, topic, jobs.Jobs);
-        var settings = new SettingReader(account);
+        var trials = new TrialReader(account);
+        var settings = new SettingReader(account, trials);
         var mistakes = new MistakeReader(account, lessons);
         var learned = new LessonReader(account, lessons, mistakes);
-        var events = new EventReader(account, topic);
+        var purchases = new PurchaseReader(account);
+        var finishes = new FinishReader(account, topic);
+        var made = new MadeReader(account);
         var next = new NextReader(account);
-        var state = new StateReader(account, KnownTexts.OpenSnags(build, date), KnownTexts.Mistakes(build, date));
+        var openSnags = KnownTexts.OpenSnags(build, date);
+        var state = new StateReader(account, openSnags, KnownTexts.Mistakes(build, date));
+        var snags = new SnagReader(account, openSnags, mistakes, state);
         mistakes.ReadAll();
+        trials.ReadAll();
         for (var index = 0; index < account.Clauses.Count; index++)
         {
             jobs.Read(index);
             readings.Read(index);
             settings.Read(index);
             learned.Read(index);
-            events.Read(index);
+            purchases.Read(index);
+            finishes.Read(index);
+            made.Read(index);
             state.Read(index);
+            snags.Read(index);
             next.Read(index);
             state.ReadMends(index);
         }
@@ -64,12 +73,12 @@ public static class AccountReader
             Mends = state.Mends,
             Readings = readings.Readings,
             Settings = settings.Settings,
-            Finished = events.Finished,
-            Bought = events.Bought,
-            Made = events.Made,
-            Snags = state.Snags,
+            Finished = finishes.Finished,
+            Bought = purchases.Bought,
+            Made = made.Made,
+            Snags = snags.Snags,
             Cleared = state.Cleared,
-            Trials = events.Trials,
+            Trials = trials.Trials,
             Next = next.Next,
             NewTools = ToolNames.New(account),
             Questions = [.. jobs.Unplaced.Select(time => OpenQuestions.OfTime(account, time))],

@@ -67,7 +67,8 @@ internal sealed class ClauseOpenings(Account account)
         }
 
         // "the after pin" opens nothing.
-        if (Openers.Contains(word))
+        // "the after pin" is a place.
+        if (Openers.Contains(word) && !(word == "after" && before is "the" or "an" or "my"))
         {
             var isLed = before is "the" or "a" or "an" or "my" or "this";
             var isJoined = before is "and" or "just" or "since" or "but" && at - 1 == start;

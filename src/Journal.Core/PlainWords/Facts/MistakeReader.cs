@@ -45,6 +45,9 @@ internal sealed class MistakeReader(Account account, Recall lessons)
         }
     }
 
+    /// <summary>Whether a clause is told as part of a mistake.</summary>
+    public bool Tells(int index) => places.Exists(place => index >= place.First && index <= place.Last);
+
     /// <summary>A known lesson spoken of right after a mistake is the one that was not heeded.</summary>
     public bool TakeAsRepeated(int index, string lesson)
     {

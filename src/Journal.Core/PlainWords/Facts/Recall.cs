@@ -25,8 +25,15 @@ internal sealed class Recall
         }
     }
 
+    // Irregular pasts as the lessons have them (from memory): "I wrote both down" is "write both …".
+    private static readonly Dictionary<string, string> Plain = new(StringComparer.Ordinal)
+    {
+        ["wrote"] = "write", ["written"] = "write", ["kept"] = "keep", ["held"] = "hold", ["took"] = "take", ["taken"] = "take", ["ground"] = "grind", ["ran"] = "run", ["left"] = "leave", ["bent"] = "bend", ["broke"] = "break",
+        ["went"] = "go", ["came"] = "come", ["stuck"] = "stick", ["spun"] = "spin", ["drew"] = "draw", ["wound"] = "wind", ["swept"] = "sweep", ["made"] = "make", ["read"] = "read", ["slid"] = "slide", ["gave"] = "give", ["stood"] = "stand", ["hung"] = "hang", ["lent"] = "lend", ["found"] = "find",
+    };
+
     /// <summary>The known text that a piece of the account tells of, and how much of it: a share of its weight and how many of its words.</summary>
-    public IReadOnlyList<(string Id, double Share, int Words, int First)> In(Account account, int first, int next)
+    public IReadOnlyList<Remembered> In(Account account, int first, int next)
     {
         if (known.Count == 0 || next <= first)
         {
@@ -39,10 +46,14 @@ internal sealed class Recall
             if (account.Tokens[at].Kind == TokenKind.Word)
             {
                 said.TryAdd(WordStem.Of(account.Word(at)), at);
+                if (Plain.TryGetValue(account.Word(at), out var plain))
+                {
+                    said.TryAdd(WordStem.Of(plain), at);
+                }
             }
         }
 
-        var found = new List<(string Id, double Share, int Words, int First)>();
+        var found = new List<Remembered>();
         foreach (var (id, weights, total, gist) in known)
         {
             var shared = weights.Where(pair => said.ContainsKey(pair.Key)).ToList();
@@ -50,8 +61,8 @@ internal sealed class Recall
             if (shared.Count > 0)
             {
                 // The id is what the maker himself boiled it down to.
-                var share = Math.Max(shared.Sum(pair => pair.Value) / total, gist.Count > 1 ? 0.9 * ofGist / gist.Count : 0);
-                found.Add((id, share, Math.Max(shared.Count, ofGist), shared.Min(pair => said[pair.Key])));
+                var ofText = shared.Sum(pair => pair.Value) / total;
+                found.Add(new(id, Math.Max(ofText, gist.Count > 1 ? 0.9 * ofGist / gist.Count : 0), ofText, Math.Max(shared.Count, ofGist), shared.Min(pair => said[pair.Key])));
             }
         }
 
@@ -59,3 +70,11 @@ internal sealed class Recall
         return found;
     }
 }
+
+/// <summary>A known text that a piece of an account tells of.</summary>
+/// <param name="Id">Its id.</param>
+/// <param name="Share">How much of it, 0 to 1: of its words by their weight, or of its id, whichever is more.</param>
+/// <param name="TextShare">How much of its words alone.</param>
+/// <param name="Words">How many of its words.</param>
+/// <param name="First">The token where they begin.</param>
+internal sealed record Remembered(string Id, double Share, double TextShare, int Words, int First);

@@ -8,7 +8,7 @@ using Journal.Core.PlainWords.Words;
 namespace Journal.Core.PlainWords.Facts;
 
 /// <summary>Reads speed, depth and feed. What is said in one breath is one setting.</summary>
-internal sealed class SettingReader(Account account)
+internal sealed class SettingReader(Account account, TrialReader trials)
 {
     private const int OneBreath = 2;
     private readonly List<ProposedSetting> settings = [];
@@ -19,7 +19,7 @@ internal sealed class SettingReader(Account account)
     public void Read(int index)
     {
         var clause = account.Clauses[index];
-        if (!clause.IsTonight || TimeRoles.IsTrial(clause) || clause.HasAny(Cue.Document, Cue.Film) || account.Neighbours(clause).Any(other => other.Index < index && other.Has(Cue.Document) && account.Word(clause.First) is "set"))
+        if (!clause.IsTonight || trials.IsNear(index) || clause.HasAny(Cue.Document, Cue.Film) || account.Neighbours(clause).Any(other => other.Index < index && other.Has(Cue.Document) && account.Word(clause.First) is "set"))
         {
             return;
         }

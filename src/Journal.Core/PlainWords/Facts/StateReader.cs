@@ -5,15 +5,15 @@ using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;
 
-/// <summary>Reads how things stand at the end: new snags, snags put right, earlier mistakes mended.</summary>
+/// <summary>Reads what was put right: known snags and earlier mistakes.</summary>
 internal sealed class StateReader(Account account, Recall knownSnags, Recall knownMistakes)
 {
-    private readonly List<ProposedText> snags = [];
     private readonly List<Known<Snag>> cleared = [];
     private readonly List<Known<Mistake>> mends = [];
     private readonly List<int> mendedAt = [];
 
-    public IReadOnlyList<ProposedText> Snags => snags;
+    /// <summary>Clauses that tell of a snag put right.</summary>
+    public HashSet<int> ClearedClauses { get; } = [];
 
     public IReadOnlyList<Known<Snag>> Cleared => cleared;
 
@@ -27,9 +27,9 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
             return;
         }
 
-        if (!ReadCleared(clause, index))
+        if (ReadCleared(clause, index))
         {
-            ReadSnag(clause);
+            ClearedClauses.Add(index);
         }
     }
 
@@ -39,14 +39,15 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
         var (first, next) = Around(index);
         var isSaid = clause.FirstOf(Cue.Cleared) is { } hit && clause.IsTonight && !IsDenied(clause, hit);
         var isWorked = clause.Operations.Exists(operation => operation.Form == VerbForm.Past && clause.IsReal(operation.First));
-        if ((!isSaid && !isWorked) || Says(clause, "still"))
+        if ((!isSaid && !isWorked) || Says(clause, "still") || Says(clause, "stays"))
         {
             return false;
         }
 
         var enough = isSaid ? 0.3 : 0.6;
         var found = isSaid ? knownSnags.In(account, first, next) : knownSnags.In(account, clause.First, clause.Next);
-        if (found is [var snag, ..] && snag.Share >= enough && snag.Words > 1 && !cleared.Exists(known => known.Id.Value == snag.Id))
+        var isOpen = found.FirstOrDefault(known => known.Share >= enough && known.Words > 1 && !cleared.Exists(other => other.Id.Value == known.Id));
+        if (isOpen is { } snag)
         {
             cleared.Add(new(new Id<Snag>(snag.Id), account.SpanOf(clause.First, clause.Next)));
             return true;
@@ -75,25 +76,6 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
         }
 
         return (account.Clauses[first].First, account.Clauses[next].Next);
-    }
-
-    private void ReadSnag(Clause clause)
-    {
-        if (clause.FirstOf(Cue.Snag) is not { } hit || !clause.IsReal(hit.First) || clause.Has(Cue.Mistake) && !clause.Hits.Exists(cue => cue.Cue == Cue.Snag && account.Word(cue.First) == "snag"))
-        {
-            return;
-        }
-
-        if (knownSnags.In(account, clause.First, clause.Next) is [{ Share: >= 0.35, Words: > 1 }, ..])
-        {
-            return;
-        }
-
-        var first = account.Word(hit.First) == "snag" ? hit.Next : clause.First;
-        if (Wording.Of(account, first, clause.Next) is { } text && snags.Count < 20)
-        {
-            snags.Add(new(text.Text, text.Words));
-        }
     }
 
     /// <summary>An earlier mistake spoken of, and words near it that say it was put right.</summary>

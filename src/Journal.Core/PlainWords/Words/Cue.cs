@@ -73,4 +73,10 @@ internal enum Cue
     Harm,
     Blame,
     NoMistake,
+    NotBought,
+    Arrived,
+    Fuel,
+    LessonBehind,
+    OnTheList,
+    Fault,
 }

@@ -128,6 +128,22 @@ internal sealed class Account
         }
     }
 
+    /// <summary>Whether the maker said “um” or the like before a token: such words are no tokens, but they part what is said.</summary>
+    public bool HasPauseBefore(int at) => at > 0 && at < Tokens.Count && Text.AsSpan(Tokens[at - 1].End, Math.Max(0, Tokens[at].Start - Tokens[at - 1].End)).IndexOfAnyInRange('a', 'z') >= 0;
+
+    /// <summary>The clause that a token stands in, by its index.</summary>
+    public int ClauseAt(int token)
+    {
+        var (low, high) = (0, Clauses.Count - 1);
+        while (low < high)
+        {
+            var middle = (low + high + 1) / 2;
+            (low, high) = Clauses[middle].First <= token ? (middle, high) : (low, middle - 1);
+        }
+
+        return low;
+    }
+
     /// <summary>The clauses right before and behind one, in its sentence.</summary>
     public IEnumerable<Clause> Neighbours(Clause clause)
     {

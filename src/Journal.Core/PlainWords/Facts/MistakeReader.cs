@@ -26,6 +26,7 @@ internal sealed class MistakeReader(Account account, Recall lessons)
 
     private readonly List<ProposedMistake> mistakes = [];
     private readonly List<(int First, int Last)> places = [];
+    private readonly HashSet<int> told = [];
 
     public IReadOnlyList<ProposedMistake> Mistakes => mistakes;
 
@@ -46,13 +47,13 @@ internal sealed class MistakeReader(Account account, Recall lessons)
     }
 
     /// <summary>Whether a clause is told as part of a mistake.</summary>
-    public bool Tells(int index) => places.Exists(place => index >= place.First && index <= place.Last);
+    public bool Tells(int index) => told.Contains(index);
 
     /// <summary>A known lesson spoken of right after a mistake is the one that was not heeded.</summary>
     public bool TakeAsRepeated(int index, string lesson)
     {
         const int SoonAfter = 3;
-        var at = places.FindIndex(place => index >= place.First - 1 && index - place.Last <= SoonAfter);
+        var at = places.FindLastIndex(place => index >= place.First - 1 && index - place.Last <= SoonAfter);
         if (at < 0 || (mistakes[at].Repeats is { } known && known.Value != lesson))
         {
             return false;
@@ -123,6 +124,7 @@ internal sealed class MistakeReader(Account account, Recall lessons)
             Repeats = RepeatedAt(place),
         });
         places.Add(place);
+        told.UnionWith(Enumerable.Range(place.First, place.Last - place.First + 1));
     }
 
     // The clause that tells most of what happened.

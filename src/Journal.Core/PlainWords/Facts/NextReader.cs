@@ -170,9 +170,9 @@ internal sealed class NextReader(Account account)
         }
 
         // "next week, if the belt's here, I bore the flywheel".
-        if (from < account.Tokens.Count && account.Word(from) is "if" or "once" or "when" && ClauseAt(from) + 1 < account.Clauses.Count)
+        if (from < account.Tokens.Count && account.Word(from) is "if" or "once" or "when" && account.ClauseAt(from) + 1 < account.Clauses.Count)
         {
-            from = account.Clauses[ClauseAt(from) + 1].First;
+            from = account.Clauses[account.ClauseAt(from) + 1].First;
             from += account.Word(from) is "i" or "i'll" or "we" or "we'll" ? 1 : 0;
         }
 
@@ -184,24 +184,12 @@ internal sealed class NextReader(Account account)
         return Corrected(from, End(from), clause.Sentence) is var (first, next) ? Step(first, next, strength) : null;
     }
 
-    private int ClauseAt(int token)
-    {
-        var (low, high) = (0, account.Clauses.Count - 1);
-        while (low < high)
-        {
-            var middle = (low + high + 1) / 2;
-            (low, high) = account.Clauses[middle].First <= token ? (middle, high) : (low, middle - 1);
-        }
-
-        return low;
-    }
-
-    private int SentenceAt(int token) => account.Clauses[ClauseAt(token)].Sentence;
+    private int SentenceAt(int token) => account.Clauses[account.ClauseAt(token)].Sentence;
 
     // The step goes on over commas, "and" and "then" as long as nobody else and nothing else begins.
     private int End(int from)
     {
-        var at = ClauseAt(from);
+        var at = account.ClauseAt(from);
         var next = Cut(from, account.Clauses[at].Next);
         while (next >= account.Clauses[at].Next && at + 1 < account.Clauses.Count && account.Clauses[at + 1] is var more && more.Sentence == account.Clauses[at].Sentence && more.Next - from <= LongestStep && GoesOn(more))
         {
@@ -289,8 +277,8 @@ internal sealed class NextReader(Account account)
             return null;
         }
 
-        var isChoice = account.Clauses[ClauseAt(end - 1)].IsQuestion || Enumerable.Range(first, end - first).Any(at => account.Word(at) == "or");
-        for (var clause = ClauseAt(end - 1) + 1; clause < Math.Min(account.Clauses.Count, ClauseAt(end - 1) + 4); clause++)
+        var isChoice = account.Clauses[account.ClauseAt(end - 1)].IsQuestion || Enumerable.Range(first, end - first).Any(at => account.Word(at) == "or");
+        for (var clause = account.ClauseAt(end - 1) + 1; clause < Math.Min(account.Clauses.Count, account.ClauseAt(end - 1) + 4); clause++)
         {
             var said = account.Clauses[clause];
             if (said.IsQuestion && account.Word(said.First) == "or")
@@ -326,7 +314,7 @@ internal sealed class NextReader(Account account)
     // "tomorrow is no workshop", "next time I should buy a set", "I mill it away, I think".
     private bool IsUnsure(int first, int next)
     {
-        var clause = account.Clauses[ClauseAt(first)];
+        var clause = account.Clauses[account.ClauseAt(first)];
         return clause.IsFilm || account.QuantityAt(first) is { Kind: UnitKind.Time } || account.Word(first) is "he" or "she" or "they" || account.HasCueAt(first, Cue.Theirs) || account.Word(first) is "no" or "not" or "nobody" or "shan't" || (account.Word(first) is "a" && account.Word(first + 1) is "film")
             || Enumerable.Range(first, Math.Min(6, next - first)).Any(at => account.HasCueAt(at, Cue.Negation) || account.Word(at) is "should" or "could" or "might" or "perhaps" or "holiday" or "club");
     }

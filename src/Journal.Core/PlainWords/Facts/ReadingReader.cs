@@ -25,6 +25,9 @@ internal sealed class ReadingReader(Account account, Topic topic, JobList jobs)
     /// <summary>How many clauses back a run-out, play or gap may have been named.</summary>
     private const int TinyNear = 8;
 
+    /// <summary>How many sizes back one may still belong to another.</summary>
+    private const int Remembered = 32;
+
     private readonly List<Draft> readings = [];
     private readonly List<Asked> asked = [];
     private readonly ReadingSizes sizes = new(account);
@@ -87,7 +90,7 @@ internal sealed class ReadingReader(Account account, Topic topic, JobList jobs)
 
     private int FirstOfSentence(int index)
     {
-        while (index > 0 && account.Clauses[index - 1].Sentence == account.Clauses[index].Sentence && account.Clauses[index].First - account.Clauses[index - 1].First < 40)
+        for (var clauses = 0; clauses < NearEnough && index > 0 && account.Clauses[index - 1].Sentence == account.Clauses[index].Sentence; clauses++)
         {
             index--;
         }
@@ -110,7 +113,7 @@ internal sealed class ReadingReader(Account account, Topic topic, JobList jobs)
         before.Next = next;
         var wish = new Asked(size, text, FeatureOf(clause, size)?.Text, index, account.SpanOf(clause.First, clause.Next));
         asked.Add(wish);
-        foreach (var reading in readings.Where(reading => reading.Proposed.Required is null && Belongs(reading, wish)))
+        foreach (var reading in readings.TakeLast(Remembered).Where(reading => reading.Proposed.Required is null && Belongs(reading, wish)))
         {
             reading.Give(wish);
         }
@@ -151,12 +154,12 @@ internal sealed class ReadingReader(Account account, Topic topic, JobList jobs)
         }
 
         var reading = new Draft(new(new Id<Part>(part), text, size.Length, null, account.SpanOf(clause.First, clause.Next)), size, index, role);
-        foreach (var old in readings.Where(old => old.Role == SizeRole.Before && old.Proposed.Part == reading.Proposed.Part && index - old.Clause <= NearEnough && IsLike(size.Length, old.Size.Length)))
+        foreach (var old in readings.TakeLast(Remembered).Where(old => old.Role == SizeRole.Before && old.Proposed.Part == reading.Proposed.Part && index - old.Clause <= NearEnough && IsLike(size.Length, old.Size.Length)))
         {
             old.IsReplaced = true;
         }
 
-        if (asked.FindLast(wish => Belongs(reading, wish)) is { } wanted)
+        if (asked.TakeLast(Remembered).LastOrDefault(wish => Belongs(reading, wish)) is { } wanted)
         {
             reading.Give(wanted);
         }

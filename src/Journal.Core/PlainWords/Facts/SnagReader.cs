@@ -20,7 +20,7 @@ internal sealed class SnagReader(Account account, Recall known, MistakeReader mi
     public void Read(int index)
     {
         var clause = account.Clauses[index];
-        if (!clause.IsTonight || clause.IsFilm || state.ClearedClauses.Contains(index) || snags.Count >= MostSnags)
+        if (!clause.IsTonight || clause.IsFilm || state.ClearedClauses.Contains(index) || told.Contains(index) || snags.Count >= MostSnags)
         {
             return;
         }
@@ -28,12 +28,13 @@ internal sealed class SnagReader(Account account, Recall known, MistakeReader mi
         if (Announced(clause) is { } first)
         {
             Add(index, first, first < clause.Next ? clause.Next : EndOfNext(index));
+            told.Add(index + (first < clause.Next ? 0 : 1));
         }
         else if (clause.Hits.Exists(hit => hit.Cue == Cue.OnTheList && clause.IsReal(hit.First)))
         {
             AddListed(clause, index);
         }
-        else if (!mistakes.Tells(index) && (Has(clause, Cue.Snag) || IsFault(clause)))
+        else if (!mistakes.Tells(index) && !clause.Has(Cue.Cleared) && (Has(clause, Cue.Snag) || IsFault(clause)))
         {
             Add(index, clause.First, clause.Next);
         }

@@ -36,7 +36,8 @@ internal sealed class StateReader(Account account, Recall knownSnags, Recall kno
     // A known snag spoken of, and words near it that say it is gone; or work on the very thing.
     private bool ReadCleared(Clause clause, int index)
     {
-        var (first, next) = Around(index);
+        var isListed = clause.FirstOf(Cue.Cleared) is { } said && account.Word(said.First) is "off" or "crossing" or "cross" or "crossed" or "strike" or "struck" or "scratch" or "tick" or "ticked" or "come";
+        var (first, next) = Around(index, isListed ? 5 : 2);
         var isSaid = clause.FirstOf(Cue.Cleared) is { } hit && clause.IsTonight && !IsDenied(clause, hit);
         var isWorked = clause.Operations.Exists(operation => operation.Form == VerbForm.Past && clause.IsReal(operation.First));
         if ((!isSaid && !isWorked) || Says(clause, "still") || Says(clause, "stays"))

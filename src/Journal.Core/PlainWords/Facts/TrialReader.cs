@@ -12,6 +12,7 @@ internal sealed class TrialReader(Account account)
 {
     private const int SourceNear = 8;
     private const int RunNear = 2;
+    private const int MostTrials = 12;
 
     private readonly List<(ProposedTrial Trial, int Clause)> trials = [];
     private (string On, int Clause)? source;
@@ -127,6 +128,11 @@ internal sealed class TrialReader(Account account)
                 trials[known] = (trials[known].Trial with { Time = minutes, Words = words }, clause.Index);
             }
 
+            return;
+        }
+
+        if (trials.Count >= MostTrials)
+        {
             return;
         }
 

@@ -63,7 +63,9 @@ internal sealed partial record QuantityGrammar(IReadOnlyList<Token> Tokens, Leng
             return null;
         }
 
-        if (TextAt(number.Next) is "£" or "$" or "€")
+        // "new one £12.50": the sign belongs to the figure behind it.
+        var isOfTheNext = number.Next + 1 < Tokens.Count && Tokens[number.Next + 1] is { Kind: TokenKind.Number, IsGlued: true };
+        if (TextAt(number.Next) is "£" or "$" or "€" && !isOfTheNext)
         {
             return Of(UnitKind.Money, number.Value, at, number.Next + 1);
         }

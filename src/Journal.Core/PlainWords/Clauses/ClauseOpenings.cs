@@ -67,8 +67,7 @@ internal sealed class ClauseOpenings(Account account)
         }
 
         // "the after pin" opens nothing.
-        // "the after pin" is a place.
-        if (Openers.Contains(word) && !(word == "after" && before is "the" or "an" or "my"))
+        if (Openers.Contains(word))
         {
             var isLed = before is "the" or "a" or "an" or "my" or "this";
             var isJoined = before is "and" or "just" or "since" or "but" && at - 1 == start;

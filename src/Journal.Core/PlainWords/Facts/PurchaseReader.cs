@@ -168,11 +168,10 @@ internal sealed class PurchaseReader(Account account)
             return (quantity.Value, quantity.Next);
         }
 
-        // "for twenty two fifty".
-        var isSpoken = account.Tokens[quantity.First].Kind == TokenKind.Word && quantity.Value is >= 1 and < 1000 && quantity.Value == decimal.Truncate(quantity.Value);
-        if (isSpoken && NumberGrammar.TrySmall(account.Tokens, quantity.Next, out var cents, out var next) && cents >= 10 && account.Tokens[quantity.Next].Kind == TokenKind.Word && account.QuantityAt(next) is null)
+        // "for twenty two fifty": said as a pair.
+        if (quantity.IsPair && quantity.Value == decimal.Truncate(quantity.Value))
         {
-            return (quantity.Value + cents / 100m, next);
+            return (quantity.Value / 100, quantity.Next);
         }
 
         var isDirect = account.Word(quantity.First - 1) is "me" or "paid" or "back" or "for" && account.Word(quantity.First - 2) is not "by";

@@ -86,7 +86,7 @@ internal sealed class SnagReader(Account account, Recall known, MistakeReader mi
     // "one of the cap screws is stripped", "the centre hole is shallow": there now, and of the work.
     private bool IsFault(Clause clause) =>
         clause.Next - clause.First <= LongestFault && Has(clause, Cue.Fault) && clause.FirstOf(Cue.Fault)!.Value is var fault && Has(clause.First, fault.First) && !clause.Operations.Exists(operation => operation.Form == VerbForm.Past) && !clause.Has(Cue.Maker)
-        && (clause.Names.Count > 0 || clause.Has(Cue.Feature)) && !clause.Tools.Any();
+        && (clause.Parts.Any() || (clause.Has(Cue.Feature) && !clause.Tools.Any()));
 
     private bool Has(int first, int next) => Enumerable.Range(first, Math.Max(0, next - first)).Any(at => account.Word(at) is "is" or "are" or "'s" or "has" or "stands" or "stand" or "have" or "sits" || account.HasCueAt(at, Cue.Fault)) || account.Word(next) is "is" or "are" or "has" or "stands";
 

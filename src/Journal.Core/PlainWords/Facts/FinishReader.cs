@@ -1,7 +1,6 @@
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
 using Journal.Core.PlainWords.Names;
-using Journal.Core.PlainWords.Quantities;
 using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;

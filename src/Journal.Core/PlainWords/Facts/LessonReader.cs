@@ -202,7 +202,7 @@ internal sealed class LessonReader(Account account, Recall known, MistakeReader 
         return next;
     }
 
-    private bool IsSmall(int first, int next) => next - first <= FewestWords;
+    private static bool IsSmall(int first, int next) => next - first <= FewestWords;
 
     // "write the count down … every time you leave the handle, that's the lesson".
     private (int First, int Next)? Before(Clause clause, CueHit seal)

@@ -1,6 +1,5 @@
 using Journal.Core.Model;
 using Journal.Core.PlainWords.Clauses;
-using Journal.Core.PlainWords.Facts.Jobs;
 using Journal.Core.PlainWords.Words;
 
 namespace Journal.Core.PlainWords.Facts;

@@ -265,8 +265,14 @@ internal sealed class PurchaseReader(Account account)
             return thing;
         }
 
-        var before = clause.Index > 0 && account.Clauses[clause.Index - 1] is { IsOthers: false, IsPast: false } other && other.Sentence == clause.Sentence && other.Next - other.First <= LongestLabel && other.Operations.Count == 0 && !other.Has(Cue.NotBought) ? other : null;
-        return before is null || before.HasAny(Cue.Negation, Cue.Unreal, Cue.Asks) || next < clause.Next - 4 ? null : Thing(before.First, before.Next);
+        if (clause.Index == 0 || next < clause.Next - 4)
+        {
+            return null;
+        }
+
+        var before = account.Clauses[clause.Index - 1];
+        var isLabel = before is { IsOthers: false, IsPast: false } && before.Sentence == clause.Sentence && before.Next - before.First <= LongestLabel && before.Operations.Count == 0;
+        return isLabel && !before.HasAny(Cue.NotBought, Cue.Negation, Cue.Unreal, Cue.Asks) ? Thing(before.First, before.Next) : null;
     }
 
     // "the brass for the cam gear came in | that was twenty two bucks": what the sum was for stands before it.

@@ -1,7 +1,6 @@
 using Journal.Core.Model;
 using System.Globalization;
 using Journal.Core.PlainWords.Clauses;
-using Journal.Core.PlainWords.Facts.Jobs;
 using Journal.Core.PlainWords.Quantities;
 using Journal.Core.PlainWords.Words;
 

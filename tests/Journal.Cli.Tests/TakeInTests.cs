@@ -10,6 +10,8 @@ public sealed class TakeInTests : IDisposable
 {
     private readonly JournalOnDisk journal = JournalOnDisk.Small();
 
+    private string Note(string date) => File.ReadAllText(Directory.GetFiles(Path.Combine(Drill, "taken-in"), $"{date}*").Single());
+
     private string Drill => Path.Combine(journal.Folder, "drill");
 
     [Fact]
@@ -36,7 +38,7 @@ public sealed class TakeInTests : IDisposable
 
         var answer = journal.Ask("take-in", "old.csv", "--build", "drill", "--dry-run");
 
-        Assert.Matches(@"\n +2 +2024-10-03 +head +2h +Bored it\n", answer.Out);
+        Assert.Matches(@"\n +2 +2024-10-03 +head +boring +2h +Bored it\n", answer.Out);
         Assert.Contains("Would take in 1 row, 2h, as 1 entry of `drill`.", answer.Out, StringComparison.Ordinal);
         Assert.Equal(before, Files());
     }
@@ -244,9 +246,69 @@ public sealed class TakeInTests : IDisposable
         Assert.Equal((0, ""), (answer.Status, answer.Error));
         Assert.Contains("Took in 4 rows, 4h30, as 4 entries of `drill`.", answer.Out, StringComparison.Ordinal);
         Assert.EndsWith("---\nfaced the back and cleaned up\n\nIt sang\n", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-05-hours.md")), StringComparison.Ordinal);
-        Assert.Contains("  - {part: whole, hours: 1h30} #", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-05-hours.md")), StringComparison.Ordinal);
+        Assert.Contains("  - {part: whole, operation: facing, hours: 1h30} #", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-05-hours.md")), StringComparison.Ordinal);
         Assert.Contains("  - {part: whole, operation: turning} #", File.ReadAllText(Path.Combine(Drill, "taken-in", "2023-11-06-hours.md")), StringComparison.Ordinal);
         Assert.Equal(0, journal.Ask("check").Status);
+    }
+
+    [Fact]
+    public void Notes_InPlainWords_GetTheKeysThatAreSure_AndItSaysHowMany()
+    {
+        const string Bored = "Bored the head for an hour and a half, half an hour of that setting up. The bore came out at 25.02 mm.\n";
+        const string Two = "Turned a gib screw for 40 minutes. Then drilled the head for 20 minutes. Made a drill jig.\n";
+        journal.With("old/2024-03-05 one.txt", Bored).With("old/2024-03-06 two.txt", Two).With("old/2024-03-07 three.txt", "Reamed the head.\n").With("old/2024-03-08 four.txt", "Nothing much.\n");
+
+        var answer = Answer.To(journal.Folder, terminal => terminal with { Width = 120 }, "take-in", "old", "--build", "drill");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.Matches(@"2024-03-05 one\.txt +2024-03-05 +head +boring +1h30 +5\n", answer.Out);
+        Assert.Matches(@"2024-03-06 two\.txt +2024-03-06 +gib-screw, head +turning, drilling +1h +6\n", answer.Out);
+        Assert.Matches(@"2024-03-07 three\.txt +2024-03-07 +head +reaming +2 +hours\n", answer.Out);
+        Assert.Matches(@"2024-03-08 four\.txt +2024-03-08 +0 +part, operation, hours\n", answer.Out);
+        Assert.Contains("Took in 4 notes, 2h30, as 4 entries of `drill`.", answer.Out, StringComparison.Ordinal);
+        Assert.Contains("Read from their words: 13 keys of 3 notes; of 1 more nothing is sure. Look them through; `--blank` leaves them out.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Contains("\npart: head\noperation: boring\nhours: 1h30\nsetup: 30m\nreadings:\n  - {feature: bore, actual: 25.02 mm}\n# taken in ", Note("2024-03-05"), StringComparison.Ordinal);
+        Assert.EndsWith($"\n---\n{Bored}", Note("2024-03-05"), StringComparison.Ordinal);
+        Assert.Contains("\njobs:\n  - {part: gib-screw, operation: turning, hours: 40m}\n  - {part: head, operation: drilling, hours: 20m}\n# taken in ", Note("2024-03-06"), StringComparison.Ordinal);
+        Assert.Contains("\npart: head\noperation: reaming\nhours:\n# taken in ", Note("2024-03-07"), StringComparison.Ordinal);
+        Assert.Contains("\npart:\noperation:\nhours:\n# taken in ", Note("2024-03-08"), StringComparison.Ordinal);
+        Assert.Equal(["hours-missing", "hours-missing", "part-not-said"], journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray().Select(problem => problem.GetProperty("code").GetString()).Order(StringComparer.Ordinal));
+        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old", "--build", "drill").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Notes_Blank_LeavesTheWordsUnread()
+    {
+        journal.With("old/2024-03-05 one.txt", "Bored the head for an hour and a half.\n");
+
+        Assert.DoesNotContain("Read from their words", journal.Ask("take-in", "old", "--build", "drill", "--blank").Out, StringComparison.Ordinal);
+        Assert.Contains("\npart:\noperation:\nhours:\n# taken in ", Note("2024-03-05"), StringComparison.Ordinal);
+    }
+
+    // Each is true of its own; together they would be errors or warnings.
+    [Fact]
+    public void Notes_ThatSayTheSameTwice_AreTakenAtTheirWordOnce()
+    {
+        journal.With("old/2025-10-01 one.txt", "Finished the head, an hour of boring.\n").With("old/2025-10-02 two.txt", "Finished the head, an hour of boring.\n").With("old/2025-10-02 three.txt", "Bored the head for 23 hours and 30 minutes.\n");
+
+        journal.Ask("take-in", "old", "--build", "drill");
+
+        Assert.DoesNotContain(journal.Ask("check", "--format", "json").Json.GetProperty("problems").EnumerateArray(), problem => problem.GetProperty("code").GetString() is "finished-twice" or "day-too-long");
+    }
+
+    [Fact]
+    public void Table_TextColumn_SaysWhatWasDoneWhereNoOtherColumnDoes()
+    {
+        journal.With("old.csv", "date,hours,remarks\n2024-03-05,1.5,Bored the head; the bore came out at 25.02 mm\n2024-03-05,1,\n2024-03-06,,Turned the quill for 40 minutes. Lesson: oil it first.\n2024-03-07,2,Nothing much\n");
+
+        var answer = journal.Ask("take-in", "old.csv", "--build", "drill");
+
+        Assert.Equal((0, ""), (answer.Status, answer.Error));
+        Assert.Contains("Read from their words: 7 keys of 2 rows; of 2 more nothing is sure.", answer.Out.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Matches(@"jobs:\n  - \{part: head, operation: boring, hours: 1h30\} # taken in [0-9a-f]+\n  - \{part: whole, hours: 1h\} # taken in [0-9a-f]+\nreadings:\n  - \{feature: bore, actual: 25.02 mm\}\n---\n", Note("2024-03-05"));
+        Assert.Matches(@"  - \{part: quill, operation: turning, hours: 40m\} # taken in [0-9a-f]+\nlessons:\n  - oil it first\n---\n", Note("2024-03-06"));
+        Assert.Equal(0, journal.Ask("check").Status);
+        Assert.Contains("Nothing to take in. 4 were already in the journal.", journal.Ask("take-in", "old.csv", "--build", "drill").Out, StringComparison.Ordinal);
     }
 
     [Fact]

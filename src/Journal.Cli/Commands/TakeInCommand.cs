@@ -20,7 +20,7 @@ internal static class TakeInCommand
     private const int MostShown = 20;
     private const int MostNamed = 6;
 
-    private sealed record ImportRequest(string From, string? Journal, string? Build, Columns? Columns, DateForms Dates, char? Separator, bool DryRun, DateOnly? Today);
+    private sealed record ImportRequest(string From, string? Journal, string? Build, Columns? Columns, DateForms Dates, char? Separator, bool DryRun, bool LeavesBlank, DateOnly? Today);
 
     /// <summary>The command, talking to a terminal.</summary>
     public static Command Create(Terminal terminal)
@@ -38,13 +38,14 @@ internal static class TakeInCommand
         };
         var separator = new Option<char?>("--separator") { Description = "Column separator. Default: detected from the first line.", HelpName = ",|;|tab", CustomParser = ReadSeparator };
         var dryRun = new Option<bool>("--dry-run") { Description = "Only show what would be taken in." };
+        var blank = new Option<bool>("--blank") { Description = "Leave blank what only the words of a note say. Default: what is sure is read from them." };
         separator.CompletionSources.Add(_ => [new CompletionItem(","), new CompletionItem(";"), new CompletionItem("tab")]);
         var command = new ExampledCommand("take-in", "Take an older log into the journal: hours from a table, or a folder of notes.", "journal take-in hours.csv --build drill --columns date=A,hours=D --dry-run")
         {
-            from, build, columns, dates, separator, dryRun, folder, today,
+            from, build, columns, dates, separator, blank, dryRun, folder, today,
         };
         command.SetAction(asked => Run(
-            new ImportRequest(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates) ?? DateForms.Untold, asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(today)),
+            new ImportRequest(asked.GetRequiredValue(from), asked.GetValue(folder), asked.GetValue(build), asked.GetValue(columns), asked.GetValue(dates) ?? DateForms.Untold, asked.GetValue(separator), asked.GetValue(dryRun), asked.GetValue(blank), asked.GetValue(today)),
             terminal));
         return command;
     }
@@ -138,14 +139,15 @@ internal static class TakeInCommand
     private static ImportedLog? Read(ImportRequest request, MakerJournal journal, Build build, string buildFolder, DateOnly today, Terminal terminal)
     {
         var from = Path.GetFullPath(request.From, terminal.Folder);
+        var words = request.LeavesBlank ? null : new NoteWords(journal, build);
         if (Directory.Exists(from))
         {
-            return NoteFolder.Read(from, buildFolder, request.Dates, today);
+            return NoteFolder.Read(from, buildFolder, request.Dates, today, words);
         }
 
         if (File.Exists(from))
         {
-            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, request.Columns ?? Columns.Usual, request.Dates, request.Separator, today);
+            return HoursLog.Read(from, buildFolder, build, journal.Vocabulary, request.Columns ?? Columns.Usual, request.Dates, request.Separator, today, words);
         }
 
         terminal.Complain($"There is no file or folder {from}.");
@@ -168,6 +170,11 @@ internal static class TakeInCommand
         if (stored is not null)
         {
             print.Say($"They are in {build.Folder}/{stored}; delete that folder if it is not what you want.");
+        }
+
+        if (SureOf(log) is { } sure)
+        {
+            print.Say(sure);
         }
 
         if (log.Rows.Where(row => StandsAlready(row, build)).Select(row => row.From).ToList() is { Count: > 0 } twice)
@@ -204,14 +211,14 @@ internal static class TakeInCommand
         if (log.IsOfNotes)
         {
             print.Table(
-                [Column.Words("Note"), Column.Words("Date"), Column.Words("Title"), Column.Words("Missing")],
-                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Note, row.Missing }));
+                [Column.Words("Note"), Column.Words("Date"), Column.Words("Part"), Column.Words("Operation"), Column.Figures("Hours"), Column.Figures("Sure of"), Column.Words("Missing")],
+                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, Hours(row), row.Sure.ToString(CultureInfo.InvariantCulture), row.Missing }));
         }
         else
         {
             print.Table(
                 [Column.Figures("Line"), Column.Words("Date"), Column.Words("Part"), Column.Words("Operation"), Column.Figures("Hours"), Column.Words("Note")],
-                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, row.Time == Minutes.Zero ? "" : Written.Time(row.Time), row.Note }));
+                rows.Select(row => new[] { row.From, Written.Date(row.Date), row.Part, row.Operation, Hours(row), row.Note }));
         }
 
         if (log.Rows.Count > MostShown)
@@ -224,6 +231,16 @@ internal static class TakeInCommand
             print.Gap();
             print.Say($"Dated by the files' own times, as the notes give no date: {string.Join(", ", undated)}.");
         }
+    }
+
+    private static string Hours(ImportedRow row) => row.Time == Minutes.Zero ? "" : Written.Time(row.Time);
+
+    // How much was read from the words, so that the maker knows where to look.
+    private static string? SureOf(ImportedLog log)
+    {
+        var (keys, read) = (log.Rows.Sum(row => row.Sure), log.Rows.Count(row => row.Sure > 0));
+        return keys == 0 ? null
+            : $"Read from their words: {Count.Of(keys, "key")} of {Count.Of(read, log.IsOfNotes ? "note" : "row")}{(read < log.Rows.Count ? $"; of {Count.Of(log.Rows.Count - read, "more", "more")} nothing is sure" : "")}. Look them through; `--blank` leaves them out.";
     }
 
     // What came from a log before is known by its line.

@@ -3,6 +3,8 @@ using System.Text;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Values;
 using Journal.Core.Parsing.Problems;
+using Journal.Core.PlainWords;
+using Journal.Core.Writing.Entries;
 
 namespace Journal.Core.Import;
 
@@ -20,14 +22,15 @@ public sealed class HoursLog
     private readonly DateForms dates;
     private readonly DateOnly today;
     private readonly TakenMarks marks;
+    private readonly NoteWords? notes;
     private readonly string file;
     private int width;
     private char separator;
     private IReadOnlyDictionary<string, int> places = new Dictionary<string, int>();
 
-    private HoursLog(string file, Build build, Vocabulary words, DateForms dates, DateOnly today, TakenMarks marks)
+    private HoursLog(string file, Build build, Vocabulary words, DateForms dates, DateOnly today, TakenMarks marks, NoteWords? notes)
     {
-        (this.file, this.build, this.words, this.dates, this.today, this.marks) = (file, build, words, dates, today, marks);
+        (this.file, this.build, this.words, this.dates, this.today, this.marks, this.notes) = (file, build, words, dates, today, marks, notes);
         foreach (var part in build.Parts)
         {
             parts.TryAdd(part.Title, part.Id.Value);
@@ -39,7 +42,14 @@ public sealed class HoursLog
         }
     }
 
-    private sealed record Row(int Line, DateOnly Date, string Part, string Operation, Minutes Time, string Note, string Mark);
+    private sealed record Row(int Line, DateOnly Date, string Part, string Operation, Minutes Time, string Note, string Mark)
+    {
+        /// <summary>What its note says beside the job; null where it was not read.</summary>
+        public Amendment? Facts { get; init; }
+
+        /// <summary>How many keys were read from its note.</summary>
+        public int Sure { get; init; }
+    }
 
     /// <summary>Reads a table into entries of a build.</summary>
     /// <param name="path">The file.</param>
@@ -50,8 +60,9 @@ public sealed class HoursLog
     /// <param name="dates">How dates are written.</param>
     /// <param name="separator">What parts the fields; null to see it from the first line.</param>
     /// <param name="today">The day after which nothing can have been done.</param>
+    /// <param name="notes">Reads what was done from the notes of rows that do not say it; null to leave it blank.</param>
     /// <exception cref="ImportException">Nothing can be taken in.</exception>
-    public static ImportedLog Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForms dates, char? separator, DateOnly today)
+    public static ImportedLog Read(string path, string buildFolder, Build build, Vocabulary words, Columns columns, DateForms dates, char? separator, DateOnly today, NoteWords? notes)
     {
         var text = OlderText.Of(OlderText.BytesOf(path)) ?? throw new ImportException($"{Path.GetFileName(path)} is not UTF-8 text. Save it with the encoding UTF-8, then try again.");
         var parts = separator ?? CsvReader.SeparatorOf(text);
@@ -62,7 +73,7 @@ public sealed class HoursLog
         }
 
         var (places, hasHeadings) = columns.In(records[0]);
-        var log = new HoursLog(Path.GetFileName(path), build, words, dates, today, TakenMarks.In(buildFolder)) { places = places, width = records[0].Fields.Count, separator = parts };
+        var log = new HoursLog(Path.GetFileName(path), build, words, dates, today, TakenMarks.In(buildFolder), notes) { places = places, width = records[0].Fields.Count, separator = parts };
         hasHeadings |= log.LooksLikeHeadings(records[0]);
         var rest = hasHeadings ? records.Skip(1).ToList() : records;
         log.RefuseOpenDates(rest);
@@ -150,8 +161,38 @@ public sealed class HoursLog
         }
 
         var mark = marks.OfRow(string.Join('\n', Dates.Write(date), part, operation, time.Count.ToString(CultureInfo.InvariantCulture), note));
-        return (new Row(record.Line, date, part, operation, time, note, mark), null);
+        return (Told(new Row(record.Line, date, part, operation, time, note, mark), isPartSaid: Field(record, "part").Length > 0), null);
     }
+
+    // A row that says what was done needs no reading, and a table of years may have many.
+    private Row Told(Row row, bool isPartSaid)
+    {
+        if (notes is null || row.Operation.Length > 0 || row.Note.Length == 0)
+        {
+            return row;
+        }
+
+        var said = new ProposedJob { Parts = isPartSaid && row.Part != "whole" ? [new(row.Part)] : [], Time = row.Time == Minutes.Zero ? null : row.Time };
+        var told = notes.Read(row.Note, row.Date, said);
+        if (told.Jobs is not [var job])
+        {
+            return row;
+        }
+
+        var isPartRead = !isPartSaid && job.Parts.Count > 0;
+        var isTimeRead = row.Time == Minutes.Zero && job.Hours.Length > 0;
+        return row with
+        {
+            Part = isPartRead ? Joined(job.Parts) : row.Part,
+            Operation = Joined(job.Operations),
+            Time = isTimeRead ? HoursText.TimeOf(job.Hours) : row.Time,
+            Facts = told.Facts,
+            Sure = told.Facts.Count + (isPartRead ? 1 : 0) + (job.Operations.Count > 0 ? 1 : 0) + (isTimeRead ? 1 : 0),
+        };
+    }
+
+    // As a list within braces.
+    private static string Joined(IReadOnlyList<string> ids) => ids.Count > 1 ? $"[{string.Join(", ", ids)}]" : ids.Count == 1 ? ids[0] : "";
 
     // Nobody works more than a day on a day; an entry that says so would be an error.
     private string? Adds(DateOnly date, Minutes time)
@@ -238,7 +279,8 @@ public sealed class HoursLog
             text.Append(CultureInfo.InvariantCulture, $"  - {{part: {row.Part}{operation}{hours}}} {TakenMarks.Comment(row.Mark)}\n");
         }
 
-        text.Append("---\n").AppendJoin("\n\n", rows.Select(row => row.Note).Where(note => note.Length > 0).Distinct(StringComparer.Ordinal));
+        var facts = rows.Index().Where(row => row.Item.Facts is not null).Select(row => row.Item.Facts!.OfJob(row.Index + 1)).Aggregate(new Amendment(), (all, one) => all.With(one));
+        text.Append(NewEntry.Beside(new WriteUp { Facts = facts })).Append("---\n").AppendJoin("\n\n", rows.Select(row => row.Note).Where(note => note.Length > 0).Distinct(StringComparer.Ordinal));
         if (text[^1] != '\n')
         {
             text.Append('\n');
@@ -250,6 +292,6 @@ public sealed class HoursLog
     private static ImportedRow Shown(Row row)
     {
         var line = row.Note.Split('\n')[0];
-        return new ImportedRow(row.Line.ToString(CultureInfo.InvariantCulture), row.Date, row.Part, row.Operation, row.Time, line.Length > 60 ? line[..60] + "…" : line) { Missing = row.Time == Minutes.Zero ? "hours" : "" };
+        return new ImportedRow(row.Line.ToString(CultureInfo.InvariantCulture), row.Date, row.Part.Trim('[', ']'), row.Operation.Trim('[', ']'), row.Time, line.Length > 60 ? line[..60] + "…" : line) { Missing = row.Time == Minutes.Zero ? "hours" : "", Sure = row.Sure };
     }
 }

@@ -39,6 +39,9 @@ public sealed record ImportedRow(string From, DateOnly Date, string Part, string
     /// <summary>What the maker has to fill in; empty where there is nothing.</summary>
     public string Missing { get; init; } = "";
 
+    /// <summary>How many keys were read from its words.</summary>
+    public int Sure { get; init; }
+
     /// <summary>Whether the date is no more than the time of the file.</summary>
     public bool IsDateOfFile { get; init; }
 }

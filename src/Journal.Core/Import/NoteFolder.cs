@@ -4,12 +4,14 @@ using System.Text.Encodings.Web;
 using System.Text.RegularExpressions;
 using Journal.Core.Model;
 using Journal.Core.Parsing.Values;
+using Journal.Core.Writing.Entries;
+using Journal.Core.Writing.Told;
 
 namespace Journal.Core.Import;
 
 /// <summary>
 /// A folder of notes: each becomes an entry whose text is the note, byte for byte, behind front matter with what can be
-/// known. What is missing is left blank, and <c>journal check</c> finds it there.
+/// known, and what its words say for sure. What is missing is left blank, and <c>journal check</c> finds it there.
 /// </summary>
 public sealed partial class NoteFolder
 {
@@ -19,19 +21,21 @@ public sealed partial class NoteFolder
     private readonly DateOnly today;
     private readonly TakenMarks marks;
     private readonly EntryNames names;
+    private readonly NoteWords? words;
     private AmbiguousDate? open;
 
-    private NoteFolder(string buildFolder, DateForms dates, DateOnly today) =>
-        (this.dates, this.today, marks, names) = (dates, today, TakenMarks.In(buildFolder), EntryNames.In(buildFolder));
+    private NoteFolder(string buildFolder, DateForms dates, DateOnly today, NoteWords? words) =>
+        (this.dates, this.today, this.words, marks, names) = (dates, today, words, TakenMarks.In(buildFolder), EntryNames.In(buildFolder));
 
     /// <summary>Reads notes into entries of a build.</summary>
     /// <param name="folder">The folder with the notes.</param>
     /// <param name="buildFolder">The build's folder on the disk.</param>
     /// <param name="dates">How dates are written in names, headings and first lines.</param>
     /// <param name="today">The day after which no note can have been written.</param>
-    public static ImportedLog Read(string folder, string buildFolder, DateForms dates, DateOnly today)
+    /// <param name="words">Reads what the notes say in plain words; null to leave all of it blank.</param>
+    public static ImportedLog Read(string folder, string buildFolder, DateForms dates, DateOnly today, NoteWords? words)
     {
-        var notes = new NoteFolder(buildFolder, dates, today);
+        var notes = new NoteFolder(buildFolder, dates, today, words);
         var (entries, rows, faults, already) = (new List<NewEntryFile>(), new List<ImportedRow>(), new List<ImportFault>(), 0);
         var files = Files(folder).ToLookup(IsNote);
         foreach (var path in files[true])
@@ -108,10 +112,28 @@ public sealed partial class NoteFolder
         }
 
         var title = Title(path, heading);
-        var front = $"---\n{(title.Length == 0 ? "" : $"title: \"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(title)}\"\n")}date: {Dates.Write(date)}\npart:\noperation:\nhours:\n{TakenMarks.Comment(mark)}\n---\n";
+        var told = words?.Read(text, date) ?? new ToldEvening([], new Amendment(), []);
+        var front = $"---\n{(title.Length == 0 ? "" : $"title: \"{JavaScriptEncoder.UnsafeRelaxedJsonEscaping.Encode(title)}\"\n")}date: {Dates.Write(date)}\n{NewEntry.WithGaps(told.Jobs)}{NewEntry.Beside(new WriteUp { Facts = told.Facts })}{TakenMarks.Comment(mark)}\n---\n";
         var slug = Slug.Of(title);
         var file = names.New(title.Length == 0 || slug == Slug.Of("") ? $"{Dates.Write(date)}-note" : $"{Dates.Write(date)}-{slug}");
-        return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), new ImportedRow(name, date, "", "", Minutes.Zero, title) { Missing = "part, operation, hours", IsDateOfFile = isOfFile }, null);
+        return (new NewEntryFile(file, (byte[])[.. Encoding.UTF8.GetBytes(front), .. body]), Row(name, date, title, told) with { IsDateOfFile = isOfFile }, null);
+    }
+
+    private static ImportedRow Row(string name, DateOnly date, string title, ToldEvening told)
+    {
+        bool Lacks(Func<NewJob, bool> says) => told.Jobs.Count == 0 || !told.Jobs.All(says);
+        var missing = new[]
+        {
+            Lacks(job => job.Parts.Count > 0) ? "part" : null,
+            Lacks(job => job.Operations.Count > 0) ? "operation" : null,
+            Lacks(job => job.Hours.Length > 0) ? "hours" : null,
+        };
+        var (parts, operations) = (told.Jobs.SelectMany(job => job.Parts).Distinct(), told.Jobs.SelectMany(job => job.Operations).Distinct());
+        return new ImportedRow(name, date, string.Join(", ", parts), string.Join(", ", operations), told.Jobs.Select(job => HoursText.TimeOf(job.Hours)).Sum(), title)
+        {
+            Missing = string.Join(", ", missing.OfType<string>()),
+            Sure = told.Keys,
+        };
     }
 
     // The name tells best, then the heading, then a line at the beginning that is a date and no more. The file's own time is no day

@@ -110,6 +110,32 @@ public sealed record Amendment
     /// <summary>Whether there is nothing in it.</summary>
     public bool IsEmpty => Count == 0;
 
+    /// <summary>The same of an entry where its job is not the first.</summary>
+    /// <param name="job">The job's number, from 1.</param>
+    public Amendment OfJob(int job) => this with
+    {
+        Mistakes = [.. Mistakes.Select(mistake => mistake with { Job = job })],
+        Readings = [.. Readings.Select(reading => reading with { Job = job })],
+        Settings = [.. Settings.Select(setting => setting with { Job = job })],
+    };
+
+    /// <summary>Both together; of two next steps the second.</summary>
+    public Amendment With(Amendment other) => new()
+    {
+        Mistakes = [.. Mistakes, .. other.Mistakes],
+        Lessons = [.. Lessons, .. other.Lessons],
+        Heeded = [.. Heeded.Union(other.Heeded)],
+        Readings = [.. Readings, .. other.Readings],
+        Settings = [.. Settings, .. other.Settings],
+        Finished = [.. Finished, .. other.Finished],
+        Snags = [.. Snags, .. other.Snags],
+        Cleared = [.. Cleared, .. other.Cleared],
+        Trials = [.. Trials, .. other.Trials],
+        Bought = [.. Bought, .. other.Bought],
+        Next = other.Next ?? Next,
+        Captions = [.. Captions, .. other.Captions],
+    };
+
     /// <summary>The lists of an entry with what is added to each.</summary>
     internal IEnumerable<(string Key, IReadOnlyList<string> Items)> Lists =>
     [

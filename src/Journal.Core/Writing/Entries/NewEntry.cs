@@ -9,6 +9,8 @@ namespace Journal.Core.Writing.Entries;
 /// <summary>The text of a new entry.</summary>
 public static partial class NewEntry
 {
+    private static readonly string[] Gaps = ["part", "operation", "hours"];
+
     /// <summary>An evening: one job in the short form, several as a list.</summary>
     /// <param name="evening">The evening.</param>
     /// <param name="jobs">The work in its order; at least one job.</param>
@@ -24,17 +26,7 @@ public static partial class NewEntry
         }
 
         List(text, "jobs", jobs.Count > 1 ? jobs.Select(job => job.ToYaml()) : []);
-        foreach (var (key, value) in words.Keys())
-        {
-            Key(text, key, value);
-        }
-
-        foreach (var (key, items) in words.Lists)
-        {
-            List(text, key, items);
-        }
-
-        text.Append("---\n").Append(words.Account);
+        text.Append(Beside(words)).Append("---\n").Append(words.Account);
         if (text[^1] != '\n')
         {
             text.Append('\n');
@@ -44,6 +36,41 @@ public static partial class NewEntry
         foreach (var line in Text(words.Remarks))
         {
             text.Append(line).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The keys of a note's jobs, part, operation and hours left blank where they are not known: there the maker fills them in.</summary>
+    internal static string WithGaps(IReadOnlyList<NewJob> jobs)
+    {
+        var text = new StringBuilder();
+        List(text, "jobs", jobs.Count > 1 ? jobs.Select(job => job.ToYaml()) : []);
+        foreach (var (key, value) in jobs.Count > 1 ? [] : jobs is [var only] ? only.Keys : new NewJob([], [], "").Keys)
+        {
+            if (value is null && Gaps.Contains(key))
+            {
+                text.Append(key).Append(":\n");
+            }
+
+            Key(text, key, value);
+        }
+
+        return text.ToString();
+    }
+
+    /// <summary>The keys of what is said beside the jobs, a line each.</summary>
+    internal static string Beside(WriteUp words)
+    {
+        var text = new StringBuilder();
+        foreach (var (key, value) in words.Keys())
+        {
+            Key(text, key, value);
+        }
+
+        foreach (var (key, items) in words.Lists)
+        {
+            List(text, key, items);
         }
 
         return text.ToString();

@@ -19,7 +19,7 @@ public sealed record ToldEvening(IReadOnlyList<NewJob> Jobs, Amendment Facts, IR
     /// <param name="limits">What the journal can still hold.</param>
     public static ToldEvening Of(Proposal proposal, DateOnly date, ToldLimits limits)
     {
-        var (settled, leftOut) = (ToldTimes.Settle(proposal), new List<LeftOut>());
+        var (settled, leftOut) = (limits.TakesGaps ? ToldTimes.Together(proposal) : ToldTimes.Settle(proposal), new List<LeftOut>());
         var jobs = new ToldJobs(limits, date, leftOut).Read(settled);
         var told = Of(settled, jobs, date, limits, leftOut);
         if (jobs.Count > 0 && settled.Jobs.All(job => job.Time is not null) && ToldTimes.Rest(settled) is { Count: > 0 } rest)

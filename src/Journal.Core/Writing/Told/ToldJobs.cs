@@ -70,10 +70,10 @@ internal sealed class ToldJobs(ToldLimits limits, DateOnly date, List<LeftOut> l
         return new NewTool(id, tool.Text, null);
     }
 
-    private string? WhyNot(ProposedJob said) => said.Time is { } time ? limits.WhyNoTime(date, time) : "no time was said for it";
+    private string? WhyNot(ProposedJob said) => said.Time is { } time ? limits.WhyNoTime(date, time) : limits.TakesGaps ? null : "no time was said for it";
 
-    private static NewJob JobOf(ProposedJob said) => new(
-        said.Parts.Count == 0 ? ["whole"] : [.. said.Parts.Select(part => part.Value)],
+    private NewJob JobOf(ProposedJob said) => new(
+        said.Parts.Count == 0 && !limits.TakesGaps ? ["whole"] : [.. said.Parts.Select(part => part.Value)],
         [.. said.Operations.Select(operation => operation.Value)],
         said.Time?.ToString() ?? "")
     {

@@ -19,6 +19,9 @@ public sealed class ToldLimits(MakerJournal journal, Build build)
     private readonly Dictionary<Id<Part>, int> finished = [];
     private readonly HashSet<Id<Snag>> cleared = [];
 
+    /// <summary>Whether jobs are taken that do not say their hours or their part, for the maker to fill in.</summary>
+    public bool TakesGaps { get; init; }
+
     internal MakerJournal Journal => journal;
 
     internal Build Build => build;

@@ -18,9 +18,23 @@ public static class ToldTimes
             return proposal;
         }
 
-        var together = timeless.Count == 1 ? timeless[0] : Together(timeless);
-        var timed = together with { Time = rest, SetUp = together.SetUp <= rest ? together.SetUp : null };
-        return proposal with { Jobs = [.. proposal.Jobs.Where(job => job.Time is not null || job == timeless[0]).Select(job => job.Time is null ? timed : job)] };
+        var together = Together(timeless);
+        return With(proposal, together with { Time = rest, SetUp = together.SetUp <= rest ? together.SetUp : null });
+    }
+
+    /// <summary>The same, and the jobs that still have no time as one.</summary>
+    public static Proposal Together(Proposal proposal)
+    {
+        var settled = Settle(proposal);
+        var timeless = settled.Jobs.Where(job => job.Time is null).ToList();
+        return timeless.Count < 2 ? settled : With(settled, Together(timeless));
+    }
+
+    // The one stands where the first of those without a time stood.
+    private static Proposal With(Proposal proposal, ProposedJob together)
+    {
+        var first = proposal.Jobs.First(job => job.Time is null);
+        return proposal with { Jobs = [.. proposal.Jobs.Where(job => job.Time is not null || ReferenceEquals(job, first)).Select(job => job.Time is null ? together : job)] };
     }
 
     /// <summary>The total without the jobs that have a time of their own; null without a total, or where they come to more.</summary>
@@ -30,7 +44,7 @@ public static class ToldTimes
     private static Minutes Known(Proposal proposal) => proposal.Jobs.Select(job => job.Time ?? Minutes.Zero).Sum();
 
     // What was said of one of them only would be said of all.
-    private static ProposedJob Together(List<ProposedJob> jobs) => new()
+    private static ProposedJob Together(List<ProposedJob> jobs) => jobs is [var one] ? one : new()
     {
         Parts = [.. jobs.SelectMany(job => job.Parts).Distinct()],
         Operations = [.. jobs.SelectMany(job => job.Operations).Distinct()],

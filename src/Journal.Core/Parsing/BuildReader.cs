@@ -44,7 +44,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
             Away = Pace.Away(fields),
             Parts = parts,
             Whole = WholeKeyReader.Read(fields, scope),
-            Formerly = fields.FormerIds(name),
+            Formerly = fields.FormerIds(name, IdKind.Build, null),
             Mates = [.. fields.Maps("mates", Keys.Mate).Select(mate => Mate(mate, known)).OfType<Mate>()],
             Videos = [.. fields.Maps("videos", Keys.Video).Select(video => Video(video, id, known)).OfType<Video>()],
         };

@@ -111,7 +111,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
                 continue;
             }
 
-            words.Add((new Id<T>(id), create(new Id<T>(id), fields?.Text("title") ?? Titles.FromId(id), fields?.Choice<TimeKind>("kind") ?? TimeKind.Cutting, fields?.FormerIds(id) ?? [])));
+            words.Add((new Id<T>(id), create(new Id<T>(id), fields?.Text("title") ?? Titles.FromId(id), fields?.Choice<TimeKind>("kind") ?? TimeKind.Cutting, fields?.FormerIds(id, IdKind.Operation, null) ?? [])));
         }
 
         return words;

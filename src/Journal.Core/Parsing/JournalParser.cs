@@ -88,6 +88,12 @@ internal sealed class JournalParser
 
         var ids = new Ids(scopes.SelectMany(scope => scope.Definitions), lost, log);
         ids.Check(scopes.SelectMany(scope => scope.Mentions));
+        FormerNames.Check(scopes.SelectMany(scope => scope.FormerNames), former => former.Kind switch
+        {
+            IdKind.Build => builds.Any(build => build.Build.Id.Value == former.Id),
+            IdKind.Operation => head.Journal.Vocabulary.Operations.Ids.Contains(new(former.Id)),
+            _ => ids.Has(former.Kind, former.Build, former.Id),
+        }, log);
         Clock.Check(scopes.SelectMany(scope => scope.Clock), log);
         SameWork.Check(drafts.Select(draft => (draft.Draft.Entry, draft.Scope)), log);
         Snags.Check(drafts.SelectMany(draft => draft.Scope.Mentions.Where(mention => mention.Kind == IdKind.Snag).Select(mention => (draft.Draft.Entry.Id, mention))), log);

@@ -140,8 +140,20 @@ internal sealed class Fields
     }
 
     /// <summary>Ids that a thing had before, each once; its present one is none of them.</summary>
-    public IReadOnlyList<string> FormerIds(string? now) =>
-        [.. Items("formerly").Select(node => TryId(node, "formerly", out var id) ? id : null).OfType<string>().Where(id => id != now).Distinct()];
+    public IReadOnlyList<string> FormerIds(string? now, IdKind kind, Id<Build>? build)
+    {
+        var former = new List<string>();
+        foreach (var node in Items("formerly"))
+        {
+            if (TryId(node, "formerly", out var id) && id != now && !former.Contains(id))
+            {
+                former.Add(id);
+                scope.FormerNames.Add(new Definition(kind, build, id, node.Place));
+            }
+        }
+
+        return former;
+    }
 
     /// <summary>Mentions an id of a kind, to be checked when all files are read; null where it has not the form of one.</summary>
     public Id<T>? Mention<T>(string key, IdKind kind, Id<Build>? build) => this[key] is { } node ? Mention<T>(node, key, kind, build) : null;

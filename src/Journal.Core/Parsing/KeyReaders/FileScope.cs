@@ -33,6 +33,9 @@ internal sealed class FileScope(string file, Vocabulary vocabulary, DateOnly tod
     /// <summary>Ids that this file defines.</summary>
     public List<Definition> Definitions { get; } = [];
 
+    /// <summary>Ids that things of this file had before.</summary>
+    public List<Definition> FormerNames { get; } = [];
+
     /// <summary>Hours worked.</summary>
     public List<ClockClaim> Clock { get; } = [];
 
@@ -64,6 +67,8 @@ internal enum IdKind
     Mistake,
     Snag,
     Entry,
+    Operation,
+    Build,
 
     /// <summary>A part or a tool.</summary>
     PartOrTool,

@@ -121,7 +121,7 @@ internal sealed class LessonKeyReader(FileScope scope, Entry entry)
         {
             Verdict = fields.Choice<Verdict>("verdict"),
             Better = fields.Text("better"),
-            Formerly = fields.FormerIds(id),
+            Formerly = fields.FormerIds(id, IdKind.Lesson, null),
         };
         found.Add((fields["id"]?.Place ?? node.Place, id, lesson, mistake ?? -1));
     }

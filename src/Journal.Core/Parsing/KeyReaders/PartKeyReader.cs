@@ -85,7 +85,7 @@ internal sealed class PartKeyReader(FileScope scope, Id<Build>? build)
             Guess = guess,
             Reguess = guesses.Read(fields, "reguess"),
             Like = Like(fields),
-            Formerly = fields.FormerIds(id.Value),
+            Formerly = fields.FormerIds(id.Value, IdKind.Part, build),
         };
     }
 

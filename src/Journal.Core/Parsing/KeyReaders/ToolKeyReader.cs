@@ -31,7 +31,7 @@ internal sealed class ToolKeyReader(FileScope scope)
             Disclose = fields.Text("disclose"),
             BorrowedFrom = fields.Text("borrowed-from"),
             Due = fields.Date("due"),
-            Formerly = fields.FormerIds(id),
+            Formerly = fields.FormerIds(id, IdKind.Tool, null),
             DefinedIn = definedIn,
         };
     }

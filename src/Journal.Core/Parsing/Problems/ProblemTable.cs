@@ -179,6 +179,7 @@ public static class ProblemTable
     /// </summary>
     public static readonly ProblemKind DuplicateId = Error("duplicate-id", "The {0} `{1}` is defined twice; the first is in {2}, line {3}.", "Give one of them another id.");
     /// <summary>{0} is the snag, {1} the entry that cleared it first.</summary>
+    public static readonly ProblemKind FormerNameTaken = Warning("former-name-taken", "`{0}` is the name of another {1} now, so old links to it lead there.", "Remove it from `formerly`, or give the other {1} another name.");
     public static readonly ProblemKind ClearedTwice = Warning("cleared-twice", "The snag `{0}` was already cleared, in {1}.", "If it came back, add it as a new snag.");
     /// <summary>Only in a build with a parts list.</summary>
     public static readonly ProblemKind PartNotSaid = Warning("part-not-said", "The job has no part, so its time counts for the build as a whole.", "Write `part:` with an id from the parts list, or `part: whole`.");

@@ -9,6 +9,12 @@ public class CompletionTests
     [InlineData("journal hours --f", "--format")]
     [InlineData("journal hours --format ", "csv\njson\ntable")]
     [InlineData("journal hours --format j", "json")]
+    [InlineData("journal propose --format ", "json\ntable")]
+    [InlineData("journal write --fr", "--from")]
+    [InlineData("journal write --y", "--yes")]
+    [InlineData("journal take-in --bl", "--blank")]
+    [InlineData("journal take-in --separator ", ",\n;\ntab")]
+    [InlineData("journal rename ", "build\nlesson\noperation\npart\ntool")]
     [InlineData("journal completions ", "bash\nfish\npowershell\nzsh")]
     public void Suggest_LineSoFar_GivesTheWordsThatFit(string line, string words)
     {
@@ -17,7 +23,7 @@ public class CompletionTests
         var found = folder.Ask($"[suggest:{line.Length}]", line);
 
         Assert.Equal(0, found.Status);
-        Assert.Equal(words.Split('\n'), found.Lines.Where(word => line.EndsWith("--f", StringComparison.Ordinal) || word[0] != '-').Order(StringComparer.Ordinal));
+        Assert.Equal(words.Split('\n'), found.Lines.Where(word => line.Contains(" --", StringComparison.Ordinal) && line[^1] != ' ' || word[0] != '-').Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -34,6 +40,26 @@ public class CompletionTests
     [InlineData("journal add tool square --need ", "essential handy workaround")]
     [InlineData("journal begin ", "bench-shaper")]
     [InlineData("journal estimate ", "bench-shaper drill vice")]
+    [InlineData("journal amend ", "2025-09-06-head 2025-09-07-quill 2025-09-07-second 2025-09-30-head-again")]
+    [InlineData("journal amend --finished ", "gib-screw head jaw quill")]
+    [InlineData("journal amend --cleared ", "chatter")]
+    [InlineData("journal amend --cause setti", "setting-up")]
+    [InlineData("journal show ", "2025-09-06-head 2025-09-07-quill 2025-09-07-second 2025-09-30-head-again")]
+    [InlineData("journal write --build drill --captions --entry ", "2025-09-06-head 2025-09-07-quill 2025-09-07-second 2025-09-30-head-again")]
+    [InlineData("journal write --build vice --captions --entry 2", "")]
+    [InlineData("journal find --tool ", "boring-head lathe")]
+    [InlineData("journal find --operation scr", "scraping screw-cutting")]
+    [InlineData("journal rename part ", "gib-screw head jaw quill")]
+    [InlineData("journal rename operation scr", "scraping screw-cutting")]
+    [InlineData("journal rename lesson ", "indicate-both-ends lap-last")]
+    [InlineData("journal rename build ", "drill vice")]
+    [InlineData("journal split part ", "gib-screw head jaw quill")]
+    [InlineData("journal order ", "bench-shaper drill vice")]
+    [InlineData("journal hours --part ", "gib-screw head jaw quill whole")]
+    [InlineData("journal propose --build ", "drill vice")]
+    [InlineData("journal take-in --build ", "drill vice")]
+    [InlineData("journal settings --for scr", "scraping screw-cutting")]
+    [InlineData("journal estimate bench-shaper --twice ", "gib-screw head jaw quill ram screw slide")]
     [InlineData("journal estimate bench-shaper --without ", "gib-screw head jaw quill ram screw slide")]
     public void Suggest_WhatTheJournalKnows_IsOffered(string line, string words)
     {
@@ -42,7 +68,7 @@ public class CompletionTests
         var found = folder.Ask($"[suggest:{line.Length}]", line);
 
         Assert.Equal((0, ""), (found.Status, found.Error));
-        Assert.Equal(words.Split(' '), found.Lines.Where(word => word[0] != '-').Order(StringComparer.Ordinal));
+        Assert.Equal(words.Split(' '), found.Lines.Where(word => !word.StartsWith('-')).Order(StringComparer.Ordinal));
     }
 
     [Fact]

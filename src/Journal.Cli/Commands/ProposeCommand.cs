@@ -16,22 +16,7 @@ internal static class ProposeCommand
         var (folder, build) = (InOption.Create(), JobOptions.Build());
         var file = new Argument<string?>("file") { Description = "The account, a text file; `-` or left out: standard input.", Arity = ArgumentArity.ZeroOrOne };
         var date = TodayOption.Named("--date", "The evening, such as 2025-10-03. Left out: tonight; before four in the morning, last evening.", "--today");
-        var format = new Option<OutputFormat>("--format")
-        {
-            Description = "For people (table, the default) or programs (json).",
-            HelpName = "table|json",
-            DefaultValueFactory = _ => OutputFormat.Table,
-            CustomParser = result =>
-            {
-                var word = result.Tokens[0].Value;
-                if (word is not ("table" or "json"))
-                {
-                    result.AddError($"There is no format `{word}` here. Say `table` or `json`.");
-                }
-
-                return word == "json" ? OutputFormat.Json : OutputFormat.Table;
-            },
-        };
+        var format = FormatOption.WithoutCsv();
         var command = new ExampledCommand("propose", "Keys read from an account in plain words, each with the words it came from. Writes nothing.", "journal propose evening.txt") { file, build, date, format, folder };
         command.SetAction(asked => OpenJournal.With(asked.GetValue(folder), terminal, open =>
             Propose(open, asked.GetValue(file), asked.GetValue(build), asked.GetValue(date), asked.GetValue(format), terminal)));

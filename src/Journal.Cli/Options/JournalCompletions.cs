@@ -27,6 +27,7 @@ internal static class JournalCompletions
         ["--plan"] = (journal, _) => Plans(journal),
         ["--like"] = (journal, _) => journal.Builds.SelectMany(build => build.Parts, (build, part) => $"{build.Id}/{part.Id}"),
         ["entry"] = (journal, build) => journal.Entries.Reverse().Where(entry => build is null || entry.Build.Value == build).Select(entry => entry.Id.Value),
+        ["--entry"] = (journal, build) => journal.Entries.Reverse().Where(entry => build is null || entry.Build.Value == build).Select(entry => entry.Id.Value),
         ["--finished"] = Parts,
         ["--cleared"] = (journal, _) => State.Of(journal).Builds.SelectMany(build => build.Snags).Select(open => open.Snag.Id.Value),
         ["--cause"] = (journal, _) => Words(journal.Vocabulary.Causes),

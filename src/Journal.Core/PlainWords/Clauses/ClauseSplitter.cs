@@ -67,7 +67,7 @@ internal static class ClauseSplitter
 
         if (token.Kind == TokenKind.Break)
         {
-            return at + 1 < account.Tokens.Count && account.Tokens[at + 1].Kind == TokenKind.Break ? Ending.Paragraph : IsWrapped(account, at) ? Ending.None : Ending.Sentence;
+            return at + 1 < account.Tokens.Count && account.Tokens[at + 1].Kind == TokenKind.Break ? Ending.Paragraph : Ending.Sentence;
         }
 
         if (token.Kind != TokenKind.Mark)
@@ -91,19 +91,6 @@ internal static class ClauseSplitter
         at > 0 && at + 1 < account.Tokens.Count && account.Tokens[at].IsGlued && account.Tokens[at - 1].Kind == TokenKind.Word
         && Lexicon.Shared.Short.ContainsKey(account.Tokens[at - 1].Text) && account.Tokens[at + 1] is { IsCapital: false, Kind: not TokenKind.Break };
 
-    // A line that was broken for width goes on in small letters.
-    private static bool IsWrapped(Account account, int at)
-    {
-        var start = at;
-        while (start > 0 && at - start < LongestClause && account.Tokens[start - 1].Kind != TokenKind.Break)
-        {
-            start--;
-        }
-
-        var isLong = account.Tokens[at].Start - account.Tokens[start].Start > 68;
-        return isLong && at + 1 < account.Tokens.Count && !account.Tokens[at + 1].IsCapital;
-    }
-
     // "drilled, tapped and reamed", "the front, the rear": a comma between words of one kind; and a hyphen inside a code.
     private static bool JoinsList(Account account, int at)
     {
@@ -118,7 +105,20 @@ internal static class ClauseSplitter
             return false;
         }
 
-        return account.OperationEnding(at) && account.OperationBeginning(at + 1) is not null;
+        return (account.OperationEnding(at) && account.OperationBeginning(at + 1) is not null) || JoinsParts(account, at);
+    }
+
+    // "base plate, flywheel + beam": parts in a row, and nothing told of the second alone.
+    private static bool JoinsParts(Account account, int at)
+    {
+        var next = account.Word(at + 1) is "the" or "both" or "a" ? at + 2 : at + 1;
+        if (account.NameOf[at - 1] is not { IsPart: true } || account.NameOf.ElementAtOrDefault(next) is not { IsPart: true } second)
+        {
+            return false;
+        }
+
+        var behind = second.Next;
+        return behind >= account.Tokens.Count || account.Tokens[behind].Kind != TokenKind.Word || account.Word(behind) is "and" or "with" || account.QuantityAt(behind) is not null;
     }
 
     private static void Close(Account account, List<Clause> clauses, ClauseFilling filling, int start, int end, int sentence, int paragraph)

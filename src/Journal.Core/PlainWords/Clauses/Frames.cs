@@ -56,6 +56,7 @@ internal static class Frames
             var isAddress = isOthers && subject == Person.Others && clause.Hits.Exists(hit => hit.Cue == Cue.Others && account.Word(hit.First) is "you" or "you're" or "you've" or "you'll" or "you'd") && !clause.Hits.Exists(hit => hit.Cue == Cue.Others && !account.Word(hit.First).StartsWith("you", StringComparison.Ordinal));
             ahead = IsAhead(account, clause) ? LongestCarry : clause.HasAny(Cue.Tonight) ? 0 : ahead - 1;
             (clause.IsOthers, clause.IsPast, clause.IsFuture) = (isOthers, isPast, isFuture || (ahead >= 0 && ahead < LongestCarry && clause.Sentence == lastAhead));
+            clause.IsFuture |= IsBehindNext(account, clause);
             lastAhead = ahead == LongestCarry ? clause.Sentence : lastAhead;
             clause.IsSupposed = subject is null && account.Word(clause.First) is "and" or "or" && IsSupposed(account, clause);
             clause.IsFilm = clause.Has(Cue.Film);
@@ -80,6 +81,10 @@ internal static class Frames
     // "Next week, if the belt's here, I bore the flywheel": a day to come that heads its sentence holds for what follows.
     private static bool IsAhead(Account account, Clause clause) =>
         clause.Next - clause.First <= 3 && account.Clauses.ElementAtOrDefault(clause.Index + 1)?.Sentence == clause.Sentence && clause.Hits.Exists(hit => hit.Cue is Cue.Future or Cue.Next && IsTimeToCome(account, hit) || hit.Cue == Cue.Next && account.Word(hit.First) == "to");
+
+    // "Next: cut the thread", "Next, ream both": a step to come, where nobody does it yet.
+    private static bool IsBehindNext(Account account, Clause clause) =>
+        clause.Index > 0 && account.Clauses[clause.Index - 1] is { } before && before.Sentence == clause.Sentence && before.Next - before.First <= 3 && before.Has(Cue.Next) && account.OperationBeginning(clause.First) is not null;
 
     // "should have set it from the edge | and painted it".
     private static bool IsSupposed(Account account, Clause clause) =>

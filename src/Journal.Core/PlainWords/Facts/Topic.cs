@@ -7,6 +7,9 @@ namespace Journal.Core.PlainWords.Facts;
 /// <summary>What is spoken of: the parts that “it” and a bare “the bore” stand for at each clause.</summary>
 internal sealed class Topic(Account account)
 {
+    /// <summary>Words before a bare last word that make it a thing of another name: “push rod”, “drill rod”.</summary>
+    private static readonly HashSet<string> OfAnother = ["push", "pull", "tie", "drill", "lead", "feed", "dip", "stud", "brass", "steel", "welding", "threaded", "test", "control", "brake", "copper", "silver", "draw", "stop", "end", "wall", "junk", "bottle", "milk"];
+
     private readonly Dictionary<string, int> mentioned = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> named = new(StringComparer.Ordinal);
     private List<string> parts = [];
@@ -29,6 +32,12 @@ internal sealed class Topic(Account account)
                 named[only] = clause.Index;
             }
 
+            // "bored the middle for the hot cap spigot": what the work is for is not spoken of.
+            if (clause.Operations.Count > 0 && IsPurpose(name))
+            {
+                continue;
+            }
+
             var counts = clause.IsTonight || (!clause.IsOthers && parts.Count == 0);
             if (counts && !IsAside(clause, name) && Resolve(name) is { Count: > 0 } ids)
             {
@@ -37,6 +46,9 @@ internal sealed class Topic(Account account)
             }
         }
     }
+
+    /// <summary>Whether a part is only what something is for: “for the hot cap”.</summary>
+    public bool IsPurpose(NameMention name) => account.Word(name.First - 1) == "for" || (account.Word(name.First - 1) is "the" or "a" or "its" or "my" && account.Word(name.First - 2) == "for");
 
     public void Set(IReadOnlyList<string> ids)
     {
@@ -86,6 +98,12 @@ internal sealed class Topic(Account account)
             return true;
         }
 
+        // "the cap for it" is of what was spoken of; "push rod" is no con rod.
+        if (name.Name.IsShort && ((account.Word(name.Next) == "for" && account.Word(name.Next + 1) is "it" or "this" or "that") || OfAnother.Contains(account.Word(name.First - 1))))
+        {
+            return true;
+        }
+
         for (var at = name.First - 1; at >= clause.First && at >= name.First - 3; at--)
         {
             var word = account.Word(at);
@@ -99,7 +117,7 @@ internal sealed class Topic(Account account)
                 continue;
             }
 
-            if (word is "not" or "from" or "off" or "against" or "than" or "like" or "near" or "beside" || (word == "to" && account.Word(at - 1) is not ("back" or "on" or "over" or "went" or "got" or "come" or "moved" or "next" or "turned" or "down" or "used" or "did" or "happened" or "then" or "so" or "and" or "")))
+            if ((word == "of" && account.Word(at - 1) == "out") || word is "not" or "from" or "off" or "against" or "than" or "like" or "near" or "beside" || (word == "to" && account.Word(at - 1) is not ("back" or "on" or "over" or "went" or "got" or "come" or "moved" or "next" or "turned" or "down" or "used" or "did" or "happened" or "then" or "so" or "and" or "")))
             {
                 return true;
             }

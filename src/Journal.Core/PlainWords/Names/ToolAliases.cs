@@ -10,6 +10,7 @@ internal static class ToolAliases
     [
         ("connecting-rod", ["con rod", "conrod"]),
         ("bedplate", ["bed plate"]),
+        ("crankshaft", ["crankpin", "crank pin", "crank web", "crank journal"]),
     ];
 
     public static IEnumerable<string> Of(NameKind kind, string id, string title) => kind == NameKind.Part

@@ -63,7 +63,33 @@ internal static class Tokenizer
             glued = true;
         }
 
-        return tokens;
+        return Joined(tokens);
+    }
+
+    /// <summary>A line that was broken for width goes on: its end is white space. A short line ends there, and so does one before a capital or a list mark.</summary>
+    private static List<Token> Joined(List<Token> tokens)
+    {
+        const int Wide = 45;
+        var kept = new List<Token>(tokens.Count);
+        var lineStart = 0;
+        for (var at = 0; at < tokens.Count; at++)
+        {
+            var token = tokens[at];
+            if (token.Kind != TokenKind.Break)
+            {
+                kept.Add(token);
+                continue;
+            }
+
+            var isWrapped = token.Start - lineStart >= Wide && at + 1 < tokens.Count && tokens[at + 1] is { IsCapital: false, Kind: TokenKind.Word or TokenKind.Number } && tokens[at - 1] is { Kind: not TokenKind.Break, Text: not ("." or "!" or "?" or ":" or ";") };
+            lineStart = token.End;
+            if (!isWrapped)
+            {
+                kept.Add(token);
+            }
+        }
+
+        return kept;
     }
 
     /// <summary>Where “'s” begins behind a noun: “the bore's”; not in “it's” and the like, which are words of their own.</summary>

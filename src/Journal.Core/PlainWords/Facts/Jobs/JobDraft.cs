@@ -33,6 +33,9 @@ internal sealed class JobDraft
     /// <summary>All clauses that told of it.</summary>
     public List<int> Clauses { get; } = [];
 
+    /// <summary>Whether a verb told that it was done, and not only a noun that names the work.</summary>
+    public bool IsFirm { get; set; }
+
     /// <summary>Whether it took what was left of the evening: “the rest was drilling”.</summary>
     public bool IsRest { get; set; }
 

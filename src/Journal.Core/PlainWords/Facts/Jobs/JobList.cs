@@ -14,6 +14,8 @@ internal sealed class JobList
 
     public JobDraft? Last => jobs.Count > 0 ? jobs[^1] : null;
 
+    public void RemoveAll(Predicate<JobDraft> isNone) => jobs.RemoveAll(isNone);
+
     public JobDraft Begin(IReadOnlyList<string> parts, bool isNamed)
     {
         var draft = new JobDraft { HasNamedPart = isNamed };

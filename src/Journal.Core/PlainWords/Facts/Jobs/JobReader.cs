@@ -54,7 +54,7 @@ internal sealed class JobReader
             topic.Set(last.Parts.Count > 0 ? last.Parts : topic.Parts);
         }
 
-        if (madeBefore is { } thing && own.Count > 0 && done.Count == 0 && index - thing.Clause.Index is > 0 and <= 2 && (Jobs.Last is null || Jobs.Last.Clause < thing.Clause.Index))
+        if (madeBefore is { } thing && own.Count > 0 && done.Count == 0 && index - thing.Clause.Index is > 0 and <= 3 && (Jobs.Last is null || Jobs.Last.Clause < thing.Clause.Index))
         {
             AddMaking(thing.Clause, thing.Made);
             madeBefore = null;
@@ -64,7 +64,12 @@ internal sealed class JobReader
     }
 
     /// <summary>At the end: what only the whole account tells.</summary>
-    public void Finish() => placer.Finish();
+    public void Finish()
+    {
+        placer.Finish();
+        // "Lapping! I'd never done it": a word alone, of no part and without a time, tells of no job.
+        Jobs.RemoveAll(job => job is { IsFirm: false, Minutes: null, Parts.Count: 0 });
+    }
 
     // Work that no word for an operation names: "an hour cutting" at the mill, "made a split bush, 25 min".
     private void ReadUnnamed(Clause clause, IReadOnlyList<Quantity> own)
@@ -73,6 +78,7 @@ internal sealed class JobReader
         {
             var listed = parts.Listed(clause, [.. clause.Parts]);
             var draft = Jobs.Recent(job => job.Operations.Contains(cutting) && job.Minutes is null) ?? Jobs.Begin(listed.Count > 0 ? listed : topic.Parts, listed.Count > 0);
+            draft.IsFirm = true;
             draft.AddOperation(cutting);
             draft.AddWords(account.SpanOf(clause.First, clause.Next));
             draft.Told(clause);
@@ -120,7 +126,8 @@ internal sealed class JobReader
                 }
             }
 
-            draft.AddOperation(operation.Operation);
+            draft.IsFirm |= operation.Form != VerbForm.Going && !operation.IsNoun;
+            draft.AddOperation(operation.Operation.Value == "turning" && IsBetweenCentres(clause) ? new("between-centres") : operation.Operation);
             draft.AddWords(account.SpanOf(clause.First, clause.Next));
             draft.Told(clause);
             if (!draft.HasNamedPart && isNamed)
@@ -136,6 +143,21 @@ internal sealed class JobReader
             draft.IsRest |= draft.Minutes is null && own.Count == 0 && clause.Has(Cue.Rest);
             placer.GiveWaiting(draft, clause, own.Count);
         }
+    }
+
+    // Turning with the work between centres is an operation of its own.
+    private bool IsBetweenCentres(Clause clause)
+    {
+        var first = clause.Index > 0 && account.Clauses[clause.Index - 1].Sentence == clause.Sentence ? account.Clauses[clause.Index - 1].First : clause.First;
+        for (var at = first; at + 1 < clause.Next; at++)
+        {
+            if (account.Word(at) is "between" or "btwn" && account.Word(at + 1) is "centres" or "centers" && !Enumerable.Range(at + 2, 4).Any(behind => account.HasCueAt(behind, Cue.Correction)))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     // "the boring itself was an hour and five" behind a line-boring: the wider word for the work that waits for its time.
@@ -217,6 +239,7 @@ internal sealed class JobReader
     {
         var named = parts.Listed(clause, [.. clause.Parts]);
         var draft = Jobs.Begin(named.Count > 0 ? named : topic.Parts, named.Count > 0);
+        draft.IsFirm = true;
         draft.AddOperation(new(made.Kind == "tool" ? "tool-making" : "fixture-making"));
         draft.AddWords(account.SpanOf(clause.First, clause.Next));
         draft.Told(clause);

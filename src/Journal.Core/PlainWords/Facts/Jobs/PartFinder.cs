@@ -32,7 +32,7 @@ internal sealed class PartFinder(Account account, Topic topic)
             end = clause.Next;
         }
 
-        var objects = Listed(clause, [.. clause.Parts.Where(part => part.First >= operation.First && part.First < end)]);
+        var objects = Listed(clause, [.. clause.Parts.Where(part => part.First >= operation.First && part.First < end && !topic.IsPurpose(part))]);
         if (objects.Count == 0)
         {
             objects = Listed(clause, [.. clause.Parts.Where(part => part.Next <= operation.First)]);

@@ -30,7 +30,7 @@ internal sealed class TimePlacer(Account account, Topic topic, JobList jobs)
     private readonly List<Quantity> unplaced = [];
     private (int Minutes, int Clause, int Sentence, Span Words, bool IsHeading, bool IsFirst)? waiting;
     private readonly Dictionary<string, int> shares = new(StringComparer.Ordinal);
-    private (int Minutes, Span Words)? setUpOfAll;
+    private (int Minutes, Span Words, bool IsShare)? setUpOfAll;
     private (int Minutes, int Sentence)? lastSaid;
 
     public (int Minutes, Span Words)? Total { get; private set; }
@@ -198,8 +198,21 @@ internal sealed class TimePlacer(Account account, Topic topic, JobList jobs)
         }
         else
         {
-            setUpOfAll ??= (time.Minutes, words);
+            setUpOfAll ??= (time.Minutes, words, clause.Has(Cue.ShareOf));
         }
+    }
+
+    private bool IsCuttingAlone(Clause clause)
+    {
+        for (var at = clause.First; at < clause.Next; at++)
+        {
+            if (account.Word(at) is "actual" or "itself" or "proper" or "cutting" or "machining")
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private void PlaceOfJob(Clause clause, Quantity time, ClauseTimes times)
@@ -207,6 +220,16 @@ internal sealed class TimePlacer(Account account, Topic topic, JobList jobs)
         var words = account.SpanOf(clause.First, clause.Next);
         if (jobs.Last is { } told && told.Clause == clause.Index)
         {
+            // "fifty minutes clamping it, then an hour and ten of actual cutting": the setting up was said beside the cutting.
+            if (setUpOfAll is { IsShare: false } beside && told.Minutes is null && IsCuttingAlone(clause))
+            {
+                told.Minutes = time.Minutes + beside.Minutes;
+                told.SetUp = beside.Minutes;
+                told.AddWords(beside.Words);
+                setUpOfAll = null;
+                return;
+            }
+
             if (time.IsStretch && times.OwnOfJobs.Any(other => !other.IsStretch))
             {
                 Total ??= (time.Minutes, words);
@@ -233,7 +256,7 @@ internal sealed class TimePlacer(Account account, Topic topic, JobList jobs)
             return;
         }
 
-        waiting = (time.Minutes, clause.Index, clause.Sentence, words, clause.Parts.Any(), jobs.All.Count == 0 && clause.Names.Count > 0);
+        waiting = (time.Minutes, clause.Index, clause.Sentence, words, clause.Parts.Any(), jobs.All.Count == 0 && (clause.Names.Count > 0 || topic.Parts.Count > 0));
         unplaced.Add(time);
     }
 

@@ -84,6 +84,12 @@ internal static class TimeRoles
 
     private static bool IsTotal(Account account, Clause clause, Quantity time, bool operationNear)
     {
+        // "an hour and a quarter all in, forty minutes of that clocking it": the second is a share.
+        if (account.HasCueAt(time.Next, Cue.ShareOf))
+        {
+            return false;
+        }
+
         var near = clause.Hits.Exists(hit => hit.Cue == Cue.Total && (hit.First >= time.Next && hit.First <= time.Next + (account.HasCueAt(hit.First, Cue.Tonight) ? 0 : 2) || hit.Next <= time.First && hit.Next >= time.First - (account.HasCueAt(hit.First, Cue.Tonight) ? 1 : 3)));
         // "three quarters of an hour for the recess altogether" is the recess's.
         if (clause.HasAny(Cue.Feature, Cue.FeatureMeasured) && account.Word(time.Next) is "for" or "on")

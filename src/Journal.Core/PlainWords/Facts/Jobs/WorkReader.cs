@@ -77,7 +77,7 @@ internal sealed class WorkReader(Account account)
             return true;
         }
 
-        return operation.Operation.Value == "bending" && operation.Form == VerbForm.Past && after is "in" or "on" or "under" or "slightly" or "at" or "when" or "a";
+        return operation.Operation.Value == "bending" && operation.Form == VerbForm.Past && !(after is "the" or "it" or "them" or "both" or "up" or "my" or "two" or "this" or "that" || account.NameOf.ElementAtOrDefault(operation.Next) is { IsPart: true });
     }
 
     // "the turned rim", "a drilled hole"; but "the flywheel turned", "got the rim turned".
@@ -89,7 +89,8 @@ internal sealed class WorkReader(Account account)
         isLed |= operation.First > clause.First && account.NameOf[operation.First - 1] is { IsPart: false };
         // "wants turned", "needs faced", "is to be bored".
         isLed |= before is "wants" or "needs" or "be" or "get" or "getting" or "half";
-        // "Turned rim came out": nothing but a noun and a verb behind it.
+        // "a slot sawn down it": a participle without its helping verb.
+        isLed |= account.Word(operation.First) is "sawn" or "drawn" or "hacksawn" && operation.First > clause.First && before is not ("have" or "has" or "i've" or "we've" or "been" or "was" or "were" or "is" or "got" or "and" or "'ve");
         return isLed || (before is "his" or "her" or "their" or "your");
     }
 

@@ -11,8 +11,8 @@ namespace Journal.Core.PlainWords;
 /// </summary>
 public static class AccountReader
 {
-    /// <summary>Longer than anyone talks of an evening (some four hours of speech), in UTF-16 units: what stands behind is not read, and a question says so.</summary>
-    public const int LongestAccount = 200_000;
+    /// <summary>Longer than anyone talks of an evening (some two hours of speech), in UTF-16 units: what stands behind is not read, and a question says so.</summary>
+    public const int LongestAccount = 100_000;
 
     /// <summary>Proposes the keys of an entry.</summary>
     /// <param name="text">The account, as typed, dictated or spoken.</param>

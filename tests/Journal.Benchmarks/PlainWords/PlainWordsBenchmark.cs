@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using Journal.Benchmarks.Programs;
 using Journal.Benchmarks.Publishing;
 using Journal.Core.Checking;
 using Journal.Core.PlainWords;

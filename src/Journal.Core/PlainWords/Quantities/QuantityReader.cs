@@ -9,6 +9,9 @@ internal static class QuantityReader
     /// <summary>How many words may stand between a slip of the tongue and its correction.</summary>
     private const int MostBetween = 8;
 
+    /// <summary>How many quantities back a time may stand that tells that a bare number counts minutes.</summary>
+    private const int MostBefore = 24;
+
     private static readonly HashSet<string> Fillers = ["a", "an", "it", "was", "i", "the", ",", "-", ".", "…", "make", "it's", "that's", "about", "nearer", "closer", "to", "at", "is", "for", "call", "let", "me", "think", "of", "did", "took", "near", "enough", "say"];
 
     /// <param name="grammar">The grammar over the account.</param>
@@ -61,7 +64,7 @@ internal static class QuantityReader
     // "incl 25 setting over", "lost maybe 15", "took me 25 to make": minutes that go without saying.
     private static bool IsMinutes(Quantity quantity, IReadOnlyList<Token> tokens, List<Quantity> before)
     {
-        if (quantity.IsFraction || quantity.IsPair || quantity.Value is < 5 or > 180 || quantity.Value % 5 != 0 || before.All(other => other.Kind != UnitKind.Time))
+        if (quantity.IsFraction || quantity.IsPair || quantity.Value is < 5 or > 180 || quantity.Value % 5 != 0 || !before.TakeLast(MostBefore).Any(other => other.Kind == UnitKind.Time))
         {
             return false;
         }

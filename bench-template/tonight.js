@@ -257,7 +257,7 @@
 
   document.addEventListener('submit', function (event) {
     var form = event.target, button = event.submitter;
-    if (form.method !== 'post' || form.getAttribute('action').indexOf('/tonight/') !== 0) { return; }
+    if (form.getAttribute('method') !== 'post' || form.getAttribute('action').indexOf('/tonight/') !== 0) { return; }
     event.preventDefault();
     var fields = fieldsOf(form, button);
     if (form.enctype === 'multipart/form-data' && !fields.some(function (field) { return typeof field[1] !== 'string'; })) { return; }
@@ -275,10 +275,14 @@
           return take(form, null, [['picture', file]].concat(caption.trim() ? [['caption', caption]] : []));
         });
       }, Promise.resolve());
-    } else if (field.dataset.leadsTo) {
+    } else if (field.dataset.leadsTo && Date.now() - pressedAt < 1000) {
       document.getElementById(field.dataset.leadsTo).focus();
     }
   });
+
+  /* Whoever goes through the choices with the arrow keys stays among them. */
+  var pressedAt = 0;
+  document.addEventListener('pointerup', function () { pressedAt = Date.now(); });
 
   document.addEventListener('keydown', function (event) {
     if (event.key === 'Enter' && !event.shiftKey && !event.isComposing && event.target.id === 'text' && event.target.value.trim()) {

@@ -390,4 +390,9 @@ public sealed class AttackTests : IAsyncLifetime
 
         Assert.Contains("Pair this phone", phone.Text, StringComparison.Ordinal);
     }
+
+    // V1.2.5: the program that starts others is another assembly's business.
+    [Fact]
+    public void Bench_NamesNoOtherProgram() =>
+        Assert.DoesNotContain("System.Diagnostics.Process", typeof(BenchServer).Assembly.GetReferencedAssemblies().Select(name => name.Name));
 }

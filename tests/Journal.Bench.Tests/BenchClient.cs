@@ -61,6 +61,16 @@ internal sealed class BenchClient : IDisposable
         return await Send(request);
     }
 
+    /// <summary>Sends as the page's script does, and stays on the page; the answer is in <see cref="Text"/>.</summary>
+    public async Task PostByScript(string address, params (string Name, string Value)[] fields)
+    {
+        using var body = new FormUrlEncodedContent(fields.Select(field => KeyValuePair.Create(field.Name, field.Value)));
+        using var request = new HttpRequestMessage(HttpMethod.Post, address) { Content = body };
+        request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("application/json"));
+        using var answer = await http.SendAsync(request);
+        (Status, Text) = (answer.StatusCode, await answer.Content.ReadAsStringAsync());
+    }
+
     /// <summary>Sends a request as it is, and follows to the next page.</summary>
     public async Task<BenchClient> Send(HttpRequestMessage request)
     {
@@ -74,9 +84,6 @@ internal sealed class BenchClient : IDisposable
         Page = await new HtmlParser().ParseDocumentAsync(Text);
         return this;
     }
-
-    /// <summary>Goes back to a page that it was on.</summary>
-    public void Stay(IHtmlDocument page) => Page = page;
 
     /// <summary>Sends a picture from the page of tonight.</summary>
     public async Task<BenchClient> SendPicture(byte[] bytes, string name, string type)

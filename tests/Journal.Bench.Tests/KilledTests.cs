@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Globalization;
-using System.Net.Http.Headers;
 using Journal.Cli.Tests;
 using Journal.Core.Writing.Bench;
 
@@ -134,15 +133,8 @@ public sealed class KilledTests : IDisposable
             }
 
             var (id, text) = open.Value;
-            using var request = new HttpRequestMessage(HttpMethod.Post, "/tonight/remark")
-            {
-                Content = new FormUrlEncodedContent([KeyValuePair.Create("token", client!.Token), KeyValuePair.Create("id", id), KeyValuePair.Create("text", text)]),
-            };
-            request.Headers.Accept.Add(new MediaTypeWithQualityHeaderValue("application/json"));
-            var page = client.Page;
-            await client.Send(request);
+            await client!.PostByScript("/tonight/remark", ("token", client.Token), ("id", id), ("text", text));
             Assert.Contains("\"done\":true", client.Text, StringComparison.Ordinal);
-            client.Stay(page);
             acknowledged[text] = true;
             open = null;
         }

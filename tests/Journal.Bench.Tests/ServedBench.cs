@@ -9,20 +9,20 @@ namespace Journal.Bench.Tests;
 /// <summary>A clock that a test turns.</summary>
 internal sealed class TurnedClock : TimeProvider
 {
-    private DateTimeOffset now;
+    private long now;
 
     /// <summary>A clock that shows an instant in Universal Time, such as <c>2025-10-03 19:10</c>.</summary>
     public TurnedClock(string utc) => At(utc);
 
     public override long TimestampFrequency => TimeSpan.TicksPerSecond;
 
-    public void At(string utc) => now = DateTimeOffset.Parse(utc + "Z", CultureInfo.InvariantCulture);
+    public void At(string utc) => now = DateTimeOffset.Parse(utc + "Z", CultureInfo.InvariantCulture).UtcTicks;
 
-    public void Pass(TimeSpan time) => now += time;
+    public void Pass(TimeSpan time) => Interlocked.Add(ref now, time.Ticks);
 
-    public override DateTimeOffset GetUtcNow() => now;
+    public override DateTimeOffset GetUtcNow() => new(Interlocked.Read(ref now), TimeSpan.Zero);
 
-    public override long GetTimestamp() => now.Ticks;
+    public override long GetTimestamp() => Interlocked.Read(ref now);
 }
 
 /// <summary>The bench of a small journal on disk, served to this test alone.</summary>

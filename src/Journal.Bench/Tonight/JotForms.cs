@@ -57,7 +57,7 @@ internal static class JotForms
     {
         var (part, feature) = SizeOf(form, now);
         var required = Typed.Number(Line(form, "required"));
-        var actual = Typed.Number(Wanted(form, "actual", "Say what was measured."));
+        var actual = Line(form, "gauge") ?? Typed.Number(Wanted(form, "actual", "Say what was measured."))!;
         var known = PartOf(part, now);
         var judged = TonightsSizes.Judge(now, new MeasuredReading { Part = known?.Id, Feature = feature, Required = required, Actual = actual });
         Refuse(judged?.Fault is { Code: not FaultCode.LikelySlip }, $"{judged?.Fault?.What} {judged?.Fault?.Remedy}");

@@ -30,7 +30,7 @@ internal static class JotCommand
 
         using var slate = SlateFile.Take(open.Folder, terminal.Complain);
         var evening = today ?? open.Clock.Evening(terminal.Now);
-        slate.Keep(slate.Slate with { Jots = [.. slate.Slate.Jots, new Jot(terminal.Now.ToUniversalTime(), evening, OneLine(text))] });
+        slate.Keep(slate.Slate.With(new Jot(terminal.Now.ToUniversalTime(), evening, OneLine(text))));
         terminal.Complain($"Kept, {open.Clock.Time(terminal.Now)}: {Count.Of(slate.Slate.Jots.Count(jot => jot.Evening == evening), "remark")} for the entry of {Wording.Written.Date(evening)}.");
         if (slate.Slate.Stint is { } running)
         {

@@ -45,8 +45,8 @@ internal sealed class RunningBench : IDisposable
         }
     }
 
-    /// <summary>The errors of the journal.</summary>
-    public IEnumerable<string> Errors => JournalReader.Read(Journal, DateOnly.MaxValue).Problems.Where(problem => problem.Severity == Core.Parsing.Problems.Severity.Error).Select(problem => $"{problem.Place}: {problem.Message}");
+    /// <summary>The problems of the journal, without those about pictures that have no words yet.</summary>
+    public IReadOnlyList<string> Problems => [.. JournalReader.Read(Journal, DateOnly.MaxValue).Problems.Where(problem => problem.Kind.Code != "picture-without-words").Select(problem => $"{problem.Place}: {problem.Message}")];
 
     /// <summary>Starts it.</summary>
     public void Start()

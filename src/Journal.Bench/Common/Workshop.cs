@@ -4,7 +4,6 @@ using Journal.Bench.Pairing;
 using Journal.Bench.Requests;
 using Journal.Bench.Slates;
 using Journal.Bench.Templates;
-using Journal.Core.Writing.Bench;
 
 namespace Journal.Bench.Common;
 
@@ -25,6 +24,9 @@ internal sealed class Workshop(string folder, TimeProvider clock) : IAsyncDispos
     /// <summary>The journal.</summary>
     public JournalNow Journal { get; } = new(folder, clock);
 
+    /// <summary>The slate.</summary>
+    public SlateNow Slate { get; } = new(folder);
+
     /// <summary>Who may ask.</summary>
     public Devices Devices { get; } = new(folder, clock);
 
@@ -39,7 +41,7 @@ internal sealed class Workshop(string folder, TimeProvider clock) : IAsyncDispos
 
     /// <summary>How things stand now.</summary>
     /// <exception cref="IOException">The slate cannot be read.</exception>
-    public BenchNow Now() => new(Journal.Journal, SlateFile.Peek(folder), clock.GetUtcNow());
+    public BenchNow Now() => new(Journal.Journal, Slate.Slate, clock.GetUtcNow());
 
     /// <summary>What all pages have.</summary>
     /// <param name="asked">Who asks.</param>

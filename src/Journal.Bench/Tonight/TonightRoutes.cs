@@ -3,6 +3,7 @@ using Journal.Bench.Common;
 using Journal.Bench.Pages;
 using Journal.Bench.Requests;
 using Journal.Bench.Slates;
+using Journal.Core.Writing.Bench;
 using Journal.Site.Photos;
 
 namespace Journal.Bench.Tonight;
@@ -136,5 +137,6 @@ internal sealed class TonightRoutes(Workshop workshop)
         })];
     }
 
-    private static VerdictView? VerdictOf(string jot, BenchNow now) => TonightsSizes.OnSlate(now).TryGetValue(jot, out var judged) ? SizeVerdict.Of(judged) : null;
+    private static VerdictView? VerdictOf(string jot, BenchNow now) =>
+        now.Slate.Jots.LastOrDefault(one => one.Id == jot)?.Kind == JotKind.Reading && TonightsSizes.OnSlate(now).TryGetValue(jot, out var judged) ? SizeVerdict.Of(judged) : null;
 }

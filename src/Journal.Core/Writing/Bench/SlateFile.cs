@@ -153,7 +153,8 @@ public sealed class SlateFile : IDisposable
 
     private static bool IsOfOurTime(DateTimeOffset instant) => instant.Year is > 1900 and < 2200;
 
-    private static string PathIn(string journal) => System.IO.Path.Combine(journal, Folder, "slate.json");
+    /// <summary>Where the slate of a journal lies.</summary>
+    public static string PathIn(string journal) => System.IO.Path.Combine(journal, Folder, "slate.json");
 
     private static string Digest(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

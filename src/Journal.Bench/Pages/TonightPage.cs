@@ -10,7 +10,7 @@ public sealed record TonightPage
     public required string Evening { get; init; }
 
     /// <summary>What came of the last form; null for nothing.</summary>
-    public Told? Told { get; init; }
+    public ToldView? Told { get; init; }
 
     /// <summary>What stands in the way, such as a file that cannot be read; null for nothing.</summary>
     public string? Trouble { get; init; }
@@ -53,7 +53,7 @@ public sealed record TonightPage
 /// <param name="Said">The sentence.</param>
 /// <param name="IsDone">Whether it is kept.</param>
 /// <param name="Verdict">Of a size: how it lies; null for anything else.</param>
-public sealed record Told(string Said, bool IsDone, VerdictView? Verdict);
+public sealed record ToldView(string Said, bool IsDone, VerdictView? Verdict);
 
 /// <summary>How a size lies within its limits.</summary>
 /// <param name="Class">For the look: <c>in</c>, <c>out</c> or <c>open</c>.</param>

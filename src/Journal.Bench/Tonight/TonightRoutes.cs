@@ -45,10 +45,10 @@ internal sealed class TonightRoutes(Workshop workshop)
     {
         var now = workshop.Now();
         var jot = asked.Query("kept") is { } id ? now.Jots.FirstOrDefault(jot => jot.Id == id) : null;
-        return Page(asked, jot is null ? null : new Told(jot.Text, IsDone: true, VerdictOf(jot.Id!, now)), 200);
+        return Page(asked, jot is null ? null : new ToldView(jot.Text, IsDone: true, VerdictOf(jot.Id!, now)), 200);
     }
 
-    private Reply Page(Asked asked, Told? told, int status)
+    private Reply Page(Asked asked, ToldView? told, int status)
     {
         var frame = workshop.Frame(asked, "Tonight", Address) with { Script = workshop.Look.AddressOf("tonight.js") };
         return Reply.Page(workshop.Look.Fill("tonight", TonightView.Of(workshop.Now(), frame, told, workshop.Trouble)), status);
@@ -77,7 +77,7 @@ internal sealed class TonightRoutes(Workshop workshop)
             return Reply.Json(new ToldScript(outcome.IsDone, outcome.Said, outcome.IsDone ? VerdictOf(form["jot"] ?? id, workshop.Now()) : null), ToldJson.Default.ToldScript, status);
         }
 
-        return outcome.IsDone ? Reply.See($"{Address}?kept={form["jot"] ?? id}#told") : Page(asked, new Told(outcome.Said, IsDone: false, Verdict: null), status);
+        return outcome.IsDone ? Reply.See($"{Address}?kept={form["jot"] ?? id}#told") : Page(asked, new ToldView(outcome.Said, IsDone: false, Verdict: null), status);
     }
 
     private async Task<Outcome> Do(IReadOnlyList<Deed> deeds)

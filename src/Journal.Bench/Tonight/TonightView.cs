@@ -17,7 +17,7 @@ internal static class TonightView
     private const int MostLessons = 2;
 
     /// <summary>The page.</summary>
-    public static TonightPage Of(BenchNow now, Frame frame, Told? told, string? trouble)
+    public static TonightPage Of(BenchNow now, Frame frame, ToldView? told, string? trouble)
     {
         var sizes = TonightsSizes.OnSlate(now);
         return new TonightPage

@@ -21,18 +21,19 @@ public sealed class CertificateTests : IDisposable
     [Fact]
     public async Task Phone_WithACertificate_IsServedOverTlsAlone()
     {
-        var address = PrivateAddress.OfThisMachine() is [var first, ..] ? first : null;
-        if (address is null)
+        var addresses = PrivateAddress.OfThisMachine();
+        if (addresses.Count == 0)
         {
             return; // A machine without a network has no phones either.
         }
 
+        var address = addresses[0];
         var certificate = BenchCertificate.Read(Pem(address, Now.AddDays(1)), Now);
         await using var bench = await BenchServer.Start(new BenchOrder(disk.Folder) { Phone = address, Certificate = certificate });
         Assert.Equal("https", bench.PhoneAddress!.Scheme);
 
         var (protocol, answer) = await AskOverTls(bench.PhoneAddress, address);
-        Assert.True(protocol is SslProtocols.Tls12 or SslProtocols.Tls13, protocol.ToString());
+        Assert.Matches("^Tls1[23]$", protocol.ToString());
         Assert.StartsWith("HTTP/1.1 200", answer, StringComparison.Ordinal);
         Assert.Contains("Strict-Transport-Security: max-age=31536000", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("not encrypted", answer, StringComparison.Ordinal);

@@ -89,6 +89,15 @@ public sealed class FormTests : IAsyncLifetime
         Assert.Single(Directory.EnumerateFiles(Path.Combine(bench.Disk.Folder, ".bench", "taken-back")));
     }
 
+    // Found by requests that nobody would send: an answer's head takes no such letters.
+    [Fact]
+    public async Task Remark_OfAnIdThatIsNoneOfOurs_IsAnsweredAllTheSame()
+    {
+        await phone.Post("/tonight/take-back", ("token", phone.Token), ("id", "0123456789abcdef"), ("jot", "🔧\r\nSet-Cookie: evil=1"));
+
+        Assert.Equal(HttpStatusCode.OK, phone.Status);
+    }
+
     [Fact]
     public async Task Kind_ThatIsNotKnown_BecomesALineOfTheText()
     {

@@ -77,7 +77,7 @@ internal sealed class TonightRoutes(Workshop workshop)
             return Reply.Json(new ToldScript(outcome.IsDone, outcome.Said, outcome.IsDone ? VerdictOf(form["jot"] ?? id, workshop.Now()) : null), ToldJson.Default.ToldScript, status);
         }
 
-        return outcome.IsDone ? Reply.See($"{Address}?kept={form["jot"] ?? id}#told") : Page(asked, new ToldView(outcome.Said, IsDone: false, Verdict: null), status);
+        return outcome.IsDone ? Reply.See($"{Address}?kept={Uri.EscapeDataString(form["jot"] ?? id)}#told") : Page(asked, new ToldView(outcome.Said, IsDone: false, Verdict: null), status);
     }
 
     private async Task<Outcome> Do(IReadOnlyList<Deed> deeds)

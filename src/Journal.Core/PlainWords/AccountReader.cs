@@ -80,6 +80,7 @@ public static class AccountReader
             Cleared = state.Cleared,
             Trials = trials.Trials,
             Next = next.Next,
+            NewParts = NewPartReader.Read(account),
             NewTools = ToolNames.New(account),
             Questions = [.. OpenQuestions.OfLength(text, LongestAccount), .. jobs.Unplaced.Select(time => OpenQuestions.OfTime(account, time))],
         };

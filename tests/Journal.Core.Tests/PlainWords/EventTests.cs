@@ -77,4 +77,39 @@ public sealed class EventTests
         Assert.Equal("indicate-both-ends", Assert.Single(Told.OfTheDrill("Indicated the rough casting at both ends and averaged before the first cut, like I learned.").Heeded).Id.Value);
         Assert.Empty(Told.OfTheDrill("Lock every slide that is not being fed, everybody.").Heeded);
     }
+
+    [Theory]
+    [InlineData("Turned a gland nut too, not drawn anywhere, 20m.", "gland nut")]
+    [InlineData("Also turned an oil cup from hex brass, 15 min, not on my list yet.", "oil cup")]
+    [InlineData("The fuel tank isn't on my parts list, but I drew it tonight.", "fuel tank")]
+    public void Part_NotListed_IsNew(string account, string part) => Assert.Equal(part, Assert.Single(Told.OfTheDrill(account).NewParts).Text);
+
+    [Theory]
+    [InlineData("Lapped the table on a bit of plate glass.", "plate glass")]
+    [InlineData("Set the head true with a test bar Archie lent me.", "test bar")]
+    public void Tool_UsedAndNotInTheCrib_IsNew(string account, string tool) => Assert.Equal(tool, Assert.Single(Told.OfTheDrill(account).NewTools).Text);
+
+    [Theory]
+    [InlineData("There's a right way, with a steady rest, and I don't own one.")]
+    [InlineData("My mate did his with a surface grinder.")]
+    public void Tool_NotUsed_IsNotNew(string account) => Assert.Empty(Told.OfTheDrill(account).NewTools);
+
+    [Theory]
+    [InlineData("i knocked up a little drilling jig a bit of flat with two pins in it", "drilling jig", "jig")]
+    [InlineData("Made a stub mandrel for the pulley bore.", "stub mandrel", "fixture")]
+    public void Fixture_Made_IsATool(string account, string title, string kind)
+    {
+        var made = Assert.Single(Told.OfTheDrill(account).Made);
+        Assert.Equal((title, kind), (made.Title, made.Kind));
+    }
+
+    [Theory]
+    [InlineData("Turned the quill. I ran it at 280.", 280)]
+    [InlineData("Milled the rack. Feed 2 in/min at 900.", 900)]
+    public void Speed_WithoutItsUnit_IsASetting(string account, int rpm) => Assert.Equal(rpm, Assert.Single(Told.OfTheDrill(account).Settings).Rpm);
+
+    [Theory]
+    [InlineData("Cut six millimetres off the column.")]
+    [InlineData("The spindle runs out 0.08 millimetres now on the dial indicator.")]
+    public void Length_OfSomethingElse_IsNoDepth(string account) => Assert.Empty(Told.OfTheDrill(account).Settings);
 }

@@ -11,7 +11,7 @@ internal sealed record MadeThing(string Title, string Kind);
 internal static class MadeThings
 {
     private const int FarthestNoun = 6;
-    private static readonly HashSet<string> Articles = ["a", "an", "the", "another", "two", "some", "little", "new", "simple", "its", "my"];
+    private static readonly HashSet<string> Articles = ["a", "an", "the", "another", "two", "some", "little", "wee", "small", "new", "simple", "quick", "rough", "its", "my", "bit", "of"];
     private static readonly HashSet<string> Ends = ["for", "from", "to", "out", "in", "on", "with", "so", "that", "of", "because", "by"];
 
     public static MadeThing? In(Account account, Clause clause)
@@ -21,6 +21,16 @@ internal static class MadeThings
             if (hit.Cue == Cue.Made && clause.IsReal(hit.First) && account.Word(hit.First - 1) is not ("ready" or "was" or "is" or "be") && Behind(account, clause, hit.Next) is { } thing)
             {
                 return thing;
+            }
+        }
+
+        // "Lap took me 25 to make first": the thing heads the clause.
+        if (clause.IsTonight && Enumerable.Range(clause.First, clause.Next - clause.First - 1).Any(at => account.Word(at) == "to" && account.Word(at + 1) == "make") && clause.Quantities.Exists(quantity => quantity.Kind == UnitKind.Time))
+        {
+            var head = clause.Hits.Find(hit => hit.Cue is Cue.Jig or Cue.Fixture or Cue.Tool && hit.First - clause.First <= 3);
+            if (head.Next > 0)
+            {
+                return new(account.TextOf(clause.First, head.Next), head.Cue switch { Cue.Jig => "jig", Cue.Fixture => "fixture", _ => "tool" });
             }
         }
 
@@ -64,5 +74,5 @@ internal static class MadeThings
     }
 
     private static bool IsLast(Account account, Clause clause, int at) =>
-        at >= clause.Next || account.Tokens[at].Kind != TokenKind.Word || Ends.Contains(account.Word(at)) || account.Word(at) is "first" or "up" or "too" or "tonight" or "today" or "and" or "as" || account.QuantityAt(at) is not null;
+        at >= clause.Next || account.Tokens[at].Kind != TokenKind.Word || Ends.Contains(account.Word(at)) || account.Word(at) is "first" or "up" or "too" or "tonight" or "today" or "and" or "as" or "a" or "an" or "that" or "which" or "then" or "myself" or "over" || account.QuantityAt(at) is not null;
 }

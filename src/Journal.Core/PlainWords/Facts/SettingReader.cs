@@ -65,9 +65,13 @@ internal sealed class SettingReader(Account account, TrialReader trials)
     }
 
     // "speed was eight hundred", "dropped to two hundred": a round number without a unit.
-    private static bool IsSpeed(Clause clause, Quantity quantity) =>
+    private bool IsSpeed(Clause clause, Quantity quantity) =>
         quantity is { Kind: UnitKind.None, IsFraction: false, Value: >= 40 and <= 6000 } && quantity.Value % 5 == 0
-        && clause.Hits.Exists(hit => hit.Cue == Cue.Speed && quantity.First - hit.Next is 0 or 1);
+        && (clause.Hits.Exists(hit => hit.Cue == Cue.Speed && quantity.First - hit.Next is 0 or 1) || IsBesideFeed(clause, quantity));
+
+    // "feed 2 in/min at 900".
+    private bool IsBesideFeed(Clause clause, Quantity quantity) =>
+        account.Word(quantity.First - 1) == "at" && quantity.Value >= 100 && quantity.Next >= clause.Next && clause.Quantities.Exists(other => other.Next < quantity.First && FeedOf(other) is not null);
 
     // "0.1 mm/rev", "four thou a rev", "120 mm a minute".
     private string? FeedOf(Quantity quantity)
@@ -95,6 +99,12 @@ internal sealed class SettingReader(Account account, TrialReader trials)
 
     private Length? DepthOf(Clause clause, Quantity quantity)
     {
+        // "cut six millimetres off", "runs out 0.08 on the dial indicator", "measured 7.4 deep".
+        if (account.Word(quantity.Next) == "off" || clause.Has(Cue.TinyFeature) || (account.Word(quantity.Next) == "deep" && clause.HasBefore(Cue.Gauged, quantity.First)))
+        {
+            return null;
+        }
+
         var isLength = quantity.Kind == UnitKind.Length || (quantity.Kind == UnitKind.None && quantity.Value.Scale > 0);
         if (!isLength || clause.Has(Cue.Reads) && clause.Has(Cue.FeatureMeasured) && !clause.Has(Cue.Depth))
         {

@@ -103,7 +103,8 @@ internal sealed partial record QuantityGrammar
     // "half a thou", "three sixteenths of an inch", "quarter inch".
     private Quantity? HalfAThou(int at)
     {
-        if (!NumberGrammar.TryNumber(Tokens, at, out var number) || !number.IsFraction)
+        // "half a thou", and "0.4 of a millimetre".
+        if (!NumberGrammar.TryNumber(Tokens, at, out var number) || !(number.IsFraction || (number.Value < 1 && TextAt(number.Next) == "of")))
         {
             return null;
         }

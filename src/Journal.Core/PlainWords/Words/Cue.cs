@@ -79,4 +79,5 @@ internal enum Cue
     LessonBehind,
     OnTheList,
     Fault,
+    NotListed,
 }

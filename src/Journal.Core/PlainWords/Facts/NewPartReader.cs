@@ -31,9 +31,9 @@ internal static class NewPartReader
     }
 
     // The subject of the clause, else what was worked on last before it.
-    private static IEnumerable<(int First, int Next)> Nouns(Account account, Clause clause, int before)
+    private static List<(int First, int Next)> Nouns(Account account, Clause clause, int before)
     {
-        var subjects = new List<(int, int)>();
+        var subjects = new List<(int First, int Next)>();
         for (var at = clause.First; at < before; at++)
         {
             if (account.Word(at) is "the" or "a" or "an" && Noun(account, at + 1, before) is { } noun && (at == clause.First || account.Word(at - 1) is "and" || subjects.Count == 0 && at - clause.First <= 1))

@@ -13,7 +13,7 @@ internal sealed class LessonReader(Account account, Recall known, MistakeReader 
 
     private static readonly HashSet<string> LeadingIn = ["is", "was", "there", "here", "then", "from", "this", "that", "tonight", "it", "if", "you", "want", "one", "learned", "learnt", "today", "evening", "my", ":", ",", "-", "–", "to", "be", "'s", "it's", "that's", "and", "so", "of", "i", "we", "out", "on", "for", "me", "um", "uh", "er", "anything", "have", "i've", "again", "number", "new", "old", "the", "a", "going"];
     private static readonly HashSet<string> GoOn = ["before", "after", "when", "and", "until", "if", "or", "not", "every", "while", "than", "once", "unless", "then"];
-    private static readonly HashSet<string> NoLesson = ["paid", "has", "about", "says", "said", "number", "already", "bought", "did", "was", "were", "had", "went", "got", "came", "which", "old", "blade", "part", "known", "written", "hard", "the", "just", "i'm", "it's"];
+    private static readonly HashSet<string> NoLesson = ["paid", "has", "about", "says", "said", "number", "already", "bought", "did", "was", "were", "had", "went", "got", "came", "which", "old", "part", "known", "written", "hard", "the", "just", "i'm", "it's"];
 
     private static readonly HashSet<string> Imperatives = ["put", "push", "keep", "lay", "let", "start", "back", "support", "turn", "write", "leave", "use", "check", "clean", "oil", "cover", "wipe", "take", "plug", "mark", "make", "set", "run", "pin", "stone", "hold", "don't", "do", "never", "always", "lock", "count", "touch", "pack", "wire", "buy", "go", "get", "try", "measure", "read", "wait", "tap", "spot", "clamp", "test", "think", "look", "stop", "zero", "warm", "cool", "trust"];
     private static readonly HashSet<string> Telling = ["before", "after", "first", "every", "never", "always", "don't", "than", "better", "when", "if", "until", "last", "both", "each", "once", "only", "twice", "beats"];
@@ -193,7 +193,7 @@ internal sealed class LessonReader(Account account, Recall known, MistakeReader 
 
         for (var end = first; end < next; end++)
         {
-            if ((end > first && account.HasPauseBefore(end)) || account.Word(end) is "anyway" or "oh" || account.HasCueAt(end, Cue.LessonBehind) || (account.Word(end) == "i" && account.Word(end + 1) is "mean" or "know") || (account.Word(end) == "next" && account.Word(end + 1) is "week" or "time" or "i'll" or "job" or "ream"))
+            if ((end > first && account.HasPauseBefore(end)) || account.Word(end) is "anyway" or "oh" || account.HasCueAt(end, Cue.LessonBehind) || (account.Word(end) == "i" && account.Word(end + 1) is "mean" or "know") || (account.Word(end) == "next" && account.Word(end + 1) is "week" or "time" or "i'll" or "job"))
             {
                 return end;
             }

@@ -103,7 +103,7 @@ internal sealed class NextReader(Account account)
 
     // "the nose thread is next", "rear stop nxt, same again": nothing of its clause stands behind.
     private bool IsBehind(Clause clause, int at) =>
-        at > clause.First && (at + 1 >= clause.Next || (account.Word(at - 1) == "that's" && account.Word(at + 1) is "my" or "the" or "i" or "he" or "lock") || account.Tokens[at + 1].Kind != TokenKind.Word || account.Word(at + 1) is "though" or "then" or "and" or "but" or "because" || account.QuantityAt(at + 1) is not null && account.Word(at - 1) is "are" or "is");
+        at > clause.First && (at + 1 >= clause.Next || (account.Word(at - 1) == "that's" && account.Word(at + 1) is "my" or "the" or "i" or "he") || account.Tokens[at + 1].Kind != TokenKind.Word || account.Word(at + 1) is "though" or "then" or "and" or "but" or "because" || account.QuantityAt(at + 1) is not null && account.Word(at - 1) is "are" or "is");
 
     private (ProposedText Step, int Strength)? Before(Clause clause, int at, int strength)
     {
@@ -253,7 +253,7 @@ internal sealed class NextReader(Account account)
             return (first, Math.Min(next, no));
         }
 
-        if (account.Word(from) is not ("just" or "only" or "not" or "greed"))
+        if (account.Word(from) is not ("just" or "only" or "not"))
         {
             return (from, Math.Min(end, End(from)));
         }

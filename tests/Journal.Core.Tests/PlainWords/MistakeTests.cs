@@ -10,7 +10,7 @@ public sealed class MistakeTests
     [InlineData("Turned the spindle. Dropped 10 min to a wrong zero on the cross slide, recut it.", "wrong-zero", 10, Outcome.Rework)]
     [InlineData("milled the table and i lost count at hole nine so it's in the wrong place but it stays", "lost-count", null, Outcome.UsedAsIs)]
     [InlineData("Milled the base. The casting moved in the vice and the cutter dug in. I filed it out, five minutes.", "work-moved", null, Outcome.Rework)]
-    [InlineData("Drilled the rack. I'd started with the coarse paste, and ten of those minutes went on getting its scratches back out.", null, 10, null)]
+    [InlineData("Lapped the quill. I'd started with the coarse paste, and ten minutes were lost on the scratches.", null, 10, null)]
     [InlineData("Filed the lever. I ran into a blowhole, plugged it with epoxy, and it cost me an hour.", "casting-fault", 60, Outcome.Repair)]
     public void Signs_TogetherNearEachOther_AreAMistake(string account, string? cause, int? lost, Outcome? outcome)
     {

@@ -6,6 +6,18 @@ internal static class Addresses
     /// <summary>Tonight at the bench.</summary>
     public const string Tonight = "/tonight";
 
+    /// <summary>The journal's files as text.</summary>
+    public const string Files = "/files";
+
+    /// <summary>What a file looks like while it is typed.</summary>
+    public const string Typed = "/typed";
+
+    /// <summary>What the editor offers while a file is typed.</summary>
+    public const string Words = "/words";
+
+    /// <summary>The site, for previews beside a text.</summary>
+    public const string Site = "/site";
+
     /// <summary>What is paired.</summary>
     public const string Phones = "/phones";
 

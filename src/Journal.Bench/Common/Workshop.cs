@@ -4,6 +4,8 @@ using Journal.Bench.Pairing;
 using Journal.Bench.Requests;
 using Journal.Bench.Slates;
 using Journal.Bench.Templates;
+using Journal.Core.Writing.Bench;
+using Journal.Site.Preview;
 
 namespace Journal.Bench.Common;
 
@@ -15,11 +17,21 @@ internal sealed class Workshop(string folder, TimeProvider clock) : IAsyncDispos
     private static readonly (string Address, string Title, bool IsForTheDesk)[] Ways =
     [
         (Addresses.Tonight, "Tonight", false),
+        (Addresses.Files, "Files", false),
         (Addresses.Phones, "Phones", true),
     ];
 
     /// <summary>The clock.</summary>
     public TimeProvider Clock => clock;
+
+    /// <summary>The journal's folder.</summary>
+    public string Folder => folder;
+
+    /// <summary>The evening by the clock over the bench.</summary>
+    public DateOnly Today => BenchClock.Of(Journal.Journal).Evening(clock.GetUtcNow());
+
+    /// <summary>The site with a file in it that is being typed.</summary>
+    public DraftPreview Preview { get; } = new(folder);
 
     /// <summary>The journal.</summary>
     public JournalNow Journal { get; } = new(folder, clock);

@@ -23,10 +23,11 @@ internal sealed record Asked(HttpContext Context, string Path, Session? Session)
     public string? Query(string name) => Context.Request.Query[name] is [{ Length: > 0 } value] ? value : null;
 
     /// <summary>The form that was sent.</summary>
+    /// <param name="longestField">The longest text in a field, in characters.</param>
     /// <exception cref="BadFormException">It is none, is too long, or does not carry the token of the session.</exception>
-    public async Task<Form> ReadForm()
+    public async Task<Form> ReadForm(int longestField = Form.LongestField)
     {
-        var form = await Form.Read(Context.Request);
+        var form = await Form.Read(Context.Request, longestField);
         return Session is null || form.Carries(Session) ? form
             : throw new BadFormException(403, "This page is from another time. Load it again, then send once more.");
     }

@@ -42,7 +42,7 @@ internal sealed class Form(IFormCollection fields)
     private const int MostFields = 64;
 
     /// <summary>The longest text in a field, in characters: many pages.</summary>
-    private const int LongestField = 100_000;
+    public const int LongestField = 100_000;
 
     private const int LongestName = 64;
     private const string TokenField = "token";
@@ -60,8 +60,10 @@ internal sealed class Form(IFormCollection fields)
     public IReadOnlyList<string> All(string name) => fields.TryGetValue(name, out var values) ? [.. values.OfType<string>()] : [];
 
     /// <summary>Reads the form of a request.</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="longestField">The longest text in a field, in characters.</param>
     /// <exception cref="BadFormException">It is none, or too long.</exception>
-    public static async Task<Form> Read(HttpRequest request)
+    public static async Task<Form> Read(HttpRequest request, int longestField = LongestField)
     {
         if (!request.HasFormContentType)
         {
@@ -72,7 +74,7 @@ internal sealed class Form(IFormCollection fields)
         {
             ValueCountLimit = MostFields,
             KeyLengthLimit = LongestName,
-            ValueLengthLimit = LongestField,
+            ValueLengthLimit = longestField,
             MultipartHeadersCountLimit = 8,
             MultipartHeadersLengthLimit = 2048,
             MultipartBoundaryLengthLimit = 128,

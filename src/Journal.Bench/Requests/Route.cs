@@ -15,7 +15,7 @@ internal enum Who
 
 /// <summary>One thing that can be asked for.</summary>
 /// <param name="Method"><c>GET</c> or <c>POST</c>.</param>
-/// <param name="Path">The address; behind one that ends with <c>/*</c> stands one step more, such as an id.</param>
+/// <param name="Path">The address; behind one that ends with <c>/*</c> stands one step more, such as an id, behind <c>/**</c> any number.</param>
 /// <param name="Answer">Answers it.</param>
 internal sealed record Route(string Method, string Path, Func<Asked, Task<Reply>> Answer)
 {
@@ -35,7 +35,8 @@ internal sealed record Route(string Method, string Path, Func<Asked, Task<Reply>
     public static Route Post(string path, Func<Asked, Task<Reply>> answer) => new("POST", path, answer);
 
     /// <summary>Whether a path is meant.</summary>
-    public bool Matches(string path) => Path.EndsWith("/*", StringComparison.Ordinal)
+    public bool Matches(string path) => Path.EndsWith("/**", StringComparison.Ordinal) ? path.StartsWith(Path[..^2], StringComparison.Ordinal)
+        : Path.EndsWith("/*", StringComparison.Ordinal)
         ? path.StartsWith(Path[..^1], StringComparison.Ordinal) && path.Length >= Path.Length && path.IndexOf('/', Path.Length - 1) < 0
         : path == Path;
 }

@@ -26,9 +26,10 @@ public static class JournalReader
     /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
     /// <param name="today">The date after which an entry lies in the future.</param>
     /// <param name="kept">What was read of the folder before, and what is to be kept for the next time; null to read all and keep nothing.</param>
-    public static JournalReading Read(string root, DateOnly today, FilesRead? kept = null)
+    /// <param name="typed">A file that is being typed and counts instead of the saved one; null for none.</param>
+    public static JournalReading Read(string root, DateOnly today, FilesRead? kept = null, TypedFile? typed = null)
     {
-        var parsed = JournalParser.Parse(root, today, kept);
+        var parsed = JournalParser.Parse(root, today, kept, typed);
         if (parsed.Journal is { } journal)
         {
             Dimensions.Check(journal, parsed.Values, parsed.Log);

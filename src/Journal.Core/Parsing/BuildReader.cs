@@ -17,7 +17,7 @@ internal sealed partial class BuildReader(JournalFolder folder, FileScope scope,
     {
         var name = buildFolder[(buildFolder.LastIndexOf('/') + 1)..];
         if (!FileNames.IsFit(name, scope.Start, scope.Log, atTopOfSite: true)
-            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
+            || folder.Text(scope.File, scope.Log) is not { } text
             || YamlReader.Read(text, scope.File, 1, scope.Log) is not { } map)
         {
             return null;

@@ -19,7 +19,7 @@ internal sealed class EntryReader(JournalFolder folder, Id<Build> build, PartsLi
     {
         // The text first: even of a file whose name cannot be an address it tells which ids stand in it.
         var name = Path.GetFileNameWithoutExtension(scope.File);
-        scope.Text = TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log);
+        scope.Text = folder.Text(scope.File, scope.Log);
         if (!FileNames.IsFit(name, scope.Start, scope.Log)
             || scope.Text is null
             || FrontMatter.Split(scope.Text, scope.File, scope.Log) is not { } halves

@@ -15,7 +15,7 @@ internal sealed partial class JournalFileReader(JournalFolder folder, FileScope 
     /// <summary>The journal without builds, tools and plans; null, with problems, where it cannot be read.</summary>
     public MakerJournal? Read()
     {
-        if (TextFile.Read(folder.PathOf(FileName), FileName, scope.Log) is not { } text || YamlReader.Read(text, FileName, 1, scope.Log) is not { } map)
+        if (folder.Text(FileName, scope.Log) is not { } text || YamlReader.Read(text, FileName, 1, scope.Log) is not { } map)
         {
             return null;
         }

@@ -59,15 +59,16 @@ internal sealed class JournalParser
     private readonly JournalFolder folder;
     private JournalHead head = new(new() { Title = "Journal", Id = Guid.Empty, Vocabulary = VocabularyLoader.Shared }, isWhole: false);
 
-    private JournalParser(string root, DateOnly today, FilesRead? kept) => (this.today, this.kept, folder) = (today, kept, JournalFolder.Survey(root, log));
+    private JournalParser(string root, DateOnly today, FilesRead? kept, TypedFile? typed) => (this.today, this.kept, folder) = (today, kept, JournalFolder.Survey(root, log, typed));
 
     /// <summary>Reads everything that the maker wrote; whatever is wrong comes back as a problem.</summary>
     /// <param name="root">The folder that holds <c>journal.yaml</c>.</param>
     /// <param name="today">The date after which an entry lies in the future.</param>
     /// <param name="kept">What was read before, and is to be kept for the next time; null to keep nothing.</param>
-    public static ParsedJournal Parse(string root, DateOnly today, FilesRead? kept)
+    /// <param name="typed">A file that is being typed and counts instead of the saved one; null for none.</param>
+    public static ParsedJournal Parse(string root, DateOnly today, FilesRead? kept, TypedFile? typed = null)
     {
-        var parsed = new JournalParser(root, today, kept).Parse();
+        var parsed = new JournalParser(root, today, kept, typed).Parse();
         kept?.Finish();
         return parsed;
     }
@@ -120,7 +121,7 @@ internal sealed class JournalParser
     private FileScope NewScope(string file) => new(file, head.Journal.Vocabulary, today) { IsVocabularyWhole = head.IsWhole };
 
     // Not needed where nothing is kept.
-    private FileStamp StampOf(string file) => kept is null ? default : FileStamp.Of(folder.PathOf(file));
+    private FileStamp StampOf(string file) => kept is null ? default : folder.StampOf(file);
 
     private void ReadHead()
     {
@@ -147,7 +148,7 @@ internal sealed class JournalParser
     private IReadOnlyList<Tool> ReadCrib()
     {
         var scope = ScopeOf("tools.yaml");
-        if (TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is { } text && YamlReader.ReadList(text, scope.File, scope.Log) is { } crib)
+        if (folder.Text(scope.File, scope.Log) is { } text && YamlReader.ReadList(text, scope.File, scope.Log) is { } crib)
         {
             return ToolKeyReader.ReadCrib(crib, scope);
         }

@@ -13,7 +13,7 @@ internal sealed class PlanReader(JournalFolder folder, FileScope scope)
     {
         var name = Path.GetFileNameWithoutExtension(scope.File);
         if (!FileNames.IsFit(name, scope.Start, scope.Log)
-            || TextFile.Read(folder.PathOf(scope.File), scope.File, scope.Log) is not { } text
+            || folder.Text(scope.File, scope.Log) is not { } text
             || YamlReader.Read(text, scope.File, 1, scope.Log) is not { } map)
         {
             return null;

@@ -23,12 +23,13 @@ internal sealed class PreviewedJournal(string folder, DateOnly today, string? te
 
     /// <summary>Reads what was saved. With errors in the journal the site stays as it was.</summary>
     /// <param name="touched">The files and folders that were touched; null for any.</param>
+    /// <param name="typed">A file that is being typed and counts instead of the saved one; null for none.</param>
     /// <returns>What reading had to say.</returns>
     /// <exception cref="TemplateException">The folder of templates does not exist.</exception>
-    public IReadOnlyList<Problem> Read(IReadOnlyCollection<string>? touched)
+    public IReadOnlyList<Problem> Read(IReadOnlyCollection<string>? touched, TypedFile? typed = null)
     {
         files.Forget(touched);
-        var reading = JournalReader.Read(folder, today, files);
+        var reading = JournalReader.Read(folder, today, files, typed);
         if (!reading.HasErrors)
         {
             var look = template is null ? own : TemplateFiles.From(template);

@@ -8,6 +8,9 @@ internal readonly record struct FileStamp(long Length, long Modified, bool IsSet
 {
     private static readonly TimeSpan Doubtful = TimeSpan.FromSeconds(2);
 
+    /// <summary>The stamp of a file that is being typed: nothing read of it is kept.</summary>
+    public static FileStamp OfTyped => new(-2, 0, IsSettled: false);
+
     /// <summary>The stamp of a file, before it is read.</summary>
     public static FileStamp Of(string path) => new FileInfo(path) is { Exists: true } file
         ? new FileStamp(file.Length, file.LastWriteTimeUtc.Ticks, DateTime.UtcNow - file.LastWriteTimeUtc > Doubtful)

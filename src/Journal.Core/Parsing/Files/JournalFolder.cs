@@ -23,7 +23,9 @@ internal sealed class JournalFolder
     private readonly Dictionary<string, string> buildsByName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> entriesByName = new(StringComparer.Ordinal);
 
-    private JournalFolder(string root, ProblemLog log) => (Root, this.log) = (root, log);
+    private readonly TypedFile? typed;
+
+    private JournalFolder(string root, ProblemLog log, TypedFile? typed) => (Root, this.log, this.typed) = (root, log, typed);
 
     /// <summary>The journal's folder on disk.</summary>
     public string Root { get; }
@@ -44,18 +46,31 @@ internal sealed class JournalFolder
     public bool HasJournal { get; private set; }
 
     /// <summary>Looks through a folder.</summary>
-    public static JournalFolder Survey(string root, ProblemLog log)
+    /// <param name="root">The folder.</param>
+    /// <param name="log">Takes what cannot be read.</param>
+    /// <param name="typed">A file that is being typed, which need not be there yet; null for none.</param>
+    public static JournalFolder Survey(string root, ProblemLog log, TypedFile? typed = null)
     {
-        var folder = new JournalFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), log);
+        var folder = new JournalFolder(Path.TrimEndingDirectorySeparator(Path.GetFullPath(root)), log, typed);
         folder.Visit("", build: null, depth: 0);
         return folder;
     }
 
+    /// <summary>The text of a file, as it is being typed or as it was saved; null, with a problem, where it cannot be had.</summary>
+    public string? Text(string file, ProblemLog log) => IsTyped(file) ? typed!.Text : TextFile.Read(PathOf(file), file, log);
+
+    /// <summary>The stamp of a file; one that is being typed is like no other.</summary>
+    public FileStamp StampOf(string file) => IsTyped(file) ? FileStamp.OfTyped : FileStamp.Of(PathOf(file));
+
     /// <summary>The last name of a path of the journal.</summary>
     public static string NameOf(string path) => path[(path.LastIndexOf('/') + 1)..];
 
+    private static string FolderOf(string path) => path.LastIndexOf('/') is >= 0 and var slash ? path[..slash] : "";
+
     /// <summary>Where a file of the journal lies on disk.</summary>
     public string PathOf(string file) => Path.Combine(Root, file.Replace('/', Path.DirectorySeparatorChar));
+
+    private bool IsTyped(string file) => typed?.File == file;
 
     private void Visit(string folder, string? build, int depth)
     {
@@ -137,6 +152,11 @@ internal sealed class JournalFolder
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             log.Add(ProblemTable.NotReadable, new Place(folder.Length == 0 ? "." : folder, 1, 1), e.Message);
+        }
+
+        if (typed is not null && FolderOf(typed.File) == folder)
+        {
+            files.Add(NameOf(typed.File));
         }
 
         folders.Sort(StringComparer.Ordinal);

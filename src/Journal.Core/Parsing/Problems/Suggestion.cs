@@ -5,6 +5,8 @@ public static class Suggestion
 {
     private const int MostListed = 8;
     private const int LongestWord = 100;
+    private const string Meant = "Did you mean `";
+    private const string Asked = "`?";
 
     /// <summary>
     /// The nearest of the known words, where one is near enough to be a slip: at most one edit in three letters
@@ -36,13 +38,17 @@ public static class Suggestion
     {
         if (Nearest(written, known) is { } nearest)
         {
-            return $"Did you mean `{nearest}`?";
+            return $"{Meant}{nearest}{Asked}";
         }
 
         return known.Count == 0
             ? $"There are no {whatTheyAre} yet."
             : $"Known {whatTheyAre}: {string.Join(", ", known.Take(MostListed))}{(known.Count > MostListed ? ", …" : ".")}";
     }
+
+    /// <summary>The word that a text of <see cref="For"/> offers, anywhere in a remedy; null where it offers none.</summary>
+    public static string? OfferedIn(string remedy) =>
+        remedy.IndexOf(Meant, StringComparison.Ordinal) is >= 0 and var at && remedy.IndexOf(Asked, at, StringComparison.Ordinal) is > 0 and var end ? remedy[(at + Meant.Length)..end] : null;
 
     // How many letters they share from the first on: few slips are made in a word's beginning.
     private static int Alike(string one, string other) => one.AsSpan().CommonPrefixLength(other);

@@ -10,6 +10,7 @@ using Journal.Bench.Phones;
 using Journal.Bench.Requests;
 using Journal.Bench.Texts;
 using Journal.Bench.Tonight;
+using Journal.Bench.WriteUps;
 using Journal.Site.Serving;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Http.Features;
@@ -44,7 +45,7 @@ public sealed class BenchServer : IAsyncDisposable
         workshop = new Workshop(order.Folder, order.Clock);
         (strangers, devices) = (Rates.OfStrangers(order.Clock), Rates.OfDevices(order.Clock));
         codes = new PairingCodes(order.Clock, order.ShowCode);
-        routes = [.. new TonightRoutes(workshop).All, .. new TextRoutes(workshop).All, .. new PhoneRoutes(workshop, codes).All];
+        routes = [.. new TonightRoutes(workshop).All, .. new TextRoutes(workshop).All, .. new WriteUpRoutes(workshop).All, .. new PhoneRoutes(workshop, codes).All];
     }
 
     /// <summary>The address for a browser on this machine; it holds a key that is good while this server runs.</summary>

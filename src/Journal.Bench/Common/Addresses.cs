@@ -6,6 +6,9 @@ internal static class Addresses
     /// <summary>Tonight at the bench.</summary>
     public const string Tonight = "/tonight";
 
+    /// <summary>The evening written up.</summary>
+    public const string WriteUp = "/write-up";
+
     /// <summary>The journal's files as text.</summary>
     public const string Files = "/files";
 

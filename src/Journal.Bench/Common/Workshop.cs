@@ -17,6 +17,7 @@ internal sealed class Workshop(string folder, TimeProvider clock) : IAsyncDispos
     private static readonly (string Address, string Title, bool IsForTheDesk)[] Ways =
     [
         (Addresses.Tonight, "Tonight", false),
+        (Addresses.WriteUp, "Write up", false),
         (Addresses.Files, "Files", false),
         (Addresses.Phones, "Phones", true),
     ];

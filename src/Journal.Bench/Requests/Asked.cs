@@ -24,10 +24,11 @@ internal sealed record Asked(HttpContext Context, string Path, Session? Session)
 
     /// <summary>The form that was sent.</summary>
     /// <param name="longestField">The longest text in a field, in characters.</param>
+    /// <param name="mostFields">How many fields there may be.</param>
     /// <exception cref="BadFormException">It is none, is too long, or does not carry the token of the session.</exception>
-    public async Task<Form> ReadForm(int longestField = Form.LongestField)
+    public async Task<Form> ReadForm(int longestField = Form.LongestField, int mostFields = Form.MostFields)
     {
-        var form = await Form.Read(Context.Request, longestField);
+        var form = await Form.Read(Context.Request, longestField, mostFields);
         return Session is null || form.Carries(Session) ? form
             : throw new BadFormException(403, "This page is from another time. Load it again, then send once more.");
     }

@@ -39,7 +39,7 @@ public sealed class BadFormException : Exception
 internal sealed class Form(IFormCollection fields)
 {
     /// <summary>What each form of ours has, or fewer.</summary>
-    private const int MostFields = 64;
+    public const int MostFields = 64;
 
     /// <summary>The longest text in a field, in characters: many pages.</summary>
     public const int LongestField = 100_000;
@@ -62,8 +62,9 @@ internal sealed class Form(IFormCollection fields)
     /// <summary>Reads the form of a request.</summary>
     /// <param name="request">The request.</param>
     /// <param name="longestField">The longest text in a field, in characters.</param>
+    /// <param name="mostFields">How many fields there may be.</param>
     /// <exception cref="BadFormException">It is none, or too long.</exception>
-    public static async Task<Form> Read(HttpRequest request, int longestField = LongestField)
+    public static async Task<Form> Read(HttpRequest request, int longestField = LongestField, int mostFields = MostFields)
     {
         if (!request.HasFormContentType)
         {
@@ -72,7 +73,7 @@ internal sealed class Form(IFormCollection fields)
 
         var limits = new FormOptions
         {
-            ValueCountLimit = MostFields,
+            ValueCountLimit = mostFields,
             KeyLengthLimit = LongestName,
             ValueLengthLimit = longestField,
             MultipartHeadersCountLimit = 8,

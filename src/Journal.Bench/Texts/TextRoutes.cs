@@ -1,12 +1,9 @@
 using System.Security.Cryptography;
-using System.Text;
 using System.Text.Json.Serialization;
 using Journal.Bench.Common;
 using Journal.Bench.Pages;
 using Journal.Bench.Requests;
-using Journal.Core.Parsing;
 using Journal.Core.Writing.Texts;
-using Journal.Site.Preview;
 
 namespace Journal.Bench.Texts;
 
@@ -14,7 +11,8 @@ namespace Journal.Bench.Texts;
 /// <param name="Problems">The problems of the file.</param>
 /// <param name="Elsewhere">How many errors other files have, which keep the page from being made; 0 for none.</param>
 /// <param name="Page">Its page of the site; null where errors stand in the way.</param>
-internal sealed record TypedLook(IReadOnlyList<ProblemView> Problems, int Elsewhere, string? Page);
+/// <param name="Address">Where that page will be.</param>
+internal sealed record TypedLook(IReadOnlyList<ProblemView> Problems, int Elsewhere, string? Page, string Address);
 
 /// <summary>The same as JSON.</summary>
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
@@ -71,14 +69,7 @@ internal sealed class TextRoutes(Workshop workshop)
             return Reply.Nothing;
         }
 
-        return Reply.Json(LookOf(file, form.Raw("text")), TypedLookJson.Default.TypedLook);
-    }
-
-    private TypedLook LookOf(JournalFile file, string text)
-    {
-        var look = workshop.Preview.Look(new TypedFile(file.File, text), DraftPreview.PageOf(file), workshop.Today);
-        var elsewhere = look.Problems.Count(problem => problem.Severity == Core.Parsing.Problems.Severity.Error && problem.Place.File != file.File);
-        return new TypedLook(TextView.Problems(look.Problems, file.File, text), elsewhere, look.Page is { } page ? Encoding.UTF8.GetString(page) : null);
+        return Reply.Json(TextView.Look(workshop, file, form.Raw("text")), TypedLookJson.Default.TypedLook);
     }
 
     private Reply Words(Asked asked) =>
@@ -87,7 +78,8 @@ internal sealed class TextRoutes(Workshop workshop)
     // The site's own files, so that a page beside a text looks as it will; nothing else of the journal's folder is among them.
     private Reply SiteFile(Asked asked) =>
         workshop.Preview.File(asked.Path[Addresses.Site.Length..], workshop.Today) is var (address, bytes)
-            ? new Reply(200, TypeOf(address), bytes) { MayBeFramed = true } : Reply.Nothing;
+            ? new Reply(200, TypeOf(address), bytes) { MayBeFramed = true }
+            : Reply.Page("<!DOCTYPE html><html lang=\"en-GB\"><head><title>Not there yet</title></head><body><p>This page is not there yet.</p></body></html>", 404) with { MayBeFramed = true };
 
     private static string TypeOf(string file) => Path.GetExtension(file) switch
     {

@@ -1,5 +1,7 @@
+using System.Text;
 using Journal.Bench.Common;
 using Journal.Bench.Pages;
+using Journal.Core.Parsing;
 using Journal.Core.Parsing.Problems;
 using Journal.Core.Wording;
 using Journal.Core.Writing.Texts;
@@ -52,8 +54,16 @@ internal static class TextView
         Script = workshop.Look.AddressOf("texts.js"),
     };
 
+    /// <summary>A file as it is being typed: its problems, and its page of the site.</summary>
+    public static TypedLook Look(Workshop workshop, JournalFile file, string text)
+    {
+        var look = workshop.Preview.Look(new TypedFile(file.File, text), DraftPreview.PageOf(file), workshop.Today);
+        var elsewhere = look.Problems.Count(problem => problem.Severity == Severity.Error && problem.Place.File != file.File);
+        return new TypedLook(Problems(look.Problems, file.File, text), elsewhere, look.Page is { } page ? Encoding.UTF8.GetString(page) : null, $"{Addresses.Site}/{DraftPreview.PageOf(file)}");
+    }
+
     /// <summary>The problems of one file.</summary>
-    public static IReadOnlyList<ProblemView> Problems(IReadOnlyList<Problem> all, string file, string text) =>
+    private static IReadOnlyList<ProblemView> Problems(IReadOnlyList<Problem> all, string file, string text) =>
     [
         .. all.Where(problem => problem.Place.File == file).Select(problem => new ProblemView(
             problem.Severity == Severity.Error ? "error" : "warning",

@@ -2,6 +2,7 @@ using System.Globalization;
 using Journal.Cli.Output;
 using Journal.Cli.Wording;
 using Journal.Core.PlainWords;
+using Journal.Core.Writing.Told;
 
 namespace Journal.Cli.Tables;
 

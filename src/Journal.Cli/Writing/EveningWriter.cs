@@ -5,6 +5,7 @@ using Journal.Core.Model;
 using Journal.Core.Wording;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Told;
+using Journal.Site.Photos;
 
 namespace Journal.Cli.Writing;
 
@@ -34,7 +35,7 @@ internal sealed class EveningWriter(OpenJournal open, Terminal terminal)
         }
 
         var build = open.BuildFor(request.Build ?? (fromStint ? slate.Stint?.Build ?? BuildOf(slate.Unwritten, evening) : null), terminal);
-        var pictures = new EveningPictures(open, build, evening, Folder(request.Photos));
+        var pictures = new EveningPictures(open.Folder, open.Journal, build, evening, Folder(request.Photos));
         var file = told is not null ? told.WriteUp(build, pictures, fromStint ? slate : new Slate())
             : fromStint ? WriteUpStint(request, slate, build, pictures)
             : WriteUp(request, slate, build, pictures);

@@ -25,7 +25,7 @@ internal sealed class MistakeQuestions(OpenJournal open, Terminal terminal)
         {
             if (questions.Known("What went wrong?", said.What, heard.Because(said.Words)) is { } what)
             {
-                mistakes.Add(Told(what, said, offered.Mistakes.Count == 1 && offered.Lessons is [var only] ? only : null, heard) with { Job = ToldJob.NumberAt(jobs, said.Words) });
+                mistakes.Add(Told(what, said, Offered.LessonOfTheMistake(offered), heard) with { Job = ToldJob.NumberAt(jobs, said.Words) });
             }
         }
 

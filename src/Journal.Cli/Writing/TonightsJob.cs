@@ -8,6 +8,7 @@ using Journal.Core.PlainWords;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Told;
+using Journal.Site.Photos;
 
 namespace Journal.Cli.Writing;
 
@@ -74,7 +75,7 @@ internal sealed class TonightsJob(OpenJournal open, Terminal terminal)
     private ToldJob Of(EntryRequest request, Build build, EveningPictures pictures, Heard heard, ProposedJob? said)
     {
         var parts = OpenJournal.Part(build, request.Part) is { } named ? [named] : PartsOf(build, heard, said);
-        var usual = Usual.Operation(build, parts is [var one] && one != Whole ? new Id<Part>(one) : null)?.Value;
+        var usual = Offered.Operation(build, parts);
         var operations = open.Operations(request.Operations);
         operations = operations.Count > 0 ? operations : terminal.CanAsk ? AskOperations(usual, heard, said) : usual is null ? [] : [usual];
         var job = new NewJob(parts, operations, "");
@@ -89,7 +90,7 @@ internal sealed class TonightsJob(OpenJournal open, Terminal terminal)
 
     private IReadOnlyList<string> PartsOf(Build build, Heard heard, ProposedJob? said)
     {
-        var usual = build.Parts.Count == 0 ? null : Usual.Part(build, StateOf(build, open.Journal))?.Value ?? Whole;
+        var usual = Offered.Part(open.Journal, build);
         if (!terminal.CanAsk || build.Parts.Count == 0)
         {
             return usual is null ? [] : [usual];

@@ -6,6 +6,7 @@ using Journal.Core.Parsing.Problems;
 using Journal.Core.PlainWords;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Told;
+using Journal.Site.Photos;
 
 namespace Journal.Cli.Writing;
 
@@ -34,7 +35,7 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
         var title = request.Title ?? (asks && !Says(into, "title") ? questions.Line("Title (Enter: none)") : null);
         var mistakes = request.Mistakes is { } told ? [.. told.Select(what => new NewMistake(what))] : asks ? new MistakeQuestions(open, terminal).Ask(offered, heard, jobs) : [];
         var taught = mistakes.Select(mistake => mistake.Lesson).OfType<string>().ToHashSet();
-        var rest = new ToldQuestions(open, pictures.Build, heard.Text, terminal).Rest(RestOf(offered, taught, into), pictures.Evening);
+        var rest = new ToldQuestions(open, pictures.Build, heard.Text, terminal).Rest(Offered.Rest(offered, taught, isNew: into is null), pictures.Evening);
         var evening = ToldEvening.Of(rest, jobs, pictures.Evening, new ToldLimits(open.Journal, pictures.Build));
         return new TonightsWriting(evening with { Jobs = [.. evening.Jobs.Select((job, i) => job with { Tools = [.. tools, .. job.Tools] })] }, new WriteUp
         {
@@ -44,20 +45,6 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
             Photos = [.. pictures.Names.Select(name => new NewPhoto(name, request.WantsCaptions ? Caption(name) : null))],
         });
     }
-
-    // What was asked already, or goes into a job that stands already, is not asked again.
-    private static Proposal RestOf(Proposal heard, HashSet<string> taught, string? into) => heard with
-    {
-        Jobs = [],
-        Total = null,
-        Mistakes = [],
-        Next = null,
-        Lessons = [.. heard.Lessons.Where(lesson => !taught.Contains(lesson.Text))],
-        Made = into is null ? heard.Made : [],
-        Mends = into is null ? heard.Mends : [],
-        NewTools = into is null ? heard.NewTools : [],
-        Questions = [],
-    };
 
     private string? AskNext(ProposedText? heardNext, Heard heard) => heardNext is { } next
         ? questions.Known("What is the next step?", next.Text, heard.Because(next.Words))
@@ -80,7 +67,7 @@ internal sealed class TonightsWords(OpenJournal open, Terminal terminal)
     private List<string> AskTools(NewJob job, Heard heard)
     {
         var named = heard.Proposal.Jobs.FirstOrDefault(one => one.Tools.Count > 0);
-        var usual = named?.Tools ?? (job.Operations.Count == 0 ? [] : Usual.Tools(open.Journal, new(job.Operations[0])));
+        var usual = Offered.Tools(heard, open.Journal, job);
         var question = named is null ? "Tools, with commas between (`none` for none)" : $"Tools, with commas between ({heard.Because(named.Words)}; `none` for none)";
         while (questions.Line(question, usual.Count == 0 ? null : string.Join(", ", usual)) is { } line && line != "none")
         {

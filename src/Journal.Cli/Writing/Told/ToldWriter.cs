@@ -6,6 +6,7 @@ using Journal.Core.PlainWords;
 using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Told;
+using Journal.Site.Photos;
 
 namespace Journal.Cli.Writing.Told;
 
@@ -145,7 +146,7 @@ internal sealed class ToldWriter
         }
     }
 
-    private static string ProposedTitle(ProposedJob job) => Tables.ProposalItem.TitleOf(job);
+    private static string ProposedTitle(ProposedJob job) => ProposalItem.TitleOf(job);
 
     private static Span? First(IReadOnlyList<Span> words) => words is [var first, ..] ? first : null;
 }

@@ -88,19 +88,13 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
     /// <summary>Writes up an entry that is there: adds what it does not say yet, and touches nothing that it does.</summary>
     public Written WriteUp(StintEntry entry, WriteUp words, DateOnly? jotsOf)
     {
-        List<(string Key, string Value)> keys = [.. words.Keys()];
-        if (words.Title is not null)
-        {
-            keys.Insert(0, ("title", YamlText.Of(words.Title)));
-        }
-
         IReadOnlyList<(string, string)> leftOut = [];
         var added = Add(
             entry.File,
             text =>
             {
-                leftOut = [.. keys.Where(pair => text.Has(pair.Key))];
-                return WithWords(text, keys, words);
+                (var longer, leftOut) = WithWords(text, words);
+                return longer;
             },
             _ => new Handover(entry.File, "", TakesStint: false, jotsOf, slate.Slate.Unwritten is { } other && other.File != entry.File ? other : null) { JotsFor = build.Id.Value });
         return added switch
@@ -111,15 +105,18 @@ public sealed class EveningEntry(string folder, Build build, SlateFile slate)
         };
     }
 
-    private static Added WithWords(EntryText text, IReadOnlyList<(string Key, string Value)> keys, WriteUp words)
+    /// <summary>The text of an entry with what it does not say yet, and what it says already and keeps.</summary>
+    internal static (Added Text, IReadOnlyList<(string Key, string Value)> LeftOut) WithWords(EntryText text, WriteUp words)
     {
+        (string Key, string Value)[] keys = [.. words.Title is null ? [] : new[] { ("title", YamlText.Of(words.Title)) }, .. words.Keys()];
+        IReadOnlyList<(string, string)> leftOut = [.. keys.Where(pair => text.Has(pair.Key))];
         var added = text.Keys(keys);
         foreach (var (key, items) in words.Lists)
         {
             added = added.Text is { } longer ? new EntryText(longer).Items(key, items) : added;
         }
 
-        return added.Text is { } whole ? Added.As(new EntryText(whole).WithAccount(words.Account).WithLines(NewEntry.Text(words.Remarks)).Text) : added;
+        return (added.Text is { } whole ? Added.As(new EntryText(whole).WithAccount(words.Account).WithLines(NewEntry.Text(words.Remarks)).Text) : added, leftOut);
     }
 
     // Adds to an entry and takes from the slate what went into it.

@@ -1,9 +1,9 @@
 using Journal.Core.PlainWords;
 
-namespace Journal.Cli.Wording;
+namespace Journal.Core.Writing.Told;
 
 /// <summary>Words of an account, quoted on one line.</summary>
-internal static class Quote
+public static class Quote
 {
     private const int Long = 160;
     private const int Short = 32;

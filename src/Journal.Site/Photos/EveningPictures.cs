@@ -1,30 +1,32 @@
 using Journal.Core.Model;
+using Journal.Core.Writing.Bench;
 using Journal.Core.Writing.Files;
 using Journal.Core.Writing.Pictures;
-using Journal.Site.Photos;
 
-namespace Journal.Cli.Writing;
+namespace Journal.Site.Photos;
 
 /// <summary>The pictures of one evening that no entry shows yet: those in the build's own folder, and those of another.</summary>
-internal sealed class EveningPictures
+public sealed class EveningPictures
 {
     private readonly PictureShelf shelf;
     private readonly List<TakenPicture> pictures;
 
     /// <summary>Looks for them; nothing is copied yet.</summary>
-    /// <param name="open">The journal.</param>
+    /// <param name="folder">The journal's folder.</param>
+    /// <param name="journal">The journal.</param>
     /// <param name="build">The build that the evening was for.</param>
     /// <param name="evening">The evening.</param>
-    /// <param name="folder">Another folder to look into; null for none.</param>
-    public EveningPictures(OpenJournal open, Build build, DateOnly evening, string? folder)
+    /// <param name="others">Another folder to look into; null for none.</param>
+    public EveningPictures(string folder, MakerJournal journal, Build build, DateOnly evening, string? others = null)
     {
         (Build, Evening) = (build, evening);
-        shelf = new PictureShelf(open.Folder, open.Journal);
-        var others = folder is null ? [] : Directory.EnumerateFiles(folder).Where(path => PictureShelf.IsPicture(path) && BehindLinks.HasContents(path));
+        shelf = new PictureShelf(folder, journal);
+        var clock = BenchClock.Of(journal);
+        var there = others is null ? [] : Directory.EnumerateFiles(others).Where(path => PictureShelf.IsPicture(path) && BehindLinks.HasContents(path));
         pictures =
         [
-            .. shelf.Unlisted(build).Concat(others.Where(path => !shelf.Shows(path)))
-                .Select(path => PictureTimes.Of(path, open.Clock))
+            .. shelf.Unlisted(build).Concat(there.Where(path => !shelf.Shows(path)))
+                .Select(path => PictureTimes.Of(path, clock))
                 .Where(picture => picture.Evening == evening)
                 .DistinctBy(picture => shelf.Digest(picture.Path))
                 .OrderBy(picture => picture.Taken)

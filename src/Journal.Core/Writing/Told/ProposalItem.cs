@@ -2,14 +2,14 @@ using System.Globalization;
 using Journal.Core.Model;
 using Journal.Core.PlainWords;
 
-namespace Journal.Cli.Tables;
+namespace Journal.Core.Writing.Told;
 
 /// <summary>One thing of a proposal, as people read it.</summary>
 /// <param name="Key">What it is, such as <c>mistake</c>.</param>
 /// <param name="Value">What it says.</param>
 /// <param name="Words">Where it was said.</param>
 /// <param name="Without">The proposal without it.</param>
-internal sealed record ProposalItem(string Key, string Value, IReadOnlyList<Span> Words, Func<Proposal, Proposal> Without)
+public sealed record ProposalItem(string Key, string Value, IReadOnlyList<Span> Words, Func<Proposal, Proposal> Without)
 {
     /// <summary>All things of a proposal in the order of an entry's keys; its questions are none.</summary>
     public static IReadOnlyList<ProposalItem> Of(Proposal proposal) => [.. Work(proposal), .. Remarks(proposal), .. Figures(proposal), .. State(proposal)];

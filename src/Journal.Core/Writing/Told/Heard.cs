@@ -1,13 +1,12 @@
-using Journal.Cli.Wording;
 using Journal.Core.Model;
 using Journal.Core.PlainWords;
 
-namespace Journal.Cli.Writing;
+namespace Journal.Core.Writing.Told;
 
 /// <summary>What tonight's remarks say as keys; offered beside the questions, and entered only where the maker accepts it.</summary>
 /// <param name="Text">The remarks, a line each.</param>
 /// <param name="Proposal">The keys, each with where in the text it was said.</param>
-internal sealed record Heard(string Text, Proposal Proposal)
+public sealed record Heard(string Text, Proposal Proposal)
 {
     /// <summary>The remarks as they were made.</summary>
     public IReadOnlyList<string> Remarks { get; init; } = [];

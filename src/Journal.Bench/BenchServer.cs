@@ -7,6 +7,8 @@ using Journal.Bench.Common;
 using Journal.Bench.Doors;
 using Journal.Bench.Pairing;
 using Journal.Bench.Phones;
+using Journal.Bench.Pictures;
+using Journal.Bench.Plans;
 using Journal.Bench.Requests;
 using Journal.Bench.Texts;
 using Journal.Bench.Tonight;
@@ -45,7 +47,7 @@ public sealed class BenchServer : IAsyncDisposable
         workshop = new Workshop(order.Folder, order.Clock);
         (strangers, devices) = (Rates.OfStrangers(order.Clock), Rates.OfDevices(order.Clock));
         codes = new PairingCodes(order.Clock, order.ShowCode);
-        routes = [.. new TonightRoutes(workshop).All, .. new TextRoutes(workshop).All, .. new WriteUpRoutes(workshop).All, .. new PhoneRoutes(workshop, codes).All];
+        routes = [.. new TonightRoutes(workshop).All, .. new TextRoutes(workshop).All, .. new WriteUpRoutes(workshop).All, .. new PictureRoutes(workshop).All, .. new PlanRoutes(workshop).All, .. new PhoneRoutes(workshop, codes).All];
     }
 
     /// <summary>The address for a browser on this machine; it holds a key that is good while this server runs.</summary>

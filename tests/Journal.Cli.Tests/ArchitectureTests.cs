@@ -13,7 +13,7 @@ public class ArchitectureTests
     private static readonly string[] FoldersOfSite =
         ["Html", "Output", "Text", "Photos", "Charts", "Pages", "Templates", "Search", "Feeds", "Contents", "Publishing", "Serving", "Preview", "Sending"];
 
-    private static readonly string[] FoldersOfBench = ["Doors", "Pairing", "Requests", "Slates", "Pages", "Templates", "Common", "Phones", "Texts", "Tonight", "WriteUps", ""];
+    private static readonly string[] FoldersOfBench = ["Doors", "Pairing", "Requests", "Slates", "Pages", "Templates", "Common", "Phones", "Texts", "Pictures", "Plans", "Tonight", "WriteUps", ""];
 
     private static readonly string[] ToTheRightOfCore =
     [

@@ -9,6 +9,18 @@ internal static class Addresses
     /// <summary>The evening written up.</summary>
     public const string WriteUp = "/write-up";
 
+    /// <summary>The pictures of entries.</summary>
+    public const string Pictures = "/pictures";
+
+    /// <summary>One picture.</summary>
+    public const string Picture = "/picture";
+
+    /// <summary>Plans with their guesses.</summary>
+    public const string Plans = "/plans";
+
+    /// <summary>Where a plan becomes a build.</summary>
+    public const string Begin = "/begin";
+
     /// <summary>The journal's files as text.</summary>
     public const string Files = "/files";
 

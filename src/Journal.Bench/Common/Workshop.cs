@@ -18,6 +18,8 @@ internal sealed class Workshop(string folder, TimeProvider clock) : IAsyncDispos
     [
         (Addresses.Tonight, "Tonight", false),
         (Addresses.WriteUp, "Write up", false),
+        (Addresses.Pictures, "Pictures", false),
+        (Addresses.Plans, "Plan", false),
         (Addresses.Files, "Files", false),
         (Addresses.Phones, "Phones", true),
     ];

@@ -56,6 +56,9 @@ internal sealed class Form(IFormCollection fields)
     /// <summary>The text of a field as it was typed, nothing trimmed; line ends as the browser sends them.</summary>
     public string Raw(string name) => fields.TryGetValue(name, out var values) ? values.FirstOrDefault() ?? "" : "";
 
+    /// <summary>Whether there is a field of a name, empty or not.</summary>
+    public bool Has(string name) => fields.ContainsKey(name);
+
     /// <summary>Everything that was said in the fields of a name.</summary>
     public IReadOnlyList<string> All(string name) => fields.TryGetValue(name, out var values) ? [.. values.OfType<string>()] : [];
 

@@ -44,14 +44,22 @@ public sealed class DraftPreview(string folder)
 
         lock (guard)
         {
-            var journal = On(today);
-            if (journal.Site is null)
-            {
-                journal.Read(touched: null, typed: null);
-            }
-
-            return journal.Site?.Bytes(address) is { } bytes ? (address, bytes) : null;
+            return Read(On(today))?.Bytes(address) is { } bytes ? (address, bytes) : null;
         }
+    }
+
+    /// <summary>A picture of the journal as WebP, in a size fit for a page, also one that is not published; null where it cannot be read.</summary>
+    /// <param name="file">Its path from the journal's folder, as the journal lists it.</param>
+    /// <param name="today">The day that <c>publish: after</c> is held against.</param>
+    public byte[]? Picture(string file, DateOnly today)
+    {
+        ShownSite? site;
+        lock (guard)
+        {
+            site = Read(On(today));
+        }
+
+        return site?.Picture(file);
     }
 
     /// <summary>The page of the site that shows a file of the journal.</summary>
@@ -66,6 +74,16 @@ public sealed class DraftPreview(string folder)
             JournalFileKind.Tools => "tooling.html",
             _ => Addresses.Front,
         };
+    }
+
+    private static ShownSite? Read(PreviewedJournal journal)
+    {
+        if (journal.Site is null)
+        {
+            journal.Read(touched: null, typed: null);
+        }
+
+        return journal.Site;
     }
 
     private PreviewedJournal On(DateOnly today)

@@ -15,6 +15,8 @@ namespace Journal.Site.Preview;
 /// </summary>
 internal sealed class ShownSite : IPictureShelf
 {
+    private const int WidthToLookAt = 1600;
+
     private readonly SiteContents contents;
     private readonly PhotoStage stage;
     private readonly ConcurrentDictionary<string, Func<byte[]>> pictures = new(StringComparer.Ordinal);
@@ -39,6 +41,11 @@ internal sealed class ShownSite : IPictureShelf
     /// <exception cref="TemplateException">A template is missing or at fault.</exception>
     public byte[]? Bytes(string address) =>
         contents.Find(address)?.ToBytes() ?? (pictures.TryGetValue(address, out var picture) ? picture() : null);
+
+    /// <summary>A picture of the journal in a size fit for a page, also one that is not published; null where it cannot be read.</summary>
+    /// <param name="file">Its path from the journal's folder.</param>
+    public byte[]? Picture(string file) =>
+        stage.Of(file) is { } photo && pictures.TryGetValue(photo.Address(photo.Widths.Where(width => width <= WidthToLookAt).DefaultIfEmpty(photo.Widths.Min()).Max(), PictureMaker.Modern), out var bytes) ? bytes() : null;
 
     void IPictureShelf.Take(string address, string from, string hash) => pictures[address] = () => File.ReadAllBytes(from);
 

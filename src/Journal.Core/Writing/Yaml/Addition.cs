@@ -264,7 +264,8 @@ internal sealed class Addition(string text, int start, int end)
     private static bool SameItems(Node before, Node after, IReadOnlyList<Node> added) =>
         after is ListNode list && SameAll([.. before.Items, .. added], list.Nodes);
 
-    private static bool Same(Node one, Node other) => (one, other) switch
+    /// <summary>Whether two pieces of YAML say the same in the same way.</summary>
+    internal static bool Same(Node one, Node other) => (one, other) switch
     {
         (TextNode a, TextNode b) => a.Text == b.Text && a.IsQuoted == b.IsQuoted,
         (ListNode a, ListNode b) => SameAll(a.Nodes, b.Nodes),
@@ -278,8 +279,8 @@ internal sealed class Addition(string text, int start, int end)
 
     private static IReadOnlyList<Node> Nodes(IReadOnlyList<string> items) => Read($"[{string.Join(", ", items)}]")!.Items;
 
-    // Null where the YAML has an error.
-    private static Node? Read(string yaml)
+    /// <summary>The tree of YAML; null where it has an error.</summary>
+    internal static Node? Read(string yaml)
     {
         var log = new ProblemLog();
         var node = YamlReader.ReadAny(yaml, log);

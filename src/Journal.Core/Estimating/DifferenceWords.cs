@@ -1,10 +1,9 @@
 using Journal.Core.Wording;
-using Journal.Core.Estimating;
 
-namespace Journal.Cli.Tables;
+namespace Journal.Core.Estimating;
 
 /// <summary>What a change makes of an estimate, in words.</summary>
-internal static class DifferenceWords
+public static class DifferenceWords
 {
     // Less than this is nothing as hours are told.
     private const double NoHours = 0.05;

@@ -122,6 +122,7 @@ public sealed class PictureTests
             image.Save(stream, new SixLabors.ImageSharp.Formats.Gif.GifEncoder());
         }
 
+        bench.Clock.Pass(TimeSpan.FromSeconds(5)); // Else the journal as it was read a moment ago counts.
         return bench;
     }
 

@@ -51,6 +51,20 @@ public sealed class PlanTests
     }
 
     [Fact]
+    public async Task Save_OfAGuessThatWasChangedElsewhere_SavesNothing()
+    {
+        await using var bench = await ServedBench.Start();
+        using var desk = await Opened(bench);
+        bench.Disk.With(File, bench.Text(File).Replace("guess: 12h", "guess: 15h", StringComparison.Ordinal));
+
+        await Send(desk, ("guess-ram", "20h"), ("save", "yes"));
+
+        Assert.Contains("15h", desk.Page.QuerySelector("#told")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("guess: 15h", bench.Text(File), StringComparison.Ordinal);
+        Assert.Equal("20h", Guesses(desk)[0]);
+    }
+
+    [Fact]
     public async Task Estimate_WithoutAPart_SaysTheDifference()
     {
         await using var bench = await ServedBench.Start();

@@ -59,6 +59,7 @@ internal sealed class PictureRoutes(Workshop workshop)
     private async Task<Reply> Save(Asked asked)
     {
         var form = await asked.ReadForm(mostFields: MostFields);
+        workshop.Journal.Forget(); // What was changed is held against the files as they are now.
         if (Find(asked) is not { } entry)
         {
             return Reply.Nothing;

@@ -63,9 +63,13 @@ internal sealed class PlanRoutes(Workshop workshop)
         }
 
         IReadOnlyList<Id<Part>> without = [.. form.All("without").Select(part => new Id<Part>(part))];
-        IReadOnlyList<NewGuess> guesses = [.. plan.Parts.Select(part => (Part: part.Id.Value, Typed: Typed(form, $"guess-{part.Id}"), Was: Typed(form, $"was-{part.Id}"))).Where(one => one.Typed is not null && one.Typed != one.Was).Select(one => new NewGuess(one.Part, one.Typed!))];
+        var guesses = Guesses(form, plan);
         var (text, whyNot) = PlanGuesses.With(opened.Text, guesses);
-        if (form["save"] is not null && workshop.Journal.Journal.BegunAs(plan) is null)
+        if (form["save"] is not null && WhyChanged(form, opened.Text, guesses) is { } changed)
+        {
+            whyNot = changed;
+        }
+        else if (form["save"] is not null && workshop.Journal.Journal.BegunAs(plan) is null)
         {
             var outcome = await workshop.Writer.Do(new GuessesWritten(NewId(), workshop.Clock.GetUtcNow(), plan, guesses));
             if (outcome.IsDone)
@@ -119,6 +123,18 @@ internal sealed class PlanRoutes(Workshop workshop)
         var detail = new[] { part.Quantity > 1 ? Count.Of(part.Quantity, "piece") : null, part.Operations.Count == 0 ? null : titles.InSentence(part.Operations), part.Like is { } like ? $"like {like}" : null };
         return new PlanPartForm(part.Id.Value, part.Title, string.Join("; ", detail.OfType<string>()), form is null ? was : Typed(form, $"guess-{part.Id}") ?? was, was, isOut, hours.Even, hours.Range);
     }
+
+    private static IReadOnlyList<NewGuess> Guesses(Form form, Plan plan) =>
+    [
+        .. plan.Parts.Select(part => (Part: part.Id.Value, Typed: Typed(form, $"guess-{part.Id}")))
+            .Where(one => one.Typed is not null && one.Typed != Typed(form, $"was-{one.Part}"))
+            .Select(one => new NewGuess(one.Part, one.Typed!)),
+    ];
+
+    // What someone else changed after the page was opened is not written over.
+    private static string? WhyChanged(Form form, string text, IReadOnlyList<NewGuess> guesses) =>
+        guesses.Select(guess => (guess.Part, guess.Guess, Now: PlanGuesses.Of(text, guess.Part))).FirstOrDefault(one => one.Now != Typed(form, $"was-{one.Part}") && one.Now != one.Guess) is { Part: { } part } other
+            ? $"`{part}`: its guess was changed elsewhere after you opened the page; it now says “{other.Now}”. Nothing was saved. Load the page again." : null;
 
     private Plan? Find(Asked asked) => workshop.Journal.Journal.Plans.FirstOrDefault(plan => TextFiles.IdOf(plan.File) == asked.LastStep);
 

@@ -48,6 +48,17 @@ internal sealed class RunningBench : IDisposable
     /// <summary>The problems of the journal, without those about pictures that have no words yet.</summary>
     public IReadOnlyList<string> Problems => [.. JournalReader.Read(Journal, DateOnly.MaxValue).Problems.Where(problem => problem.Kind.Code != "picture-without-words").Select(problem => $"{problem.Place}: {problem.Message}")];
 
+    /// <summary>Writes a file into the journal, as an editor would.</summary>
+    public void Write(string file, string text) => Write(file, System.Text.Encoding.UTF8.GetBytes(text));
+
+    /// <summary>The same with bytes.</summary>
+    public void Write(string file, byte[] bytes)
+    {
+        var path = Path.Combine(Journal, file);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        File.WriteAllBytes(path, bytes);
+    }
+
     /// <summary>Starts it.</summary>
     public void Start()
     {

@@ -12,7 +12,7 @@ public sealed class MendTests
     [Theory]
     [InlineData("---\npart: haed\noperation: boring\nhours: 1h\n---\n", 2, 7, "head")]
     [InlineData("---\npart: head\noperation: [boring, \"drillng\"]\nhours: 1h\n---\n", 3, 22, "drilling")]
-    [InlineData("---\npart: head\noperation: boring\nhours: 1h\nmistakes:\n  - {what: Slipped, cause: mesuring}\n---\n", 6, 27, "measuring")]
+    [InlineData("---\npart: head\noperation: boring\nhours: 1h\nmistakes:\n  - {what: Slipped, cause: mesuring}\n---\n", 6, 28, "measuring")]
     public void Of_AWordThatIsNearlyRight_IsTheRightWordInItsPlace(string text, int line, int column, string word)
     {
         var mend = Assert.Single(Read(text).Problems.Where(problem => problem.Place.File == File).Select(problem => Mend.Of(problem, text)).OfType<Mend>());

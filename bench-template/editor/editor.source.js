@@ -106,7 +106,7 @@ function open(textarea, { isEntry, words, label, changed, save }) {
         isEntry ? yamlFrontmatter({ content: markdown }) : yaml(),
         autocompletion({ override: [complete(words, isEntry)] }),
         keymap.of([{ key: 'Mod-s', preventDefault: true, run: () => { save(); return true; } }, ...completionKeymap, ...lintKeymap, ...historyKeymap, ...defaultKeymap]),
-        EditorView.contentAttributes.of({ 'aria-label': label, spellcheck: 'true' }),
+        EditorView.contentAttributes.of({ 'aria-label': label, spellcheck: 'true', tabindex: '0' }),
         EditorView.updateListener.of(update => { if (update.docChanged) { textarea.value = view.state.doc.toString(); changed(); } }),
       ],
     }),

@@ -3,7 +3,6 @@ using System.Text.Json.Serialization;
 using Journal.Bench.Common;
 using Journal.Bench.Pages;
 using Journal.Bench.Requests;
-using Journal.Bench.Slates;
 using Journal.Bench.Texts;
 using Journal.Core.Estimating;
 using Journal.Core.Model;

@@ -2,7 +2,6 @@ using Journal.Bench.Slates;
 using Journal.Core.Model;
 using Journal.Core.Writing;
 using Journal.Core.Writing.Entries;
-using Journal.Core.Writing.Texts;
 using Journal.Core.Writing.Told;
 
 namespace Journal.Bench.WriteUps;

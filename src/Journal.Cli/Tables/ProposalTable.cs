@@ -1,6 +1,5 @@
 using System.Globalization;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.PlainWords;
 using Journal.Core.Writing.Told;
 

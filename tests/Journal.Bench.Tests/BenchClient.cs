@@ -85,6 +85,9 @@ internal sealed class BenchClient : IDisposable
         return this;
     }
 
+    /// <summary>Goes back to a page that it was on.</summary>
+    public void Stay(IHtmlDocument page) => Page = page;
+
     /// <summary>Sends a picture from the page of tonight.</summary>
     public async Task<BenchClient> SendPicture(byte[] bytes, string name, string type)
     {

@@ -29,7 +29,7 @@ public sealed record PictureEntryPage
     public required string Date { get; init; }
 
     /// <summary>What came of the last form; null for nothing.</summary>
-    public Told? Told { get; init; }
+    public ToldView? Told { get; init; }
 
     /// <summary>The pictures in their order.</summary>
     public required IReadOnlyList<PictureForm> Pictures { get; init; }

@@ -30,7 +30,7 @@ public sealed record PlanPage
     public required bool IsBegun { get; init; }
 
     /// <summary>What came of the last form; null for nothing.</summary>
-    public Told? Told { get; init; }
+    public ToldView? Told { get; init; }
 
     /// <summary>The parts.</summary>
     public required IReadOnlyList<PlanPartForm> Parts { get; init; }

@@ -42,7 +42,7 @@ public sealed record TextPage
     public string? Theirs { get; init; }
 
     /// <summary>What came of the last save; null for nothing.</summary>
-    public Told? Told { get; init; }
+    public ToldView? Told { get; init; }
 
     /// <summary>The problems of the file.</summary>
     public required IReadOnlyList<ProblemView> Problems { get; init; }

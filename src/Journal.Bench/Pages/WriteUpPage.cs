@@ -10,7 +10,7 @@ public sealed record WriteUpPage
     public string? Trouble { get; init; }
 
     /// <summary>What came of the last form; null for nothing.</summary>
-    public Told? Told { get; init; }
+    public ToldView? Told { get; init; }
 
     /// <summary>Other evenings that wait, and other ways to write this one.</summary>
     public IReadOnlyList<Way> Others { get; init; } = [];

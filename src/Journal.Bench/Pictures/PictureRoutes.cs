@@ -50,7 +50,7 @@ internal sealed class PictureRoutes(Workshop workshop)
                 entry.Photos.Count(IsWordless) is > 0 and var count ? $"{count.ToString(CultureInfo.InvariantCulture)} without words" : null)),
         ])));
 
-    private Reply Open(Asked asked) => Find(asked) is { } entry ? Page(asked, entry, asked.Query("saved") is null ? null : new Told("Saved.", IsDone: true, Verdict: null), null, 200) : Reply.Nothing;
+    private Reply Open(Asked asked) => Find(asked) is { } entry ? Page(asked, entry, asked.Query("saved") is null ? null : new ToldView("Saved.", IsDone: true, Verdict: null), null, 200) : Reply.Nothing;
 
     private Reply Picture(Asked asked) =>
         workshop.Journal.Journal.Entries.SelectMany(entry => entry.Photos).FirstOrDefault(photo => TextFiles.IdOf(photo.File) == asked.LastStep) is { } photo && workshop.Preview.Picture(photo.File, workshop.Today) is { } bytes
@@ -77,7 +77,7 @@ internal sealed class PictureRoutes(Workshop workshop)
 
         return asked.IsByScript ? Reply.Json(new PicturesTold(outcome.IsDone, outcome.Said), PicturesToldJson.Default.PicturesTold, outcome.IsDone ? 200 : 422)
             : outcome.IsDone ? Reply.See($"{AddressOf(entry)}?saved=yes#told")
-            : Page(asked, entry, new Told(outcome.Said, IsDone: false, Verdict: null), form, 422);
+            : Page(asked, entry, new ToldView(outcome.Said, IsDone: false, Verdict: null), form, 422);
     }
 
     private Deed DeedOf(Form form, Entry entry)
@@ -155,7 +155,7 @@ internal sealed class PictureRoutes(Workshop workshop)
         return ids.SequenceEqual(known.Keys) || ids.Count < known.Count ? null : [.. ids.Select(id => known[id])];
     }
 
-    private Reply Page(Asked asked, Entry entry, Told? told, Form? typed, int status)
+    private Reply Page(Asked asked, Entry entry, ToldView? told, Form? typed, int status)
     {
         var (all, build) = (Entries.ToList(), BuildOf(entry));
         var at = all.FindIndex(one => one.Ref == entry.Ref);

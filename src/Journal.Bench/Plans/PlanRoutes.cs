@@ -49,7 +49,7 @@ internal sealed class PlanRoutes(Workshop workshop)
             return Reply.Nothing;
         }
 
-        return Page(asked, plan, opened.Text, opened.Text, [], asked.Query("saved") is null ? null : new Told("Saved.", IsDone: true, Verdict: null), null, 200);
+        return Page(asked, plan, opened.Text, opened.Text, [], asked.Query("saved") is null ? null : new ToldView("Saved.", IsDone: true, Verdict: null), null, 200);
     }
 
     // Saved where that was pressed; else only the estimate is made of what was typed.
@@ -80,7 +80,7 @@ internal sealed class PlanRoutes(Workshop workshop)
         }
 
         return asked.IsByScript ? Reply.Json(text is null ? new EstimateView(null, [whyNot], []) : estimates.Of(plan, text, without), EstimateViewJson.Default.EstimateView)
-            : Page(asked, plan, opened.Text, text, without, whyNot.Length == 0 ? null : new Told(whyNot, IsDone: false, Verdict: null), form, whyNot.Length == 0 ? 200 : 422);
+            : Page(asked, plan, opened.Text, text, without, whyNot.Length == 0 ? null : new ToldView(whyNot, IsDone: false, Verdict: null), form, whyNot.Length == 0 ? 200 : 422);
     }
 
     private async Task<Reply> Begin(Asked asked)
@@ -92,10 +92,10 @@ internal sealed class PlanRoutes(Workshop workshop)
         }
 
         var outcome = await workshop.Writer.Do(new PlanBegun(NewId(), workshop.Clock.GetUtcNow(), plan.Id, workshop.Today));
-        return Page(asked, plan, opened.Text, opened.Text, [], new Told(outcome.Said, outcome.IsDone, Verdict: null), null, outcome.IsDone ? 200 : 422);
+        return Page(asked, plan, opened.Text, opened.Text, [], new ToldView(outcome.Said, outcome.IsDone, Verdict: null), null, outcome.IsDone ? 200 : 422);
     }
 
-    private Reply Page(Asked asked, Plan plan, string text, string? typed, IReadOnlyList<Id<Part>> without, Told? told, Form? form, int status)
+    private Reply Page(Asked asked, Plan plan, string text, string? typed, IReadOnlyList<Id<Part>> without, ToldView? told, Form? form, int status)
     {
         var estimate = typed is null ? new EstimateView(null, [], []) : estimates.Of(plan, typed, without);
         PartHoursView HoursOf(string part) => estimate.Parts.FirstOrDefault(one => one.Part == part) ?? new PartHoursView(part, "–", "–");

@@ -41,7 +41,7 @@ internal sealed class TextRoutes(Workshop workshop)
     private Reply Open(Asked asked) =>
         TextFiles.Find(workshop.Folder, asked.LastStep) is not { } file ? Reply.Nothing
         : OpenedText.Open(workshop.Folder, file.File) is not { } opened ? Reply.Page(workshop.Look.Fill("words", new WordsPage(workshop.Frame(asked, file.File, Addresses.Files), "This file cannot be read as text in UTF-8, or is too large. See `journal check`.")), 422)
-        : Page(asked, file, opened.Text, opened.Digest, asked.Query("saved") is null ? null : new Told("Saved.", IsDone: true, Verdict: null), theirs: null, 200);
+        : Page(asked, file, opened.Text, opened.Digest, asked.Query("saved") is null ? null : new ToldView("Saved.", IsDone: true, Verdict: null), theirs: null, 200);
 
     private async Task<Reply> Save(Asked asked)
     {
@@ -55,10 +55,10 @@ internal sealed class TextRoutes(Workshop workshop)
         var deed = new TextSaved(RandomNumberGenerator.GetHexString(32, lowercase: true), workshop.Clock.GetUtcNow(), file, form["seen"] ?? "", typed);
         var outcome = await workshop.Writer.Do(deed);
         return outcome.IsDone ? Reply.See($"{Addresses.Files}/{asked.LastStep}?saved=yes#told")
-            : Page(asked, file, typed, deed.Saving.Now?.Digest ?? "", new Told(outcome.Said, IsDone: false, Verdict: null), deed.Saving.Now?.Text, 409);
+            : Page(asked, file, typed, deed.Saving.Now?.Digest ?? "", new ToldView(outcome.Said, IsDone: false, Verdict: null), deed.Saving.Now?.Text, 409);
     }
 
-    private Reply Page(Asked asked, JournalFile file, string text, string seen, Told? told, string? theirs, int status) =>
+    private Reply Page(Asked asked, JournalFile file, string text, string seen, ToldView? told, string? theirs, int status) =>
         Reply.Page(workshop.Look.Fill("text", TextView.Of(workshop, workshop.Frame(asked, file.File, Addresses.Files), file, text) with { Seen = seen, Told = told, Theirs = theirs }), status);
 
     private async Task<Reply> Look(Asked asked)

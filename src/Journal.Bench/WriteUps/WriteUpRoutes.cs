@@ -51,7 +51,7 @@ internal sealed class WriteUpRoutes(Workshop workshop)
 
         var fields = WriteUpFields.Offer(evening);
         var (draft, why) = Drafted(evening, fields);
-        return Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, null), Running(now, evening), why is null ? null : new Told(why, IsDone: false, Verdict: null), 200);
+        return Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, null), Running(now, evening), why is null ? null : new ToldView(why, IsDone: false, Verdict: null), 200);
     }
 
     // Without a script the page is made anew; with one only the text changes.
@@ -68,7 +68,7 @@ internal sealed class WriteUpRoutes(Workshop workshop)
         var (draft, why) = Drafted(evening, fields);
         return asked.IsByScript
             ? Reply.Json(new DraftTold(draft?.Entry.Text, draft?.Entry.File, why), DraftToldJson.Default.DraftTold)
-            : Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, draft is null ? form.Raw("text") : null), Running(now, evening), why is null ? null : new Told(why, IsDone: false, Verdict: null), why is null ? 200 : 422);
+            : Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, draft is null ? form.Raw("text") : null), Running(now, evening), why is null ? null : new ToldView(why, IsDone: false, Verdict: null), why is null ? 200 : 422);
     }
 
     private async Task<Reply> Look(Asked asked)
@@ -110,10 +110,10 @@ internal sealed class WriteUpRoutes(Workshop workshop)
             why = outcome.Said;
         }
 
-        return Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, typed), Running(now, evening), new Told(why!, IsDone: false, Verdict: null), 409);
+        return Page(asked, now, evening, WriteUpPages.Of(workshop, now, evening, isAnother, fields, draft, typed), Running(now, evening), new ToldView(why!, IsDone: false, Verdict: null), 409);
     }
 
-    private Reply Page(Asked asked, BenchNow now, EveningToWrite? evening, WriteUpView? view, string? trouble, Told? told, int status) =>
+    private Reply Page(Asked asked, BenchNow now, EveningToWrite? evening, WriteUpView? view, string? trouble, ToldView? told, int status) =>
         Reply.Page(workshop.Look.Fill("write-up", new WriteUpPage
         {
             Frame = workshop.Frame(asked, "Write up", Addresses.WriteUp),

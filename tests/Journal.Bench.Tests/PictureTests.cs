@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text.Json;
 
 namespace Journal.Bench.Tests;
 
@@ -118,8 +117,8 @@ public sealed class PictureTests
         {
             using var image = new SixLabors.ImageSharp.Image<SixLabors.ImageSharp.PixelFormats.L8>(8, 6, new SixLabors.ImageSharp.PixelFormats.L8((byte)grey));
             Directory.CreateDirectory(Path.Combine(bench.Disk.Folder, "drill/photos"));
-            using var stream = File.Create(Path.Combine(bench.Disk.Folder, $"drill/photos/{name}.gif"));
-            image.Save(stream, new SixLabors.ImageSharp.Formats.Gif.GifEncoder());
+            await using var stream = File.Create(Path.Combine(bench.Disk.Folder, $"drill/photos/{name}.gif"));
+            await image.SaveAsync(stream, new SixLabors.ImageSharp.Formats.Gif.GifEncoder());
         }
 
         bench.Clock.Pass(TimeSpan.FromSeconds(5)); // Else the journal as it was read a moment ago counts.
@@ -136,7 +135,7 @@ public sealed class PictureTests
     private static (string First, string Second) Ids(BenchClient desk) =>
         desk.Page.QuerySelectorAll(".picture").Select(one => one.GetAttribute("data-id")!).ToList() is [var a, var b] ? (a, b) : throw new InvalidOperationException("There are not two pictures.");
 
-    private static Task Save(BenchClient desk, params (string Name, string Value)[] changed)
+    private static Task<BenchClient> Save(BenchClient desk, params (string Name, string Value)[] changed)
     {
         var form = desk.Page.QuerySelector("#pictures")!;
         var fields = form.QuerySelectorAll("input").OfType<AngleSharp.Html.Dom.IHtmlInputElement>().Where(field => field.Type != "checkbox" || field.IsChecked).Select(field => (Name: field.Name!, field.Value))

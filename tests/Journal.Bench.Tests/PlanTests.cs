@@ -126,7 +126,7 @@ public sealed class PlanTests
         return await desk.Look(desk.Page.QuerySelectorAll(".files a").Single().GetAttribute("href")!);
     }
 
-    private static Task Send(BenchClient desk, params (string Name, string Value)[] changed)
+    private static Task<BenchClient> Send(BenchClient desk, params (string Name, string Value)[] changed)
     {
         var form = desk.Page.QuerySelector("#plan")!;
         var fields = form.QuerySelectorAll("input").OfType<AngleSharp.Html.Dom.IHtmlInputElement>().Where(field => field.Type != "checkbox" || field.IsChecked).Select(field => (Name: field.Name!, field.Value));

@@ -149,7 +149,7 @@ public sealed class TextTests
 
     private static string Address(BenchClient desk) => desk.Page.QuerySelector("#text-form")!.GetAttribute("action")!;
 
-    private static Task Save(BenchClient desk, string text) => desk.Send(Address(desk), ("text", text));
+    private static Task<BenchClient> Save(BenchClient desk, string text) => desk.Send(Address(desk), ("text", text));
 
     private static async Task<JsonElement> Look(BenchClient desk, string text)
     {

@@ -172,7 +172,7 @@ public sealed class WriteUpTests
         }
     }
 
-    private static Task Save(BenchClient desk, string text) => desk.Post("/write-up", Fields(desk, ("text", text)));
+    private static Task<BenchClient> Save(BenchClient desk, string text) => desk.Post("/write-up", Fields(desk, ("text", text)));
 
     // The form of the page as it stands, with some fields changed.
     private static (string Name, string Value)[] Fields(BenchClient desk, params (string Name, string Value)[] changed) =>

@@ -4,7 +4,6 @@ using Journal.Bench.Common;
 using Journal.Bench.Pages;
 using Journal.Bench.Requests;
 using Journal.Bench.Texts;
-using Journal.Core.Estimating;
 using Journal.Core.Model;
 using Journal.Core.Wording;
 using Journal.Core.Writing;

@@ -59,7 +59,7 @@ internal static class TextView
     {
         var look = workshop.Preview.Look(new TypedFile(file.File, text), DraftPreview.PageOf(file), workshop.Today);
         var elsewhere = look.Problems.Count(problem => problem.Severity == Severity.Error && problem.Place.File != file.File);
-        return new TypedLook(Problems(look.Problems, file.File, text), elsewhere, look.Page is { } page ? Encoding.UTF8.GetString(page) : null, $"{Addresses.Site}/{DraftPreview.PageOf(file)}");
+        return new TypedLook(Problems(look.Problems, file.File, text), elsewhere, look.Page is { } page ? Encoding.UTF8.GetString(page.Span) : null, $"{Addresses.Site}/{DraftPreview.PageOf(file)}");
     }
 
     /// <summary>The problems of one file.</summary>

@@ -1,6 +1,5 @@
 using Journal.Bench.Slates;
 using Journal.Core.Model;
-using Journal.Core.PlainWords;
 using Journal.Core.Writing.Entries;
 using Journal.Core.Writing.Told;
 

@@ -59,7 +59,12 @@ internal sealed class EveningToWrite
     /// <returns>Null in a journal without builds.</returns>
     public static EveningToWrite? Of(BenchNow now, string folder, DateOnly? asked, bool isAnother)
     {
-        var unwritten = now.Slate.Unwritten is { } entry && File.Exists(Path.Combine(folder, entry.File)) ? entry : null;
+        var unwritten = now.Slate.Unwritten;
+        if (unwritten is not null && !File.Exists(Path.Combine(folder, unwritten.File)))
+        {
+            unwritten = null;
+        }
+
         var evening = asked ?? (now.Slate.Stint is null ? unwritten?.Evening : null) ?? now.Evening;
         var stints = unwritten?.Evening == evening ? unwritten : null;
         var build = now.Journal.Builds.FirstOrDefault(one => stints?.File.StartsWith($"{one.Folder}/", StringComparison.Ordinal) == true) ?? now.Build;

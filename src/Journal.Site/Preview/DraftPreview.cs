@@ -8,7 +8,7 @@ namespace Journal.Site.Preview;
 /// <summary>What a file that is being typed looks like.</summary>
 /// <param name="Problems">All problems of the journal with it.</param>
 /// <param name="Page">Its page of the site; null where errors stand in the way, or there is none.</param>
-public sealed record DraftLook(IReadOnlyList<Problem> Problems, byte[]? Page);
+public sealed record DraftLook(IReadOnlyList<Problem> Problems, ReadOnlyMemory<byte>? Page);
 
 /// <summary>The site with a file in it that is being typed and not saved yet: to the byte what a publish would write after the save.</summary>
 /// <param name="folder">The journal's folder.</param>

@@ -143,7 +143,7 @@ public sealed class DeskTests(DemoSite site) : IDisposable
         Assert.Contains("hours: 2h15\n", entry, StringComparison.Ordinal);
         Assert.EndsWith("By hand.", entry, StringComparison.Ordinal);
         Assert.Empty(bench.Slate.Jots);
-        Assert.Empty(bench.Errors);
+        Assert.Empty(bench.Problems);
         await page.Context.CloseAsync();
     }
 

@@ -1,5 +1,3 @@
-using Journal.Core.PlainWords;
-
 namespace Journal.Core.Tests.PlainWords;
 
 /// <summary>Which words tell of tonight's work, how long it took, with what and in what it was held: a line for each class of rule.</summary>

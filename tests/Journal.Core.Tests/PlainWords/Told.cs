@@ -1,4 +1,3 @@
-using Journal.Core.Model;
 using Journal.Core.PlainWords;
 
 namespace Journal.Core.Tests.PlainWords;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Journal.Cli.Options;
 using Journal.Cli.Output;
 using Journal.Cli.Tables;
-using Journal.Cli.Wording;
 using Journal.Core.Model;
 using Journal.Core.PlainWords;
 using Journal.Core.Writing.Entries;

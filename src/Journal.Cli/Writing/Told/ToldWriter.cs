@@ -1,6 +1,5 @@
 using Journal.Cli.Commands.Adding;
 using Journal.Cli.Output;
-using Journal.Cli.Wording;
 using Journal.Core.Model;
 using Journal.Core.PlainWords;
 using Journal.Core.Writing.Bench;

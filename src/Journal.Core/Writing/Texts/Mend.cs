@@ -1,3 +1,4 @@
+using System.Buffers;
 using Journal.Core.Parsing.Problems;
 
 namespace Journal.Core.Writing.Texts;
@@ -9,7 +10,7 @@ namespace Journal.Core.Writing.Texts;
 /// <param name="Word">The right word.</param>
 public sealed record Mend(int Line, int Column, int Length, string Word)
 {
-    private const string WordEnds = " \t,:[]{}()#\"'`";
+    private static readonly SearchValues<char> WordEnds = SearchValues.Create(" \t,:[]{}()#\"'`");
 
     /// <summary>The mend of a problem; null where none is known, or the wrong word does not stand at the problem's place.</summary>
     /// <param name="problem">The problem.</param>

@@ -128,21 +128,34 @@
     save();
   }
 
-  let dragged = null;
-  function teach(picture) {
-    const handle = picture.querySelector('.number');
-    handle.draggable = true;
-    handle.addEventListener('dragstart', event => { dragged = picture; event.dataTransfer.effectAllowed = 'move'; });
-    handle.addEventListener('dragend', () => { dragged = null; });
-    picture.addEventListener('dragover', event => { if (dragged && dragged !== picture) { event.preventDefault(); } });
-    picture.addEventListener('drop', event => {
-      if (!dragged || dragged === picture) { return; }
-      event.preventDefault();
-      const isBelow = picture.compareDocumentPosition(dragged) & Node.DOCUMENT_POSITION_FOLLOWING;
-      if (isBelow) { picture.before(dragged); } else { picture.after(dragged); }
+  // With a mouse, a pen or a finger: the picture goes to where it is let go of.
+  function carry(event, picture) {
+    event.preventDefault();
+    let under = null;
+    const move = moved => {
+      under?.classList.remove('under');
+      const over = document.elementFromPoint(moved.clientX, moved.clientY)?.closest('.picture');
+      under = over && over !== picture ? over : null;
+      under?.classList.add('under');
+      if (moved.clientY < 60 || moved.clientY > innerHeight - 60) { scrollBy(0, moved.clientY < 60 ? -40 : 40); }
+    };
+    const end = ended => {
+      removeEventListener('pointermove', move);
+      removeEventListener('pointerup', end);
+      removeEventListener('pointercancel', end);
+      under?.classList.remove('under');
+      if (!under || ended.type === 'pointercancel') { return; }
+      if (under.compareDocumentPosition(picture) & Node.DOCUMENT_POSITION_FOLLOWING) { under.before(picture); } else { under.after(picture); }
       number();
       save();
-    });
+    };
+    addEventListener('pointermove', move);
+    addEventListener('pointerup', end);
+    addEventListener('pointercancel', end);
+  }
+
+  function teach(picture) {
+    picture.querySelector('.number').addEventListener('pointerdown', event => carry(event, picture));
     picture.querySelector('.plate').addEventListener('click', event => { if (!event.target.closest('g')) { place(event, picture); } });
     field(picture, 'marks').addEventListener('input', () => draw(picture));
     for (const one of [field(picture, 'caption'), field(picture, 'alt'), field(picture, 'marks'), field(picture, 'never')]) { one.addEventListener('change', save); }

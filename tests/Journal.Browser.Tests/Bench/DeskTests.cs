@@ -49,6 +49,7 @@ public sealed class DeskTests(DemoSite site) : IDisposable
     {
         WritePictures();
         var page = await Open("/pictures", Pictured);
+        await page.SetViewportSizeAsync(1280, 1600); // Two pictures are seen at once.
         var first = page.Locator(".picture").First;
         var plate = first.Locator(".plate");
         await plate.Locator("img").EvaluateAsync("one => one.decode()");
@@ -66,8 +67,15 @@ public sealed class DeskTests(DemoSite site) : IDisposable
         await page.Mouse.UpAsync();
         await WaitFor(() => IsAt(50, 75));
 
-        await first.Locator(".number").DragToAsync(page.Locator(".picture").Nth(1));
+        await page.EvaluateAsync("scrollTo(0, 0)");
+        var (from, to) = (await first.Locator(".number").BoundingBoxAsync(), await page.Locator(".picture").Nth(1).BoundingBoxAsync());
+        await page.Mouse.MoveAsync(from!.X + 10, from.Y + 10);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(to!.X + 20, to.Y + 20, new() { Steps = 4 });
+        await page.Mouse.UpAsync();
         await WaitFor(() => Read(Pictured).IndexOf("p02", StringComparison.Ordinal) < Read(Pictured).IndexOf("p01", StringComparison.Ordinal));
+        await page.Locator(".picture").Nth(1).GetByRole(AriaRole.Button, new() { NameRegex = new("^Earlier") }).ClickAsync();
+        await WaitFor(() => Read(Pictured).IndexOf("p01", StringComparison.Ordinal) < Read(Pictured).IndexOf("p02", StringComparison.Ordinal));
         await page.Locator(".picture").Nth(2).GetByLabel("Never publish").CheckAsync();
         await WaitFor(() => Read(Pictured).Contains("{file: photos/p03.gif, publish: never}", StringComparison.Ordinal));
         await page.Context.CloseAsync();
@@ -138,12 +146,13 @@ public sealed class DeskTests(DemoSite site) : IDisposable
         await page.GetByRole(AriaRole.Button, new() { Name = "Save the entry" }).ClickAsync();
         await Expect(page.Locator("#told")).ToHaveTextAsync(new Regex("Saved"));
 
-        var entry = Read((await page.Locator("h1").TextContentAsync())!.Trim());
+        var file = (await page.Locator("h1").TextContentAsync())!.Trim();
+        var entry = Read(file);
         Assert.Contains("title: At the lathe\n", entry, StringComparison.Ordinal);
         Assert.Contains("hours: 2h15\n", entry, StringComparison.Ordinal);
         Assert.EndsWith("By hand.", entry, StringComparison.Ordinal);
         Assert.Empty(bench.Slate.Jots);
-        Assert.Empty(bench.Problems);
+        Assert.DoesNotContain(bench.Problems, problem => problem.Contains(file, StringComparison.Ordinal));
         await page.Context.CloseAsync();
     }
 

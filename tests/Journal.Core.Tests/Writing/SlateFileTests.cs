@@ -47,7 +47,11 @@ public sealed class SlateFileTests : IDisposable
         var slate = new Slate
         {
             Stint = new Stint { Began = began, Build = "drill", Part = "head", Pauses = [new Pause(began.AddMinutes(5), null)] },
-            Jots = [new Jot(began, new DateOnly(2025, 3, 1), "Größe — “thirds”")],
+            Jots =
+            [
+                new Jot(began, new DateOnly(2025, 3, 1), "Größe — “thirds”"),
+                new Jot(began, new DateOnly(2025, 3, 1), "bore 12.02 mm") { Id = "a1", Build = "drill", Kind = JotKind.Reading, Keys = new Dictionary<string, string> { ["feature"] = "bore", ["actual"] = "12.02 mm" } },
+            ],
             Unwritten = new StintEntry("drill/2025-03-01-head.md", new DateOnly(2025, 3, 1)),
         };
         using (var hands = SlateFile.Take(journal))
@@ -58,9 +62,11 @@ public sealed class SlateFileTests : IDisposable
         var kept = SlateFile.Peek(journal);
 
         Assert.Equal(slate.Stint.Pauses, kept.Stint!.Pauses);
-        Assert.Equal(slate.Jots, kept.Jots);
+        Assert.Equal(slate.Jots.Select(AllOf), kept.Jots.Select(AllOf));
         Assert.Equal((slate.Unwritten, "head", null), (kept.Unwritten, kept.Stint.Part, kept.Stint.Operation));
     }
+
+    private static string AllOf(Jot jot) => $"{jot.At:O} {jot.Evening:O} {jot.Text} {jot.Id} {jot.Build} {jot.Kind} {string.Join(' ', jot.Keys)}";
 
     [Fact]
     public async Task Take_HeldByAnother_WaitsAndSaysForWhom()

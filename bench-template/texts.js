@@ -118,13 +118,15 @@
       field.addEventListener('input', () => { clearTimeout(draftTimer); draftTimer = setTimeout(draft, pause); });
       field.addEventListener('keydown', event => { if (event.key === 'Enter' && field.tagName === 'INPUT') { event.preventDefault(); } });
     }
+    // What was filled in before this script ran counts too.
+    if (fields.some(field => field.type === 'checkbox' ? field.checked !== field.defaultChecked : 'defaultValue' in field && field.value !== field.defaultValue)) { draft(); }
   }
 
   async function begin() {
+    if (textarea.dataset.draft) { follow(); }
     const words = await fetch(textarea.dataset.words).then(answer => answer.json()).catch(() => ({ keys: {}, values: {}, links: {} }));
     editor = window.BenchEditor?.open(textarea, { isEntry: textarea.dataset.entry !== undefined, words, label: `Text of ${textarea.dataset.name}`, changed, save: () => form.requestSubmit() }) ?? null;
     if (!editor) { textarea.addEventListener('input', changed); }
-    if (textarea.dataset.draft) { follow(); }
     look();
   }
 

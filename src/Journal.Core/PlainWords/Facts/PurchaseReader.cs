@@ -181,7 +181,7 @@ internal sealed class PurchaseReader(Account account)
 
     // "new tap was six fifty", "paint was sixteen eighty": a thing that is bought, or a sum by the piece.
     private bool IsBoughtThing(Clause clause, Quantity quantity) =>
-        Enumerable.Range(clause.First, Math.Max(0, quantity.First - clause.First)).Any(at => account.Word(at) is "new" or "paint" or "primer" or "oil" or "bar" or "stock" or "brass" or "bronze" or "steel" or "paste" or "screws" or "springs" or "tap" or "drills" or "belt" or "loctite" or "flux" or "tin" or "can" or "pack") || IsEach(quantity.Next) || account.Word(quantity.Next + 1) is "a" && account.Word(quantity.Next + 2) is "can" or "tin" or "stick" or "tube" or "pack";
+        Enumerable.Range(clause.First, Math.Max(0, quantity.First - clause.First)).Any(at => account.Word(at) is "new" or "paint" or "primer" or "oil" or "bar" or "stock" or "brass" or "bronze" or "steel" or "paste" or "screws" or "springs" or "tap" or "drills" or "belt" or "flux" or "tin" or "can" or "pack") || IsEach(quantity.Next) || account.Word(quantity.Next + 1) is "a" && account.Word(quantity.Next + 2) is "can" or "tin" or "stick" or "tube" or "pack";
 
     private bool IsEach(int at) => account.HasCueAt(at, Cue.Each) || (account.Word(at) is "a" or "per" && account.Word(at + 1) is "can" or "tin" or "stick" or "tube" or "pack" or "piece" or "foot" or "metre" or "meter" or "length" or "box" or "bottle" or "bar" or "card" or "litre" or "sheet");
 

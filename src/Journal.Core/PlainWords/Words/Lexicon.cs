@@ -21,8 +21,7 @@ internal sealed class Lexicon
         Numbers = new NumberWords(root.Get("numbers"));
         foreach (var (name, list) in root.Get("cues").Pairs())
         {
-            // Given names are people as "my mate" is.
-            var cue = name == "people" ? Cue.Others : Words.TryFindCue(name);
+            var cue = Words.TryFindCue(name);
             foreach (var phrase in list.Get("words").Items())
             {
                 Cues.Add(phrase.Text(), cue);

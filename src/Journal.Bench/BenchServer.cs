@@ -152,12 +152,12 @@ public sealed class BenchServer : IAsyncDisposable
 
         if (method == "GET" && asked.Path.StartsWith("/look/", StringComparison.Ordinal))
         {
-            return workshop.Look.Find(asked.LastStep) is var (name, bytes) ? new Reply(200, TypeOf(name), bytes) { IsLasting = true } : Requests.Reply.Nothing;
+            return workshop.Look.Find(asked.LastStep) is var (name, bytes) ? new Reply(200, ContentTypes.Of(name), bytes) { IsLasting = true } : Requests.Reply.Nothing;
         }
 
         if (method == "GET" && asked.Path == $"/{Worker}")
         {
-            return new Reply(200, TypeOf(Worker), workshop.Look.Bytes(Worker)); // At the root, for a worker answers for what is below it.
+            return new Reply(200, ContentTypes.Of(Worker), workshop.Look.Bytes(Worker)); // At the root, for a worker answers for what is below it.
         }
 
         var there = routes.Where(route => route.Matches(asked.Path)).ToList();
@@ -262,14 +262,6 @@ public sealed class BenchServer : IAsyncDisposable
 
     private string Policy(Reply reply) =>
         $"default-src 'none'; style-src 'self' {workshop.Look.StyleSource}; img-src 'self' blob: data:; script-src 'self'; connect-src 'self'; worker-src 'self'; manifest-src 'self'; frame-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors {(reply.MayBeFramed ? "'self'" : "'none'")}";
-
-    private static string TypeOf(string file) => Path.GetExtension(file) switch
-    {
-        ".js" => "text/javascript; charset=utf-8",
-        ".css" => "text/css; charset=utf-8",
-        ".svg" => "image/svg+xml",
-        _ => "application/octet-stream",
-    };
 
     private static int FreePort()
     {

@@ -4,6 +4,7 @@ using Journal.Bench.Common;
 using Journal.Bench.Pages;
 using Journal.Bench.Requests;
 using Journal.Core.Writing.Texts;
+using Journal.Site.Serving;
 
 namespace Journal.Bench.Texts;
 
@@ -78,21 +79,6 @@ internal sealed class TextRoutes(Workshop workshop)
     // The site's own files, so that a page beside a text looks as it will; nothing else of the journal's folder is among them.
     private Reply SiteFile(Asked asked) =>
         workshop.Preview.File(asked.Path[Addresses.Site.Length..], workshop.Today) is var (address, bytes)
-            ? new Reply(200, TypeOf(address), bytes) { MayBeFramed = true }
+            ? new Reply(200, ContentTypes.Of(address), bytes) { MayBeFramed = true }
             : Reply.Page("<!DOCTYPE html><html lang=\"en-GB\"><head><title>Not there yet</title></head><body><p>This page is not there yet.</p></body></html>", 404) with { MayBeFramed = true };
-
-    private static string TypeOf(string file) => Path.GetExtension(file) switch
-    {
-        ".html" => "text/html; charset=utf-8",
-        ".css" => "text/css; charset=utf-8",
-        ".js" => "text/javascript; charset=utf-8",
-        ".json" => "application/json",
-        ".xml" => "application/xml",
-        ".svg" => "image/svg+xml",
-        ".jpg" => "image/jpeg",
-        ".png" => "image/png",
-        ".webp" => "image/webp",
-        ".txt" => "text/plain; charset=utf-8",
-        _ => "application/octet-stream",
-    };
 }

@@ -131,7 +131,7 @@ internal sealed class PreviewServer : IAsyncDisposable
                 return Page(404, bytesOf("404.html") is { } missing ? Encoding.UTF8.GetString(missing) : Bare("There is no page yet."), version);
             }
 
-            return found.EndsWith(".html", StringComparison.Ordinal) ? Page(200, Encoding.UTF8.GetString(bytes), version) : new Response(200, TypeOf(found), bytes);
+            return found.EndsWith(".html", StringComparison.Ordinal) ? Page(200, Encoding.UTF8.GetString(bytes), version) : new Response(200, ContentTypes.Of(found), bytes);
         }
 #pragma warning disable CA1031 // Whatever keeps a page from being made: the next save may mend it, and the preview goes on.
         catch (Exception e)
@@ -150,20 +150,6 @@ internal sealed class PreviewServer : IAsyncDisposable
     private static Response Page(int status, string html, int version) => Response.Of(status, Html, PreviewScript.OnPage(html, version));
 
     private static string Bare(string words) => $"<!DOCTYPE html><html lang=\"en-GB\"><body><p>{WebUtility.HtmlEncode(words)}</p></body></html>";
-
-    private static string TypeOf(string file) => Path.GetExtension(file) switch
-    {
-        ".css" => "text/css; charset=utf-8",
-        ".js" => "text/javascript; charset=utf-8",
-        ".json" => "application/json",
-        ".xml" => "application/xml",
-        ".svg" => "image/svg+xml",
-        ".jpg" => "image/jpeg",
-        ".png" => "image/png",
-        ".webp" => "image/webp",
-        ".txt" => "text/plain; charset=utf-8",
-        _ => "application/octet-stream",
-    };
 
     private sealed record Response(int Status, string Type, byte[] Body)
     {
